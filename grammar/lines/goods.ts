@@ -1,0 +1,205 @@
+/** Bricks, mixes, materials, and the people: what a firm's file holds. */
+import { BRICK_LINE, GAUGE_LINE, JOINT_LINE, SOURCE } from './job';
+import {
+  counted,
+  either,
+  type LineKind,
+  line,
+  list,
+  lit,
+  money,
+  newName,
+  number,
+  optional,
+  quantity,
+  size,
+  text,
+  word,
+} from './slots';
+
+const PRICE = line(
+  'price',
+  [
+    money('money'),
+    either([lit('each')], [lit('per'), number('per')], [lit('per'), word('pack', 'pack')]),
+  ],
+  'What it costs: each, per 1000, or per pack. Priced per pack it is bought in whole packs.',
+  'price £0.92 each',
+);
+
+export const BRICK: LineKind = line(
+  'brick',
+  [newName(), optional(text('title'))],
+  'A brick or block.',
+  'brick harwick-red "Harwick red facing"',
+  {
+    top: true,
+    many: true,
+    body: [
+      SOURCE,
+      line(
+        'size',
+        [size('size', [3], 'length')],
+        'Work size: length, width, height.',
+        'size 215 x 102.5 x 65 mm',
+      ),
+      line(
+        'frog',
+        [quantity('share', 'percent')],
+        'How much of its volume the frog is; laid frog up it fills with mortar.',
+        'frog 7%',
+        { unless: '0%' },
+      ),
+      JOINT_LINE,
+      GAUGE_LINE,
+      PRICE,
+      line('pack', [number('pack')], 'How many come in a pack.', 'pack 452'),
+      line('waste', [quantity('share', 'percent')], 'Broken or turned away.', 'waste 5%', {
+        unless: 'the defaults’ brick-waste',
+      }),
+      line('weighs', [quantity('mass', 'mass')], 'What one weighs.', 'weighs 2.3 kg'),
+    ],
+  },
+);
+
+export const MIX: LineKind = line(
+  'mix',
+  [newName(), optional(text('title'))],
+  'A mortar or concrete, by volume.',
+  'mix general "Cement : lime : sand"',
+  {
+    top: true,
+    many: true,
+    body: [
+      SOURCE,
+      line(
+        'parts',
+        [list('parts', ',', word('material', 'material'), number('parts'))],
+        'Its materials and their parts by volume.',
+        'parts cement 1, lime 1, sand 6',
+      ),
+      line('joint', [quantity('joint', 'length')], 'The joint it is laid at.', 'joint 10 mm'),
+      line('waste', [quantity('share', 'percent')], 'Lost or left over.', 'waste 10%', {
+        unless: 'the defaults’ mortar-waste',
+      }),
+      line('class', [word('class', 'strength class')], 'Its strength class.', 'class M4'),
+      line(
+        'dry-volume',
+        [number('factor')],
+        'Volume of loose dry materials that make one volume of it.',
+        'dry-volume 1.33',
+        { unless: 'the defaults’ dry-volume' },
+      ),
+    ],
+  },
+);
+
+export const MATERIAL: LineKind = line(
+  'material',
+  [newName(), optional(text('title'))],
+  'Something a mix is made of, or that is bought by the piece.',
+  'material cement',
+  {
+    top: true,
+    many: true,
+    body: [
+      SOURCE,
+      line(
+        'pack',
+        [
+          quantity('content', 'mass', 'volume'),
+          word('pack', 'pack'),
+          optional(lit('at'), money('price')),
+        ],
+        'How it is sold, and at what price.',
+        'pack 25 kg bag at £6.40',
+      ),
+      line(
+        'loose',
+        [quantity('density', 'density')],
+        'Bulk density as it is batched.',
+        'loose 1440 kg/m3',
+      ),
+      line(
+        'price',
+        [money('money'), either([lit('each')], [lit('per'), word('pack', 'unit')])],
+        'Price of one.',
+        'price £18.50 each',
+      ),
+    ],
+  },
+);
+
+export const LABOUR: LineKind = line(
+  'labour',
+  [],
+  'Who works, at what cost to the firm.',
+  'labour',
+  {
+    top: true,
+    many: true,
+    body: [
+      SOURCE,
+      line(
+        'gang',
+        [list('gang', '+', counted('count', 'trade'))],
+        'Who works together on this job.',
+        'gang 1 bricklayer + 0.5 labourer',
+      ),
+      line('day', [quantity('hours', 'time')], 'A working day.', 'day 7.5 h', {
+        unless: 'the defaults’ day',
+      }),
+      line(
+        'part-day',
+        [quantity('days', 'day')],
+        'Days are charged in whole multiples of this.',
+        'part-day 0.5 day',
+        { unless: 'the defaults’ part-day' },
+      ),
+      line(
+        'trade',
+        [money('rate'), lit('per'), word('unit', 'h or day')],
+        'A trade by its name, and what an hour of it costs. Any word may stand for the trade.',
+        'bricklayer £27.50 per h',
+        { open: true, many: true },
+      ),
+    ],
+  },
+);
+
+const perHour = (key: string, what: string, example: string): LineKind =>
+  line(
+    key,
+    [
+      quantity('amount', 'bricks', 'area', 'length', 'volume', 'pieces', 'courses'),
+      lit('per'),
+      word('unit', 'h or day'),
+    ],
+    what,
+    example,
+  );
+
+export const OUTPUT: LineKind = line(
+  'output',
+  [],
+  'What one bricklayer does in an hour or a day.',
+  'output',
+  {
+    top: true,
+    many: true,
+    body: [
+      SOURCE,
+      perHour('facework', 'Bricks laid in a wall.', 'facework 55 bricks per h'),
+      perHour('pier-work', 'Bricks laid in a pier.', 'pier-work 40 bricks per h'),
+      perHour('coping', 'Bricks laid on edge.', 'coping 45 bricks per h'),
+      perHour('cap', 'Caps bedded.', 'cap 3 pieces per h'),
+      perHour('footing', 'Concrete dug for and placed.', 'footing 0.3 m3 per h'),
+      perHour('take-down', 'Bricks taken down.', 'take-down 80 bricks per h'),
+      perHour('clean', 'Bricks cleaned for reuse.', 'clean 70 bricks per h'),
+      perHour('cut-out', 'Single bricks cut out and replaced.', 'cut-out 5 bricks per h'),
+      perHour('repoint', 'Joints raked out and pointed, by area of face.', 'repoint 1.1 m2 per h'),
+    ],
+  },
+);
+
+export { BRICK_LINE };

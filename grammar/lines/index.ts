@@ -1,0 +1,66 @@
+/** Every kind of line there is. */
+import { BRICK, LABOUR, MATERIAL, MIX, OUTPUT } from './goods';
+import { DEFAULTS, EDITION, FIRM, JOB, USE } from './job';
+import { BOND, CAUTION, CURRENCIES, LIMIT, PIER_PLAN } from './library';
+import { COST, OPTION, PRICE, RECORD, TRAVEL } from './price';
+import type { LineKind } from './slots';
+import { PIER, REPAIR, WALL } from './work';
+
+/** The headings that stand in the first column, in the order a file has them. */
+export const HEADINGS: readonly LineKind[] = [
+  EDITION,
+  JOB,
+  USE,
+  FIRM,
+  WALL,
+  PIER,
+  REPAIR,
+  TRAVEL,
+  COST,
+  PRICE,
+  OPTION,
+  RECORD,
+  BRICK,
+  MIX,
+  MATERIAL,
+  LABOUR,
+  OUTPUT,
+  DEFAULTS,
+  BOND,
+  PIER_PLAN,
+  LIMIT,
+  CAUTION,
+  CURRENCIES,
+];
+
+const HEADING_BY_KEY = new Map(HEADINGS.map((kind) => [kind.key, kind]));
+
+const BODY_BY_KIND = new Map<LineKind, Map<string, LineKind>>();
+
+export function headingNamed(key: string): LineKind | undefined {
+  return HEADING_BY_KEY.get(key);
+}
+
+/** The kind of a line of `parent` whose first word is `key`. */
+export function lineOf(parent: LineKind, key: string): LineKind | undefined {
+  const byKey = bodyOf(parent);
+  return byKey.get(key) ?? byKey.get('');
+}
+
+function bodyOf(parent: LineKind): Map<string, LineKind> {
+  let found = BODY_BY_KIND.get(parent);
+  if (!found) {
+    found = new Map((parent.body ?? []).map((kind) => [kind.open ? '' : kind.key, kind]));
+    BODY_BY_KIND.set(parent, found);
+  }
+  return found;
+}
+
+/** Words that only ever stand in a block's body: in the first column they are lines that lost their indent. */
+export const BODY_ONLY: ReadonlySet<string> = new Set(
+  HEADINGS.flatMap((h) =>
+    (h.body ?? []).flatMap((k) => [k.key, ...(k.body ?? []).map((b) => b.key)]),
+  ).filter((key) => !HEADING_BY_KEY.has(key)),
+);
+
+export type { LineKind, Slot } from './slots';

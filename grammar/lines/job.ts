@@ -1,0 +1,300 @@
+/** The job itself, the firm, the files it uses, and what holds unless a line says otherwise. */
+import {
+  choice,
+  code,
+  date,
+  either,
+  type LineKind,
+  line,
+  lit,
+  money,
+  name,
+  number,
+  optional,
+  quantity,
+  ranged,
+  size,
+  text,
+  word,
+} from './slots';
+
+export const NOTE: LineKind = line(
+  'note',
+  [text('text')],
+  'A sentence for the client: it stands in the quote under this part of the work.',
+  'note "The old coping is kept for the owner."',
+  { many: true },
+);
+
+export const SOURCE: LineKind = line(
+  'source',
+  [text('text')],
+  'Where the values of this block come from. Shown in every working that uses one.',
+  'source "Maker’s data sheet, 2026"',
+  { many: true },
+);
+
+export const EDITION: LineKind = line(
+  'perpend',
+  [number('edition')],
+  'The edition of the notation. First line of every file, so that old jobs keep their meaning.',
+  'perpend 1',
+  { top: true },
+);
+
+export const USE: LineKind = line(
+  'use',
+  [either([text('file')], [word('library', 'library')])],
+  'Takes in another file of the same workspace, or by a bare word a library that ships with the tool (uk, us, de).',
+  'use uk',
+  { top: true, many: true },
+);
+
+const TAX = line(
+  'tax',
+  [quantity('rate', 'percent'), optional(text('name'))],
+  'Tax on the price, and what it is called on paper.',
+  'tax 20% "VAT"',
+  { unless: 'the defaults’ tax' },
+);
+
+export const JOB: LineKind = line(
+  'job',
+  [optional(text('title'))],
+  'The job: for whom, where, when. One in a file.',
+  'job "Orchard boundary wall"',
+  {
+    top: true,
+    body: [
+      line('ref', [code('ref')], 'Your reference for the job.', 'ref 26-041'),
+      line('client', [text('client')], 'Who asked for the work.', 'client "P. Oakes"', {
+        many: true,
+      }),
+      line('site', [text('site')], 'Where the work is.', 'site "Orchard Lane"', { many: true }),
+      line('date', [date('date')], 'The day of the quote.', 'date 2026-03-02'),
+      line('valid', [quantity('days', 'day')], 'How long the quote stands.', 'valid 30 days', {
+        unless: 'the defaults’ valid',
+      }),
+      TAX,
+      line(
+        'currency',
+        [word('currency', 'currency')],
+        'The currency of every price in the job, by its ISO 4217 code.',
+        'currency EUR',
+        { unless: 'the defaults’ currency' },
+      ),
+      NOTE,
+    ],
+  },
+);
+
+export const FIRM: LineKind = line(
+  'firm',
+  [text('name')],
+  'The firm, as its papers show it.',
+  'firm "Tamsin Reed Brickwork"',
+  {
+    top: true,
+    body: [
+      line('address', [text('text')], 'A line of the address.', 'address "4 Kiln Row"', {
+        many: true,
+      }),
+      line('phone', [text('text')], 'Telephone.', 'phone "01632 960 144"'),
+      line('email', [text('text')], 'Address for mail.', 'email "tamsin@reed-brickwork.example"'),
+      line('tax-number', [text('text')], 'The firm’s tax number.', 'tax-number "GB 999 0000 00"'),
+      line(
+        'terms',
+        [text('text')],
+        'A sentence that every quote ends with.',
+        'terms "Payment within 14 days."',
+        {
+          many: true,
+        },
+      ),
+    ],
+  },
+);
+
+/** Lines that a wall, a pier or a repair and the defaults share. */
+export const BRICK_LINE = line(
+  'brick',
+  [name('brick', 'brick')],
+  'The brick it is built of.',
+  'brick harwick-red',
+  {
+    unless: 'the defaults’ brick',
+  },
+);
+export const MIX_LINE = line('mix', [name('mix', 'mix')], 'The mortar.', 'mix general', {
+  unless: 'the defaults’ mix',
+});
+export const BOND_LINE = line(
+  'bond',
+  [name('bond', 'bond'), optional(number('n'))],
+  'The bond, and for some bonds a number (how many stretcher courses to each header course).',
+  'bond english-garden-wall 3',
+  { unless: 'the defaults’ bond' },
+);
+export const THICK_LINE = line(
+  'thick',
+  [quantity('thick', 'bricks')],
+  'Thickness in bricks: half a brick, one brick.',
+  'thick 1 brick',
+  { unless: 'the defaults’ thick' },
+);
+export const EXPOSURE_LINE = line(
+  'exposure',
+  [name('zone', 'zone')],
+  'The wind zone or exposure, by the name the country’s height table gives it.',
+  'exposure zone-2',
+  { unless: 'the defaults’ exposure' },
+);
+export const JOINT_LINE = line(
+  'joint',
+  [quantity('joint', 'length')],
+  'The upright joint.',
+  'joint 10 mm',
+  { unless: 'the brick’s joint, else the mix’s' },
+);
+export const GAUGE_LINE = line(
+  'gauge',
+  [quantity('courses', 'courses'), quantity('height', 'length')],
+  'So many courses stand so high, measured: it sets the bed joint.',
+  'gauge 4 courses 300 mm',
+  { unless: 'the brick’s gauge, else the joint' },
+);
+
+export const DEFAULTS: LineKind = line(
+  'defaults',
+  [],
+  'What holds where a job says nothing. The job’s own come first, then each file it uses in order, then the library.',
+  'defaults',
+  {
+    top: true,
+    many: true,
+    body: [
+      SOURCE,
+      line(
+        'units',
+        [choice('units', 'metric', 'imperial')],
+        'The units that results are shown in.',
+        'units metric',
+      ),
+      line(
+        'figures',
+        [text('sample')],
+        'How numbers and money are written for a reader, by a sample.',
+        'figures "£1,234.56"',
+      ),
+      line(
+        'currency',
+        [word('currency', 'currency')],
+        'The currency, by its ISO 4217 code.',
+        'currency GBP',
+      ),
+      TAX,
+      line('valid', [quantity('days', 'day')], 'How long a quote stands.', 'valid 30 days'),
+      BRICK_LINE,
+      MIX_LINE,
+      BOND_LINE,
+      THICK_LINE,
+      EXPOSURE_LINE,
+      line(
+        'left',
+        [choice('end', 'stopped', 'toothed', 'butted')],
+        'How the left end of a wall stops.',
+        'left stopped',
+      ),
+      line(
+        'right',
+        [choice('end', 'stopped', 'toothed', 'butted')],
+        'How the right end of a wall stops.',
+        'right stopped',
+      ),
+      line(
+        'stands',
+        [choice('how', 'free', 'held', 'retaining')],
+        'Whether a wall stands free, is held by a building, or holds back soil.',
+        'stands free',
+      ),
+      line(
+        'joints-accepted',
+        [ranged('joints', 'length')],
+        'Joints that anyone would accept.',
+        'joints-accepted 8..13 mm',
+      ),
+      line(
+        'beds-accepted',
+        [ranged('joints', 'length')],
+        'Bed joints that anyone would accept.',
+        'beds-accepted 8..13 mm',
+      ),
+      line(
+        'least-cut',
+        [quantity('length', 'length')],
+        'The shortest cut worth laying.',
+        'least-cut 50 mm',
+      ),
+      line('kerf', [quantity('width', 'length')], 'What the saw takes.', 'kerf 3 mm'),
+      line(
+        'dry-volume',
+        [number('factor')],
+        'Volume of loose dry materials that make one volume of mortar.',
+        'dry-volume 1.33',
+      ),
+      line(
+        'brick-waste',
+        [quantity('share', 'percent')],
+        'Bricks broken or turned away, for bricks that do not say.',
+        'brick-waste 5%',
+      ),
+      line(
+        'mortar-waste',
+        [quantity('share', 'percent')],
+        'Mortar lost, for mixes that do not say.',
+        'mortar-waste 10%',
+      ),
+      line('overhead', [quantity('share', 'percent')], 'Overhead on cost.', 'overhead 0%'),
+      line('profit', [quantity('share', 'percent')], 'Profit on cost and overhead.', 'profit 0%'),
+      line('round', [money('to')], 'The price is rounded to a multiple of this.', 'round £1'),
+      line('least', [money('least')], 'The least price.', 'least £0'),
+      line('day', [quantity('hours', 'time')], 'A working day.', 'day 7.5 h'),
+      line(
+        'part-day',
+        [quantity('days', 'day')],
+        'Days are charged in whole multiples of this.',
+        'part-day 0.5 day',
+      ),
+      line(
+        'rule',
+        [choice('what', 'bricks'), number('count'), lit('per'), word('unit', 'unit of area')],
+        'A rule of thumb shown beside the count: bricks to an area of half-brick wall.',
+        'rule bricks 60 per m2',
+      ),
+      line(
+        'footing-mix',
+        [name('mix', 'mix')],
+        'The concrete of a footing.',
+        'footing-mix concrete',
+      ),
+      line(
+        'coping-overhang',
+        [quantity('length', 'length')],
+        'How far a cap or coping reaches over each face.',
+        'coping-overhang 45 mm',
+      ),
+      line(
+        'lift',
+        [quantity('height', 'length')],
+        'The most that is built up in a day.',
+        'lift 1500 mm',
+      ),
+      line(
+        'cap-size',
+        [size('size', [2], 'length')],
+        'A cap that a fix proposes, where a job gives none.',
+        'cap-size 400 x 400 mm',
+      ),
+    ],
+  },
+);

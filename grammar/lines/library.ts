@@ -1,0 +1,188 @@
+/** What a library of a country holds beside bricks and mixes: bonds, pier plans, limits, currencies. */
+import { SOURCE } from './job';
+import {
+  choice,
+  either,
+  type LineKind,
+  line,
+  list,
+  name,
+  newName,
+  number,
+  optional,
+  quantity,
+  size,
+  text,
+  word,
+} from './slots';
+
+const UNITS = list(
+  'units',
+  ',',
+  choice('unit', 'stretcher', 'header'),
+  optional(either([number('times')], [word('letter', 'n')])),
+);
+
+export const BOND: LineKind = line(
+  'bond',
+  [newName(), optional(text('title'))],
+  'A bond: what the face of each course shows, from the lowest course up, over and over.',
+  'bond flemish "Flemish bond"',
+  {
+    top: true,
+    many: true,
+    body: [
+      SOURCE,
+      line(
+        'thick',
+        [quantity('thick', 'bricks')],
+        'A thickness it can be built in.',
+        'thick 1 brick',
+        { many: true },
+      ),
+      line(
+        'course',
+        [UNITS],
+        'One course. A number after a unit repeats it; `n` is the number that the wall gives.',
+        'course stretcher, header',
+        { many: true },
+      ),
+      line(
+        'courses',
+        [either([number('times')], [word('letter', 'n')]), UNITS],
+        'Several courses alike.',
+        'courses n stretcher',
+        { many: true },
+      ),
+      line(
+        'lap',
+        [quantity('lap', 'bricks')],
+        'How far a brick laps the one below.',
+        'lap 1/4 brick',
+      ),
+      line('n', [number('n')], 'The number taken when a wall gives none.', 'n 3'),
+    ],
+  },
+);
+
+export const PIER_PLAN: LineKind = line(
+  'pier-plan',
+  [size('size', [2], 'bricks')],
+  'What one course of a pier of this size is laid with; two lines for two alternate courses.',
+  'pier-plan 1.5 x 1.5 bricks',
+  {
+    top: true,
+    many: true,
+    body: [
+      SOURCE,
+      line(
+        'course',
+        [
+          list(
+            'pieces',
+            ',',
+            choice('piece', 'whole', 'half', 'three-quarter', 'closer'),
+            number('count'),
+          ),
+        ],
+        'The pieces of a course.',
+        'course whole 4, half 1',
+        { many: true },
+      ),
+    ],
+  },
+);
+
+export const LIMIT: LineKind = line(
+  'limit',
+  [newName(), optional(text('title'))],
+  'How high a wall that stands free may be, by thickness and exposure.',
+  'limit free-standing "Free-standing walls"',
+  {
+    top: true,
+    many: true,
+    body: [
+      SOURCE,
+      line(
+        'zone',
+        [newName(), optional(text('title'))],
+        'An exposure that the table knows.',
+        'zone zone-1 "Sheltered"',
+        { many: true },
+      ),
+      line(
+        'allow',
+        [
+          name('zone', 'zone'),
+          either([quantity('bricks', 'bricks')], [quantity('thick', 'length')]),
+          quantity('height', 'length'),
+        ],
+        'The greatest height for a thickness there.',
+        'allow zone-1 1 brick 1450 mm',
+        { many: true },
+      ),
+      line(
+        'advice',
+        [text('text')],
+        'What to do above it.',
+        'advice "Ask a structural engineer."',
+        { many: true },
+      ),
+    ],
+  },
+);
+
+export const CAUTION: LineKind = line(
+  'caution',
+  [newName(), optional(text('title'))],
+  'A caution of the country: when it applies, and what to do.',
+  'caution silica "Dust from cutting"',
+  {
+    top: true,
+    many: true,
+    body: [
+      SOURCE,
+      line(
+        'when',
+        [
+          choice(
+            'when',
+            'cutting',
+            'raking',
+            'cement',
+            'lime',
+            'taking-down',
+            'free-standing',
+            'retaining',
+            'lifting',
+            'any',
+          ),
+        ],
+        'What in a job brings it up.',
+        'when cutting',
+        { many: true },
+      ),
+      line('say', [text('text')], 'What to do.', 'say "Cut wet, and wear a mask."', { many: true }),
+    ],
+  },
+);
+
+export const CURRENCIES: LineKind = line(
+  'currencies',
+  [],
+  'Currencies, their digits and signs.',
+  'currencies',
+  {
+    top: true,
+    body: [
+      SOURCE,
+      line(
+        'code',
+        [number('digits'), optional(text('sign'))],
+        'A currency by its ISO 4217 code: digits after the point, and its sign.',
+        'GBP 2 "£"',
+        { open: true, many: true },
+      ),
+    ],
+  },
+);

@@ -1,0 +1,208 @@
+/**
+ * What may stand in a line, as data. One table drives reading, messages, completion, highlighting and the
+ * reference; so a slot says everything about itself that any of them needs.
+ */
+import type { Dimension } from '../../shared/units';
+
+/** The kinds of named things a job or a library may hold. */
+export type NamedKind =
+  | 'wall'
+  | 'pier'
+  | 'opening'
+  | 'repair'
+  | 'brick'
+  | 'mix'
+  | 'material'
+  | 'bond'
+  | 'limit'
+  | 'cost'
+  | 'option'
+  | 'zone'
+  | 'trade';
+
+interface Keyed {
+  /** Under which the value is found after reading. */
+  readonly key: string;
+}
+
+/** A number with a unit of one of the dimensions. `range` allows `a..b`. `bare` allows it without a unit. */
+export interface QuantitySlot extends Keyed {
+  readonly slot: 'quantity';
+  readonly dimensions: readonly Dimension[];
+  readonly range?: boolean;
+  readonly bare?: boolean;
+  /** The most that makes sense, in base units, where it is not the dimension's own. */
+  readonly most?: number;
+}
+
+/** A number and then any word: so many of a trade. The word is found under `key` + `Of`. */
+export interface CountedSlot extends Keyed {
+  readonly slot: 'counted';
+  readonly of: NamedKind;
+}
+
+/** `a x b` or `a x b x c` with one unit at the end, or one for each. */
+export interface SizeSlot extends Keyed {
+  readonly slot: 'size';
+  readonly count: readonly number[];
+  readonly dimensions: readonly Dimension[];
+}
+
+export interface MoneySlot extends Keyed {
+  readonly slot: 'money';
+}
+
+/** One word of a list. */
+export interface ChoiceSlot extends Keyed {
+  readonly slot: 'choice';
+  readonly of: readonly string[];
+}
+
+/** The name of a thing written elsewhere. */
+export interface NameSlot extends Keyed {
+  readonly slot: 'name';
+  readonly of: readonly NamedKind[];
+}
+
+/** A name that this line gives. */
+export interface NewNameSlot extends Keyed {
+  readonly slot: 'new-name';
+}
+
+/** Any word; `what` says which kind for a reader. */
+export interface WordSlot extends Keyed {
+  readonly slot: 'word';
+  readonly what: string;
+}
+
+export interface TextSlot extends Keyed {
+  readonly slot: 'text';
+}
+
+export interface DateSlot extends Keyed {
+  readonly slot: 'date';
+}
+
+/** A reference: a word, digits parted by hyphens, or a text. */
+export interface CodeSlot extends Keyed {
+  readonly slot: 'code';
+}
+
+/** A word or a sign that stands there as it is. */
+export interface LiteralSlot {
+  readonly slot: 'literal';
+  readonly text: string;
+}
+
+/** All of these, or none. */
+export interface OptionalSlot {
+  readonly slot: 'optional';
+  readonly slots: readonly Slot[];
+}
+
+/** The first of these that fits. */
+export interface EitherSlot {
+  readonly slot: 'either';
+  readonly of: readonly (readonly Slot[])[];
+}
+
+/** One or more groups, parted by a sign; read into a list under `key`. */
+export interface ListSlot extends Keyed {
+  readonly slot: 'list';
+  readonly slots: readonly Slot[];
+  readonly by: ',' | '+' | '';
+}
+
+export type Slot =
+  | QuantitySlot
+  | CountedSlot
+  | SizeSlot
+  | MoneySlot
+  | ChoiceSlot
+  | NameSlot
+  | NewNameSlot
+  | WordSlot
+  | TextSlot
+  | DateSlot
+  | CodeSlot
+  | LiteralSlot
+  | OptionalSlot
+  | EitherSlot
+  | ListSlot;
+
+export const quantity = (key: string, ...dimensions: Dimension[]): QuantitySlot => ({
+  slot: 'quantity',
+  key,
+  dimensions,
+});
+export const ranged = (key: string, ...dimensions: Dimension[]): QuantitySlot => ({
+  slot: 'quantity',
+  key,
+  dimensions,
+  range: true,
+});
+/** A plain number, with no unit. */
+export const number = (key: string): QuantitySlot => ({
+  slot: 'quantity',
+  key,
+  dimensions: ['number'],
+  bare: true,
+});
+export const size = (
+  key: string,
+  count: readonly number[],
+  ...dimensions: Dimension[]
+): SizeSlot => ({
+  slot: 'size',
+  key,
+  count,
+  dimensions,
+});
+export const counted = (key: string, of: NamedKind): CountedSlot => ({ slot: 'counted', key, of });
+export const money = (key: string): MoneySlot => ({ slot: 'money', key });
+export const choice = (key: string, ...of: string[]): ChoiceSlot => ({ slot: 'choice', key, of });
+export const name = (key: string, ...of: NamedKind[]): NameSlot => ({ slot: 'name', key, of });
+export const newName = (): NewNameSlot => ({ slot: 'new-name', key: 'name' });
+export const word = (key: string, what: string): WordSlot => ({ slot: 'word', key, what });
+export const text = (key: string): TextSlot => ({ slot: 'text', key });
+export const date = (key: string): DateSlot => ({ slot: 'date', key });
+export const code = (key: string): CodeSlot => ({ slot: 'code', key });
+export const lit = (textOf: string): LiteralSlot => ({ slot: 'literal', text: textOf });
+export const optional = (...slots: Slot[]): OptionalSlot => ({ slot: 'optional', slots });
+export const either = (...of: Slot[][]): EitherSlot => ({ slot: 'either', of });
+export const list = (key: string, by: ListSlot['by'], ...slots: Slot[]): ListSlot => ({
+  slot: 'list',
+  key,
+  slots,
+  by,
+});
+
+/** One kind of line: a heading, or a line that belongs to one. */
+export interface LineKind {
+  readonly key: string;
+  readonly takes: readonly Slot[];
+  /** What it means, in a sentence or two, as the reference and the editor show it. */
+  readonly means: string;
+  /** As it would be written. Tested: it reads without a finding. */
+  readonly example: string;
+  /** May stand more than once in its block. */
+  readonly many?: boolean;
+  /** What holds when it is left out, for a reader. */
+  readonly unless?: string;
+  /** What the engine does not compute yet; said in a finding at each use. */
+  readonly later?: string;
+  /** The word is any word (a trade, a currency): `key` is only its name in the reference. */
+  readonly open?: boolean;
+  /** A heading: the lines that may belong to it. */
+  readonly body?: readonly LineKind[];
+  /** A heading in the first column. */
+  readonly top?: boolean;
+}
+
+export const line = (
+  key: string,
+  takes: readonly Slot[],
+  means: string,
+  example: string,
+  more: Partial<LineKind> = {},
+): LineKind => ({ key, takes, means, example, ...more });

@@ -1,0 +1,198 @@
+/**
+ * The parser of one line: a Chevrotain parser with embedded actions that builds the items with their spans.
+ * One call a line, so a wrong line can cost no other.
+ */
+import './node20';
+import { EmbeddedActionsParser, type IToken } from 'chevrotain';
+import type { Span } from '../shared/span';
+import type { Item, MeasureItem, NumberText, WordItem } from './syntax';
+import * as t from './tokens';
+
+/** Words that join things and so are never the unit of the number before them. */
+export const JOINING: ReadonlySet<string> = new Set(['per', 'at', 'each', 'and', 'to', 'from']);
+
+class LineParser extends EmbeddedActionsParser {
+  private lineNumber = 0;
+
+  constructor() {
+    super(t.TOKENS, { recoveryEnabled: false, maxLookahead: 2, outputCst: false } as never);
+    this.performSelfAnalysis();
+  }
+
+  read(tokens: IToken[], line: number): Item[] {
+    this.lineNumber = line;
+    this.input = tokens;
+    return this.items();
+  }
+
+  private readonly items = this.RULE('items', (): Item[] => {
+    const found: Item[] = [];
+    this.MANY(() => {
+      const item = this.SUBRULE(this.item);
+      this.ACTION(() => found.push(item));
+    });
+    return found;
+  });
+
+  private readonly item = this.RULE('item', (): Item => {
+    return this.OR([
+      { ALT: () => this.SUBRULE(this.measure) },
+      { ALT: () => this.SUBRULE(this.money) },
+      { ALT: () => this.SUBRULE(this.text) },
+      { ALT: () => this.SUBRULE(this.plain) },
+      { ALT: () => this.SUBRULE(this.sign) },
+    ]);
+  });
+
+  private readonly measure = this.RULE('measure', (): Item => {
+    const low = this.SUBRULE(this.number);
+    let high: NumberText | undefined;
+    let unit: WordItem | undefined;
+    this.OPTION(() => {
+      this.CONSUME(t.Dots);
+      high = this.SUBRULE2(this.number);
+    });
+    this.OPTION1({
+      GATE: () => !JOINING.has(this.LA(1).image),
+      DEF: () => {
+        const word = this.OR([
+          { ALT: () => this.CONSUME(t.Word) },
+          { ALT: () => this.CONSUME(t.Percent) },
+        ]);
+        this.ACTION(() => {
+          unit = this.word(word);
+        });
+      },
+    });
+    return this.ACTION(() => this.measured(low, high, unit));
+  });
+
+  private readonly number = this.RULE('number', (): NumberText => {
+    return this.OR([
+      {
+        ALT: () => {
+          const digits = this.CONSUME(t.NumberToken);
+          const fraction = this.OPTION(() => this.CONSUME(t.Fraction));
+          return this.ACTION(() => ({
+            span: this.over(digits, fraction ?? digits),
+            digits: digits.image,
+            fraction: fraction?.image,
+          }));
+        },
+      },
+      {
+        ALT: () => {
+          const fraction = this.CONSUME1(t.Fraction);
+          return this.ACTION(() => ({ span: this.spanOf(fraction), fraction: fraction.image }));
+        },
+      },
+    ]);
+  });
+
+  private readonly money = this.RULE('money', (): Item => {
+    const sigil = this.CONSUME(t.Sigil);
+    const amount = this.OPTION(() => this.SUBRULE(this.number));
+    return this.ACTION<Item>(() =>
+      amount
+        ? {
+            kind: 'money',
+            span: { ...this.spanOf(sigil), end: amount.span.end },
+            sigil: this.word(sigil),
+            amount,
+          }
+        : { kind: 'junk', span: this.spanOf(sigil), text: sigil.image },
+    );
+  });
+
+  private readonly text = this.RULE('text', (): Item => {
+    const token = this.OR([
+      { ALT: () => this.CONSUME(t.Text) },
+      { ALT: () => this.CONSUME(t.OpenText) },
+    ]);
+    return this.ACTION<Item>(() => {
+      const closed = token.tokenType === t.Text;
+      const inner = token.image.slice(1, closed ? -1 : undefined);
+      const text = inner.replace(/\\(["\\])/g, '$1');
+      return { kind: 'text', span: this.spanOf(token), text, closed };
+    });
+  });
+
+  private readonly plain = this.RULE('plain', (): Item => {
+    return this.OR([
+      { ALT: () => this.named('word', this.CONSUME(t.Word)) },
+      { ALT: () => this.named('date', this.CONSUME(t.DateToken)) },
+      { ALT: () => this.named('code', this.CONSUME(t.Code)) },
+      { ALT: () => this.named('junk', this.CONSUME(t.Percent)) },
+      { ALT: () => this.named('junk', this.CONSUME(t.Dots)) },
+      { ALT: () => this.named('junk', this.CONSUME(t.Junk)) },
+    ]);
+  });
+
+  private readonly sign = this.RULE('sign', (): Item => {
+    const token = this.OR([
+      { ALT: () => this.CONSUME(t.By) },
+      { ALT: () => this.CONSUME(t.Comma) },
+      { ALT: () => this.CONSUME(t.Plus) },
+      { ALT: () => this.CONSUME(t.Colon) },
+      { ALT: () => this.CONSUME(t.Slash) },
+      { ALT: () => this.CONSUME(t.Unknown) },
+    ]);
+    return this.ACTION<Item>(() => ({
+      kind: 'sign',
+      span: this.spanOf(token),
+      text: (token.tokenType === t.By ? 'x' : token.image) as 'x',
+    }));
+  });
+
+  private named(kind: 'word' | 'date' | 'code' | 'junk', token: IToken): Item {
+    return { kind, span: this.spanOf(token), text: token.image };
+  }
+
+  private measured(low: NumberText, high?: NumberText, unit?: WordItem): MeasureItem {
+    const end = (unit ?? high ?? low).span?.end;
+    return { kind: 'measure', span: { ...low.span, end: end ?? low.span?.end }, low, high, unit };
+  }
+
+  private word(token: IToken): WordItem {
+    return { kind: 'word', span: this.spanOf(token), text: token.image };
+  }
+
+  private spanOf(token: IToken): Span {
+    const start = token.startOffset;
+    return { line: this.lineNumber, start, end: start + token.image.length };
+  }
+
+  private over(first: IToken, last: IToken): Span {
+    return { ...this.spanOf(first), end: last.startOffset + last.image.length };
+  }
+}
+
+let parser: LineParser | undefined;
+
+/**
+ * Reads the items of a line. What the rule cannot take (`60..` with nothing after it) comes back as junk
+ * from that place to the end: the caller says so.
+ */
+export function readItems(tokens: IToken[], line: number): Item[] {
+  parser ??= new LineParser();
+  const items = parser.read(tokens, line) ?? [];
+  return parser.errors.length ? splitAtFault(tokens, line) : items;
+}
+
+/** Each token by itself, when the rule failed: numbers, words and texts are still worth having. */
+function splitAtFault(tokens: IToken[], line: number): Item[] {
+  const items: Item[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const dots = tokens[i]!.tokenType === t.Dots;
+    const alone = parser!.read([tokens[i]!], line) ?? [];
+    if (alone.length === 1 && !dots) items.push(alone[0]!);
+    else items.push(junk(tokens[i]!, line));
+  }
+  return items;
+}
+
+function junk(token: IToken, line: number): Item {
+  const start = token.startOffset;
+  const span = { line, start, end: start + token.image.length };
+  return { kind: 'junk', span, text: token.image };
+}

@@ -1,0 +1,104 @@
+/** Slots in words, for messages, completion and the reference. */
+import type { Dimension } from '../../shared/units';
+import type { LineKind, Slot } from '../lines';
+import type { QuantitySlot } from '../lines/slots';
+
+const QUANTITIES: Readonly<Record<Dimension, string>> = {
+  length: 'a length such as 7.4 m',
+  area: 'an area such as 2.4 m2',
+  volume: 'a volume such as 0.5 m3',
+  mass: 'a weight such as 25 kg',
+  time: 'hours such as 7.5 h',
+  day: 'days such as 30 days',
+  courses: 'a number of courses such as 18 courses',
+  bricks: 'a number of bricks such as 1.5 bricks',
+  bags: 'a number of bags such as 4 bags',
+  people: 'a number of people such as 2 people',
+  pieces: 'a number of pieces such as 3 pieces',
+  temperature: 'a temperature such as 5 C',
+  density: 'a density such as 1440 kg/m3',
+  percent: 'a percentage such as 20%',
+  number: 'a plain number',
+};
+
+export function describe(slot: Slot): string {
+  switch (slot.slot) {
+    case 'quantity':
+      return describeQuantity(slot);
+    case 'counted':
+      return 'how many of what, such as 1 bricklayer';
+    case 'size':
+      return `a size such as ${sizeExample(slot.count[0]!, slot.dimensions[0]!)}`;
+    case 'money':
+      return 'money such as £6.40';
+    case 'choice':
+      return slot.of.length === 1 ? `“${slot.of[0]}”` : `one of ${slot.of.join(', ')}`;
+    case 'name':
+      return `the name of a ${slot.of.join(' or ')}`;
+    case 'new-name':
+      return 'a name, one word such as north';
+    case 'word':
+      return `a word for the ${slot.what}`;
+    case 'text':
+      return 'a text in double quotes';
+    case 'date':
+      return 'a date such as 2026-03-02';
+    case 'code':
+      return 'a reference such as 26-041';
+    case 'literal':
+      return `“${slot.text}”`;
+    case 'optional':
+      return describe(slot.slots[0]!);
+    case 'either':
+      return slot.of.map((group) => describe(group[0]!)).join(', or ');
+    case 'list':
+      return describe(slot.slots[0]!);
+  }
+}
+
+function describeQuantity(slot: QuantitySlot): string {
+  const ways = slot.dimensions.map((d) => QUANTITIES[d]);
+  if (slot.range) ways.push('a range such as 60..75');
+  return ways.join(', or ');
+}
+
+function sizeExample(count: number, dimension: Dimension): string {
+  if (dimension === 'bricks') return '1.5 x 1.5 bricks';
+  return count === 3 ? '215 x 102.5 x 65 mm' : '450 x 225 mm';
+}
+
+/** The line in one line: its word and what follows, as the reference's heading for it. */
+export function pattern(kind: LineKind): string {
+  return [kind.open ? `<${kind.key}>` : kind.key, ...kind.takes.map(patternOf)].join(' ');
+}
+
+function patternOf(slot: Slot): string {
+  switch (slot.slot) {
+    case 'quantity':
+      return slot.bare ? 'number' : `${slot.dimensions.join('|')}${slot.range ? '[..]' : ''}`;
+    case 'counted':
+      return `number ${slot.of}`;
+    case 'size':
+      return Array(Math.max(...slot.count))
+        .fill(slot.dimensions.join('|'))
+        .join(' x ');
+    case 'choice':
+      return slot.of.join('|');
+    case 'name':
+      return slot.of.join('|');
+    case 'new-name':
+      return 'name';
+    case 'word':
+      return slot.what.replaceAll(' ', '-');
+    case 'literal':
+      return `“${slot.text}”`;
+    case 'optional':
+      return `[${slot.slots.map(patternOf).join(' ')}]`;
+    case 'either':
+      return `(${slot.of.map((group) => group.map(patternOf).join(' ')).join(' | ')})`;
+    case 'list':
+      return `${slot.slots.map(patternOf).join(' ')} [${slot.by || ' '} …]`;
+    default:
+      return slot.slot === 'text' ? '"text"' : slot.slot;
+  }
+}

@@ -1,0 +1,109 @@
+/** Numbers and units of an item, exact, or a fault that says what is wrong with them. */
+import { Decimal, type Exact, readFraction, readNumber } from '../../shared/exact';
+import { type Dimension, type Unit, unitNamed, unitsOf } from '../../shared/units';
+import type { NumberText } from '../syntax';
+import { type Fault, fault, replace } from './fault';
+import { nearest } from './nearest';
+
+export type Outcome<T> = { readonly value: T } | { readonly fault: Fault };
+
+/**
+ * The most that any job could mean, in base units (mm, m2, l, kg, h, counts). Above it a slip of the
+ * pen is certain, and the work of laying it out pointless.
+ */
+const MOST: Readonly<Record<Dimension, number>> = {
+  length: 1e7,
+  area: 1e6,
+  volume: 1e8,
+  mass: 1e8,
+  time: 1e5,
+  day: 1e5,
+  courses: 1e4,
+  bricks: 1e8,
+  bags: 1e7,
+  people: 1e4,
+  pieces: 1e8,
+  temperature: 1e4,
+  density: 1e5,
+  percent: 1e3,
+  number: 1e9,
+};
+
+export function exactOf(text: NumberText, unitAfter = ''): Outcome<Exact> {
+  let value = new Decimal(0);
+  if (text.digits !== undefined) {
+    const read = readNumber(text.digits);
+    if (read.faulty) return { fault: numberFault(text, read, unitAfter) };
+    if (text.digits.length > 30) return { fault: tooLong(text) };
+    value = read.value;
+  }
+  if (text.fraction === undefined) return { value };
+  const part = readFraction(text.fraction);
+  if (!part) {
+    const message = `${text.fraction} divides by zero. Write the fraction with a number below the line.`;
+    return { fault: fault('number-unreadable', 'error', text.span, message) };
+  }
+  return { value: value.add(part) };
+}
+
+function numberFault(
+  text: NumberText,
+  read: Exclude<ReturnType<typeof readNumber>, { value: Exact }>,
+  unitAfter: string,
+): Fault {
+  const written = text.digits!;
+  if (read.faulty === 'marks') {
+    const message = `“${written}” is no number. Write 1450, 1,450.00 or 14.5.`;
+    return fault('number-unreadable', 'error', text.span, message);
+  }
+  const [first, second] = read.readings;
+  const unit = unitAfter && ` ${unitAfter}`;
+  const message = `“${written}” can be read two ways: ${first}${unit} or ${second}${unit}. Write the one you mean.`;
+  const ways = read.readings.map((r) => replace(`It is ${r}${unit}`, text.span, r));
+  return fault('number-two-ways', 'error', text.span, message, ways);
+}
+
+function tooLong(text: NumberText): Fault {
+  return fault(
+    'number-absurd',
+    'error',
+    text.span,
+    'No measurement has so many digits. Write at most 30.',
+  );
+}
+
+export function checkMost(
+  value: Exact,
+  unit: Unit,
+  text: NumberText,
+  limit = MOST[unit.dimension],
+): Fault | undefined {
+  if (value.mul(unit.factor).lte(limit)) return undefined;
+  const most = new Decimal(limit).div(unit.factor).toSignificantDigits(3);
+  const message = `${value.toFixed()} ${unit.name} is more than any job has (at most ${most.toFixed()} ${unit.name}). Check the number and its unit.`;
+  return fault('number-absurd', 'error', text.span, message);
+}
+
+/** The unit a word names, if it is of one of the dimensions. */
+export function unitFor(
+  word: { text: string; span: NumberText['span'] },
+  dimensions: readonly Dimension[],
+): Outcome<Unit> {
+  const found = unitNamed(word.text);
+  if (found && dimensions.includes(found.dimension)) return { value: found };
+  const allowed = dimensions.flatMap((d) => unitsOf(d));
+  const names = allowed.map((u) => u.name);
+  const wrong = found ? `a unit of ${found.dimension}` : 'no unit that is known';
+  const message = `“${word.text}” is ${wrong}; here it takes ${listed(names)}.`;
+  const meant = nearest(
+    word.text,
+    allowed.flatMap((u) => [u.name, ...u.also]),
+  );
+  const ways = !found && meant ? [replace(`Write ${meant}`, word.span, meant, true)] : [];
+  return { fault: fault('unit-wrong', 'error', word.span, message, ways) };
+}
+
+export function listed(words: readonly string[], joint = 'or'): string {
+  if (words.length < 2) return words.join('');
+  return `${words.slice(0, -1).join(', ')} ${joint} ${words.at(-1)}`;
+}

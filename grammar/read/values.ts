@@ -1,0 +1,67 @@
+/** What a line says, once its items are matched with what its kind takes. */
+import type { Exact } from '../../shared/exact';
+import type { Span } from '../../shared/span';
+import type { Unit } from '../../shared/units';
+import type { LineKind } from '../lines';
+import type { BlockSyntax, LineSyntax } from '../syntax';
+import type { Fault } from './fault';
+
+/** `low` and `high` are in the unit written; `high` only for a range. */
+export interface QuantityValue {
+  readonly kind: 'quantity';
+  readonly span: Span;
+  readonly low: Exact;
+  readonly high?: Exact;
+  readonly unit?: Unit;
+}
+
+/** `?`: still to be measured. */
+export interface UnknownValue {
+  readonly kind: 'unknown';
+  readonly span: Span;
+}
+
+export interface SizeValue {
+  readonly kind: 'size';
+  readonly span: Span;
+  /** In the order written, each with its unit. */
+  readonly sides: readonly { readonly value: Exact; readonly unit: Unit }[];
+}
+
+export interface MoneyValue {
+  readonly kind: 'money';
+  readonly span: Span;
+  readonly amount: Exact;
+  /** A sign such as £, or a code such as GBP. */
+  readonly currency: string;
+}
+
+/** A word, name, text, date or reference as written. */
+export interface WordValue {
+  readonly kind: 'word' | 'text' | 'date';
+  readonly span: Span;
+  readonly text: string;
+}
+
+export interface ListValue {
+  readonly kind: 'list';
+  readonly span: Span;
+  readonly of: readonly Values[];
+}
+
+export type Value = QuantityValue | UnknownValue | SizeValue | MoneyValue | WordValue | ListValue;
+export type Values = Readonly<Record<string, Value | undefined>>;
+
+export interface ReadLine {
+  readonly kind: LineKind;
+  readonly syntax: LineSyntax;
+  readonly values: Values;
+  readonly body: readonly ReadLine[];
+}
+
+export interface ReadBlock {
+  readonly syntax: BlockSyntax;
+  /** Absent when the block has no heading that can be read. */
+  readonly heading?: ReadLine;
+  readonly faults: readonly Fault[];
+}
