@@ -124,12 +124,8 @@ function unknownLine(parent: LineKind, line: LineSyntax): Fault {
 
 function twice(line: LineSyntax, first: LineSyntax): Fault {
   const key = line.key!.text;
-  const message =
-    `“${key}” is said twice; the first (${first.span.line - line.span.line} lines away) holds. Take one of them out.`.replace(
-      /\((-?\d+) lines away\)/,
-      (_, n: string) =>
-        `(${Math.abs(Number(n))} ${Math.abs(Number(n)) === 1 ? 'line' : 'lines'} up)`,
-    );
+  const up = line.span.line - first.span.line;
+  const message = `“${key}” is said twice; the first, ${up} ${up === 1 ? 'line' : 'lines'} up, holds. Take one of them out.`;
   const whole: Span = { line: line.span.line, start: 0, end: line.span.end };
   return fault('line-twice', 'error', line.span, message, [
     replace('Take this line out', whole, ''),
