@@ -6,6 +6,7 @@ import {
   type LineKind,
   line,
   list,
+  lit,
   name,
   newName,
   number,
@@ -15,6 +16,8 @@ import {
   text,
   word,
 } from './slots';
+
+const START = optional(lit('from'), quantity('start', 'bricks'));
 
 const UNITS = list(
   'units',
@@ -42,14 +45,14 @@ export const BOND: LineKind = line(
       ),
       line(
         'course',
-        [UNITS],
-        'One course. A number after a unit repeats it; `n` is the number that the wall gives.',
-        'course stretcher, header',
+        [UNITS, START],
+        'One course. A number after a unit repeats it; `n` is the number that the wall gives. `from` tells how far from a free end the first whole unit begins; what lies before it is closed by rule (a half by a header or half bat, three quarters by a header and a closer).',
+        'course stretcher, header from 3/4 brick',
         { many: true },
       ),
       line(
         'courses',
-        [either([number('times')], [word('letter', 'n')]), UNITS],
+        [either([number('times')], [word('letter', 'n')]), UNITS, START],
         'Several courses alike.',
         'courses n stretcher',
         { many: true },

@@ -1,0 +1,31 @@
+// npm run build: every bundle into dist/. With --dev: readable, with source maps.
+import { chmodSync, rmSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { makeBundle, root, shipped, suite } from './bundles.mjs';
+import { notices } from './notices.mjs';
+
+function report(bundle, metafile) {
+  const bytes = metafile.outputs[bundle.out].bytes;
+  console.log(`${bundle.out.padEnd(20)} ${(bytes / 1024).toFixed(0).padStart(6)} KiB`);
+}
+
+async function make(bundle, dev) {
+  const metafile = await makeBundle(bundle, { dev });
+  report(bundle, metafile);
+  return metafile;
+}
+
+async function main() {
+  const dev = process.argv.includes('--dev');
+  rmSync(path.join(root, 'dist'), { recursive: true, force: true });
+  const metafiles = [];
+  for (const bundle of shipped) metafiles.push(await make(bundle, dev));
+  chmodSync(path.join(root, 'dist/perpend.cjs'), 0o755);
+  writeFileSync(path.join(root, 'dist/THIRD-PARTY-NOTICES.txt'), notices(metafiles));
+  await make(suite, true); // never ships, and its stacks are to be read
+}
+
+main().catch((error) => {
+  console.error(`build: ${error.message}`);
+  process.exitCode = 1;
+});

@@ -1,0 +1,78 @@
+// npm test: the check, the build, the unit tests, the suite in an editor, the packaged extension.
+// Every step runs, whatever the one before it did; the last line adds up their numbers.
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { chooseHost } from '../tests/host/choose.mjs';
+import { node, npm } from './steps.mjs';
+
+const folder = mkdtempSync(path.join(tmpdir(), 'perpend-test-'));
+const report = path.join(folder, 'unit.json');
+const counts = path.join(folder, 'counts.json');
+
+function title(text) {
+  console.log(`\n== ${text}`);
+}
+
+function readJson(file) {
+  return existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : undefined;
+}
+
+/** A step that failed with nothing counted as failed (it crashed, say) counts as one failure. */
+function settle(code, { passed = 0, failed = 0 } = {}) {
+  return { passed, failed: code !== 0 && failed === 0 ? 1 : failed };
+}
+
+/** A step without numbers of its own: nothing when it went well, one failure when not. */
+async function plain(name, step) {
+  title(name);
+  return settle(await step());
+}
+
+/** The unit tests. A skipped test counts as failed: nobody has seen it pass. */
+async function unit() {
+  title('unit tests');
+  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+  const vitest = 'node_modules/vitest/vitest.mjs';
+  const code = await node(vitest, ['run', '--config', 'tests/vitest.config.ts', ...reporters]);
+  const found = readJson(report);
+  if (!found) return { passed: 0, failed: 1 };
+  const passed = found.numPassedTests;
+  return settle(code, { passed, failed: found.numTotalTests - passed });
+}
+
+/** A step that leaves its numbers in a file; none and a good exit means that it did not run, and said so. */
+async function counted(name, script) {
+  title(name);
+  rmSync(counts, { force: true });
+  const code = await node(script, [], { PERPEND_COUNTS: counts });
+  return settle(code, readJson(counts));
+}
+
+async function packaged() {
+  const made = await plain('package', () => node('.scripts/package.mjs', ['--built']));
+  if (made.failed > 0) return [made];
+  if (['desktop', 'download'].includes(chooseHost().kind)) {
+    console.log(
+      '\nperpend: the packaged extension is tried in the server host only, and was NOT run',
+    );
+    return [made];
+  }
+  return [made, await counted('packaged extension', 'tests/host/packaged.mjs')];
+}
+
+async function main() {
+  const check = await plain('types and style', () => npm('check'));
+  const build = await plain('build', () => node('.scripts/build.mjs'));
+  const units = await unit();
+  const built = build.failed === 0;
+  const host = built ? [await counted('suite in an editor', 'tests/host/launch.mjs')] : [];
+  const last = built ? await packaged() : [];
+  const all = [check, build, units, ...host, ...last];
+  const sum = (key) => all.reduce((total, step) => total + step[key], 0);
+  rmSync(folder, { recursive: true, force: true });
+  process.exitCode = sum('failed') === 0 ? 0 : 1;
+  console.log(`\n${sum('passed')} passed, ${sum('failed')} failed`);
+}
+
+await main();

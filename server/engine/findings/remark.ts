@@ -1,0 +1,64 @@
+/** A finding inside the engine: it holds on to blocks, whose lines may still move, until a reader asks for it. */
+import type { Finding, Severity } from '../../../shared/finding';
+import type { Span } from '../../../shared/span';
+import type { Origin } from '../working/term';
+import type { SourceBlock } from '../workspace/source';
+
+export interface RemarkEdit {
+  readonly block: SourceBlock;
+  readonly span: Span;
+  readonly text: string;
+}
+
+export interface RemarkWay {
+  readonly title: string;
+  readonly edits: readonly RemarkEdit[];
+  readonly preferred?: boolean;
+}
+
+export interface Remark {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly origin: Origin;
+  readonly message: string;
+  readonly related?: readonly { readonly origin: Origin; readonly message: string }[];
+  readonly ways?: readonly RemarkWay[];
+}
+
+export function toFinding(remark: Remark): Finding {
+  return {
+    code: remark.code,
+    severity: remark.severity,
+    place: remark.origin.block.place(remark.origin.span),
+    message: remark.message,
+    related: (remark.related ?? []).map((r) => ({
+      place: r.origin.block.place(r.origin.span),
+      message: r.message,
+    })),
+    ways: (remark.ways ?? []).map((w) => ({
+      title: w.title,
+      preferred: w.preferred,
+      edits: w.edits.map((e) => ({ place: e.block.place(e.span), text: e.text })),
+    })),
+  };
+}
+
+/** Puts a line under another, indented as told. */
+export function lineAfter(block: SourceBlock, line: number, text: string): RemarkEdit {
+  const end = block.lines[line]?.length ?? 0;
+  return { block, span: { line, start: end, end }, text: `\n${text}` };
+}
+
+/** The whole of a line's words, from its first to its last, written anew. */
+export function rewrite(origin: Origin, text: string): RemarkEdit {
+  return { block: origin.block, span: origin.span, text };
+}
+
+export function headOrigin(block: SourceBlock): Origin {
+  const span = block.read.syntax.heading?.span ?? {
+    line: 0,
+    start: 0,
+    end: block.lines[0]?.length ?? 0,
+  };
+  return { block, span };
+}

@@ -1,0 +1,110 @@
+/**
+ * What a job can look up: named things, and settings with the order in which files are asked. A work block
+ * is worked out against a book; as long as the book is the same object, its result stands.
+ */
+import type { NamedKind } from '../../../grammar/lines/slots';
+import type { ReadLine, Value } from '../../../grammar/read/values';
+import type { Origin } from '../working/term';
+import type { SourceBlock, SourceFile } from '../workspace/source';
+
+/** Kinds of block that hold work; all others make up the book. */
+export const WORK: ReadonlySet<string> = new Set(['wall', 'pier', 'repair']);
+
+/** A line found in some block of the scope. */
+export interface Setting {
+  readonly line: ReadLine;
+  readonly block: SourceBlock;
+}
+
+type SettingKind =
+  | 'job'
+  | 'firm'
+  | 'defaults'
+  | 'labour'
+  | 'output'
+  | 'travel'
+  | 'price'
+  | 'currencies'
+  | 'record';
+
+export class Book {
+  private readonly named = new Map<string, Map<string, SourceBlock>>();
+  private readonly lines = new Map<string, Setting[]>();
+  private readonly headings = new Map<string, SourceBlock[]>();
+
+  /** `blocks` in scope order: the job's own first. */
+  constructor(readonly blocks: readonly SourceBlock[]) {
+    for (const block of blocks) this.take(block);
+  }
+
+  private take(block: SourceBlock): void {
+    const heading = block.read.heading;
+    if (!heading) return;
+    const kind = heading.kind.key;
+    push(this.headings, kind, block);
+    if (block.name !== undefined) {
+      const names = this.named.get(kind) ?? new Map<string, SourceBlock>();
+      this.named.set(kind, names);
+      if (!names.has(block.name)) names.set(block.name, block);
+    }
+    for (const line of heading.body) push(this.lines, `${kind} ${line.kind.key}`, { line, block });
+  }
+
+  find(kind: NamedKind | 'pier-plan', name: string): SourceBlock | undefined {
+    return this.named.get(kind)?.get(name);
+  }
+
+  names(kind: NamedKind): readonly string[] {
+    if (kind === 'trade') return this.all('labour', 'trade').map((s) => s.line.syntax.key!.text);
+    if (kind === 'zone') return this.all('limit', 'zone').map((s) => wordOf(s.line.values.name));
+    return [...(this.named.get(kind)?.keys() ?? [])];
+  }
+
+  /** Every block of a kind, nearest first. */
+  blocksOf(kind: string): readonly SourceBlock[] {
+    return this.headings.get(kind) ?? [];
+  }
+
+  /** The nearest line of that kind. */
+  setting(kind: SettingKind, key: string): Setting | undefined {
+    return this.lines.get(`${kind} ${key}`)?.[0];
+  }
+
+  /** All such lines of the nearest file that has any. */
+  settings(kind: SettingKind, key: string): readonly Setting[] {
+    const all = this.all(kind, key);
+    return all.filter((s) => s.block.file === all[0]!.block.file);
+  }
+
+  /** All such lines of every file, nearest first. */
+  all(kind: string, key: string): readonly Setting[] {
+    return this.lines.get(`${kind} ${key}`) ?? [];
+  }
+}
+
+function push<T>(map: Map<string, T[]>, key: string, item: T): void {
+  const list = map.get(key);
+  if (list) list.push(item);
+  else map.set(key, [item]);
+}
+
+export function wordOf(value: Value | undefined): string {
+  return value && 'text' in value ? value.text : '';
+}
+
+/** Where a value stands. */
+export function originOf(block: SourceBlock, value: { readonly span: Origin['span'] }): Origin {
+  return { block, span: value.span };
+}
+
+/** Where a whole line stands. */
+export function lineOrigin(block: SourceBlock, line: ReadLine): Origin {
+  return { block, span: line.syntax.span };
+}
+
+/** The blocks of a scope that are not work. */
+export function bookBlocks(files: readonly SourceFile[]): SourceBlock[] {
+  return files.flatMap((file, i) =>
+    file.blocks.filter((b) => b.kind !== undefined && (i > 0 || !WORK.has(b.kind))),
+  );
+}

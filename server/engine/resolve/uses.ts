@@ -1,0 +1,99 @@
+/** Which files a job is made of: its own, those it uses, those they use, and a library. */
+import type { ReadLine } from '../../../grammar/read/values';
+import * as findings from '../findings/files';
+import type { Remark } from '../findings/remark';
+import type { SourceBlock, SourceFile } from '../workspace/source';
+
+/** What the outside lends the engine. It never touches a disk itself. */
+export interface Host {
+  /** The name of a file as another names it, or nothing when that lies outside the workspace. */
+  resolve(from: string, to: string): string | undefined;
+  /** Its text, or nothing when there is no such file or it cannot be read. */
+  read(name: string): string | undefined;
+}
+
+/** Gives out files by name, each read once until it changes. */
+export interface FileStore {
+  readonly libraries: readonly string[];
+  library(name: string): SourceFile | undefined;
+  find(from: SourceFile, to: string): SourceFile | 'outside' | 'missing';
+}
+
+const DEEPEST = 12;
+const MOST_FILES = 64;
+
+/** The library taken when no file names one: said in a finding, never in silence. */
+export const ASSUMED_LIBRARY = 'uk';
+
+export interface Scope {
+  /** The job first, then what it uses in order, nearest first, then libraries. */
+  readonly files: readonly SourceFile[];
+  readonly remarks: readonly Remark[];
+  /** No `use` names a library, so one was taken. */
+  readonly assumed: boolean;
+}
+
+export function scopeOf(job: SourceFile, store: FileStore): Scope {
+  const walk = new Walk(store);
+  walk.visit(job, [], 0);
+  const isLibrary = store.libraries.some((name) => store.library(name) === job);
+  const assumed = !isLibrary && !walk.libraries.length;
+  if (assumed) walk.takeLibrary(ASSUMED_LIBRARY);
+  walk.takeLibrary('world');
+  return { files: [...walk.files, ...walk.libraries], remarks: walk.remarks, assumed };
+}
+
+class Walk {
+  readonly files: SourceFile[] = [];
+  readonly libraries: SourceFile[] = [];
+  readonly remarks: Remark[] = [];
+
+  constructor(private readonly store: FileStore) {}
+
+  takeLibrary(name: string): boolean {
+    const file = this.store.library(name);
+    if (file && !this.libraries.includes(file) && !this.files.includes(file))
+      this.libraries.push(file);
+    return file !== undefined;
+  }
+
+  visit(file: SourceFile, above: readonly SourceFile[], depth: number): void {
+    if (this.files.includes(file)) return;
+    this.files.push(file);
+    for (const block of file.blocks) {
+      const heading = block.read.heading;
+      if (heading?.kind.key === 'use') this.use(file, block, heading, [...above, file], depth);
+    }
+  }
+
+  private use(
+    file: SourceFile,
+    block: SourceBlock,
+    line: ReadLine,
+    above: readonly SourceFile[],
+    depth: number,
+  ) {
+    const { library, file: path } = line.values;
+    if (library?.kind === 'word') {
+      if (!this.takeLibrary(library.text))
+        this.remarks.push(
+          findings.libraryUnknown(
+            { block, span: library.span },
+            library.text,
+            this.store.libraries,
+          ),
+        );
+      return;
+    }
+    if (path?.kind !== 'text') return;
+    const origin = { block, span: path.span };
+    const found = this.store.find(file, path.text);
+    if (found === 'outside') this.remarks.push(findings.useOutside(origin, path.text));
+    else if (found === 'missing') this.remarks.push(findings.useMissing(origin, path.text));
+    else if (above.includes(found)) this.remarks.push(findings.useCycle(origin, path.text));
+    else if (found.refused) this.remarks.push(findings.useTooLarge(origin, path.text));
+    else if (depth >= DEEPEST || this.files.length >= MOST_FILES)
+      this.remarks.push(findings.useTooDeep(origin, DEEPEST, MOST_FILES));
+    else this.visit(found, above, depth + 1);
+  }
+}

@@ -1,0 +1,61 @@
+import type { Filling } from './compose';
+import { EPS } from './grid';
+import { leastLap } from './laps';
+
+/** One way to lay one course through a place where the bond is broken. */
+export interface Candidate extends Filling {
+  /** Steps the filling runs from and to. */
+  from: number;
+  to: number;
+  /** Perpends in the window that is judged, in order. */
+  perpends: readonly number[];
+}
+
+/** What a step of lap too little weighs against the costs of a filling: more than any of them. */
+const LAP = 20;
+/** Candidates kept for each course: past the best few, none is ever chosen. */
+const KEPT = 24;
+
+function shortOfLap(a: Candidate, b: Candidate, lap: number): number {
+  return LAP * Math.max(0, lap - EPS * 100 - leastLap(a.perpends, b.perpends));
+}
+
+function cheapest(candidates: readonly Candidate[]): Candidate[] {
+  return [...candidates].sort((a, b) => a.cost - b.cost).slice(0, KEPT);
+}
+
+/**
+ * One candidate for each course of a cycle, so that costs and lacks of lap between neighbours, the
+ * last with the first included, are least together. Null when a course has none.
+ *
+ * The first course's choice is fixed in turn and the rest found by dynamic programming.
+ */
+export function chooseBonded(
+  courses: readonly (readonly Candidate[])[],
+  lap: number,
+): Candidate[] | null {
+  const layers = courses.map(cheapest);
+  if (layers.length === 0 || layers.some((layer) => layer.length === 0)) return null;
+  let best: { cost: number; path: Candidate[] } | null = null;
+  for (const first of layers[0]!) {
+    if (best && first.cost >= best.cost) break;
+    const found = bestFrom(first, layers, lap);
+    if (!best || found.cost < best.cost - EPS) best = found;
+  }
+  return best!.path;
+}
+
+function bestFrom(first: Candidate, layers: readonly Candidate[][], lap: number) {
+  let paths = [{ cost: first.cost, path: [first] }];
+  for (const layer of layers.slice(1))
+    paths = layer.map((to) => {
+      const costs = paths.map(({ cost, path }) => cost + shortOfLap(path.at(-1)!, to, lap));
+      const least = costs.indexOf(Math.min(...costs));
+      return { cost: costs[least]! + to.cost, path: [...paths[least]!.path, to] };
+    });
+  const closed = paths.map(({ cost, path }) => ({
+    cost: cost + (path.length > 1 ? shortOfLap(path.at(-1)!, first, lap) : 0),
+    path,
+  }));
+  return closed.reduce((a, b) => (b.cost < a.cost ? b : a));
+}

@@ -1,0 +1,96 @@
+import type { Grid } from './grid';
+import { BRICK, EPS } from './grid';
+import type { Boundary, Cell, Tiling } from './tiling';
+import { atOrAfter, atOrBefore, next, previous } from './tiling';
+import type { EndKind } from './types';
+
+/** One end of one course: `cells` from the end inward, then the pattern from `joint`. */
+export interface CourseEnd {
+  cells: readonly Cell[];
+  joint: Boundary;
+}
+
+const same = (a: number, b: number) => Math.abs(a - b) < EPS * 10;
+
+/** A one-brick wall: a queen closer stands next to the quoin header, never at the very end. */
+function closeWithCloser(stub: number, { header, closer }: Grid): Cell[] | null {
+  const head: Cell = { piece: 'header', width: header };
+  const queen: Cell = { piece: 'closer', width: closer };
+  if (same(stub, header)) return [head];
+  if (same(stub, header + closer)) return [head, queen];
+  if (same(stub, BRICK)) return [{ piece: 'stretcher', width: BRICK }];
+  if (same(stub, header + closer + header)) return [head, queen, head];
+  return null;
+}
+
+/** A half-brick wall has no closers: the lap is made with bats. */
+function closeWithBats(stub: number): Cell[] | null {
+  const half: Cell = { piece: 'half', width: BRICK / 2 };
+  const long: Cell = { piece: 'three-quarter', width: (BRICK * 3) / 4 };
+  if (same(stub, half.width)) return [half];
+  if (same(stub, long.width)) return [long];
+  if (same(stub, BRICK)) return [{ piece: 'stretcher', width: BRICK }];
+  if (same(stub, long.width + half.width)) return [long, half];
+  return null;
+}
+
+/** Pieces that fill `stub` steps at a free end, from the end inward; null when none decently do. */
+function close(stub: number, grid: Grid, leastCut: number): Cell[] | null {
+  const known = grid.thickness === 1 ? closeWithBats(stub) : closeWithCloser(stub, grid);
+  if (known) return known;
+  const length = stub * grid.step - grid.joint;
+  return stub < BRICK && length >= leastCut - EPS ? [{ piece: 'cut', width: stub }] : null;
+}
+
+/**
+ * A free end, where `stub` steps lie before the pattern's first joint: filled, taking in the
+ * pattern's next piece or two where the stub alone would be a sliver.
+ */
+function free(
+  stub: number,
+  joint: Boundary,
+  inward: (from: Boundary) => Boundary,
+  grid: Grid,
+  leastCut: number,
+): CourseEnd | null {
+  let wide = stub;
+  let at = joint;
+  for (let taken = 0; taken < 3; taken++) {
+    const cells = wide < EPS * 10 ? [] : close(wide, grid, leastCut);
+    if (cells) return { cells, joint: at };
+    const inner = inward(at);
+    wide += Math.abs(inner.at - at.at);
+    at = inner;
+  }
+  return null;
+}
+
+/** How a course starts at step `edge`; a toothed course takes the nearest joint, running on where two are as near. */
+export function leftEnd(
+  tiling: Tiling,
+  edge: number,
+  kind: EndKind,
+  grid: Grid,
+  leastCut: number,
+): CourseEnd | null {
+  const after = atOrAfter(tiling, edge);
+  if (kind !== 'toothed')
+    return free(after.at - edge, after, (b) => next(tiling, b), grid, leastCut);
+  const before = atOrBefore(tiling, edge);
+  return { cells: [], joint: edge - before.at <= after.at - edge + EPS ? before : after };
+}
+
+/** How a course stops at step `edge`; cells are still given from the end inward. */
+export function rightEnd(
+  tiling: Tiling,
+  edge: number,
+  kind: EndKind,
+  grid: Grid,
+  leastCut: number,
+): CourseEnd | null {
+  const before = atOrBefore(tiling, edge);
+  if (kind !== 'toothed')
+    return free(edge - before.at, before, (b) => previous(tiling, b), grid, leastCut);
+  const after = atOrAfter(tiling, edge);
+  return { cells: [], joint: after.at - edge <= edge - before.at + EPS ? after : before };
+}

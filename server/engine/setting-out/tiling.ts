@@ -1,0 +1,119 @@
+import type { Grid } from './grid';
+import { BRICK, EPS, mod } from './grid';
+import type { BondPattern, CoursePattern, FacePiece, FaceUnit } from './types';
+
+/** A piece on the grid; `width` in steps, its joint included. */
+export interface Cell {
+  piece: FacePiece;
+  width: number;
+  /** Set on the one cut of a course that is given whatever length is left over. */
+  takesRest?: true;
+}
+
+/** `cells` in order, `times` over. */
+export interface CellGroup {
+  cells: readonly Cell[];
+  times: number;
+}
+
+/** One course's pattern without ends: `cells` from `origin`, repeated both ways for ever. */
+export interface Tiling {
+  cells: readonly Cell[];
+  /** Where each cell begins after `origin`. */
+  offsets: readonly number[];
+  period: number;
+  origin: number;
+}
+
+/** A joint of a tiling: `cell` is the index of the cell that begins there. */
+export interface Boundary {
+  at: number;
+  cell: number;
+}
+
+function cellOf(unit: FaceUnit, grid: Grid): Cell {
+  if (unit === 'stretcher') return { piece: 'stretcher', width: BRICK };
+  return { piece: grid.thickness === 1 ? 'half' : 'header', width: grid.header };
+}
+
+function tile(cells: readonly Cell[], origin: number): Tiling {
+  let period = 0;
+  const offsets = cells.map((cell) => {
+    const at = period;
+    period += cell.width;
+    return at;
+  });
+  return { cells, offsets, period, origin };
+}
+
+function courseTiling(course: CoursePattern, grid: Grid): Tiling {
+  const units = course.units.length > 0 ? course.units : (['stretcher'] as const);
+  return tile(
+    units.map((unit) => cellOf(unit, grid)),
+    (course.start ?? 0) * BRICK,
+  );
+}
+
+/** The tiling of each course of a bond, as it runs from a free end at step 0. */
+export function tilingsOf(bond: BondPattern, grid: Grid): Tiling[] {
+  return bond.courses.map((course) => courseTiling(course, grid));
+}
+
+export function shift(tiling: Tiling, by: number): Tiling {
+  return { ...tiling, origin: tiling.origin + by };
+}
+
+/** The same tiling seen from the other side, for a free end at step `end`. */
+export function mirror(tiling: Tiling, end: number): Tiling {
+  return tile([...tiling.cells].reverse(), end - tiling.origin);
+}
+
+/** First boundary at or after `x`. */
+export function atOrAfter(tiling: Tiling, x: number): Boundary {
+  const inside = mod(x - EPS - tiling.origin, tiling.period);
+  const base = x - EPS - inside;
+  const cell = tiling.offsets.findIndex((offset) => offset >= inside);
+  if (cell < 0) return { at: base + tiling.period, cell: 0 };
+  return { at: base + tiling.offsets[cell]!, cell };
+}
+
+/** Last boundary at or before `x`. */
+export function atOrBefore(tiling: Tiling, x: number): Boundary {
+  const inside = mod(x + EPS - tiling.origin, tiling.period);
+  const base = x + EPS - inside;
+  const cell = tiling.offsets.findLastIndex((offset) => offset <= inside);
+  return { at: base + tiling.offsets[cell]!, cell };
+}
+
+export function next(tiling: Tiling, { at, cell }: Boundary): Boundary {
+  return { at: at + tiling.cells[cell]!.width, cell: (cell + 1) % tiling.cells.length };
+}
+
+export function previous(tiling: Tiling, { at, cell }: Boundary): Boundary {
+  const before = (cell + tiling.cells.length - 1) % tiling.cells.length;
+  return { at: at - tiling.cells[before]!.width, cell: before };
+}
+
+/** The cells from one boundary to another, whole turns of the pattern kept as one group. */
+export function between(tiling: Tiling, from: Boundary, to: Boundary): CellGroup[] {
+  const cells = [...tiling.cells.slice(from.cell), ...tiling.cells.slice(0, from.cell)];
+  const times = Math.floor((to.at - from.at + EPS) / tiling.period);
+  const rest = mod(to.cell - from.cell, cells.length);
+  const groups: CellGroup[] = [];
+  if (times > 0) groups.push({ cells, times });
+  if (rest > 0) groups.push({ cells: cells.slice(0, rest), times: 1 });
+  return groups;
+}
+
+/** True when both put their joints in the same places. */
+export function sameTiling(a: Tiling, b: Tiling): boolean {
+  if (Math.abs(a.period - b.period) > EPS || a.cells.length !== b.cells.length) return false;
+  const from = { ...atOrAfter(a, 0) };
+  const at = atOrAfter(b, from.at);
+  if (Math.abs(at.at - from.at) > EPS * 10) return false;
+  return a.cells.every((_, i) => {
+    const mine = a.cells[(from.cell + i) % a.cells.length]!;
+    const other = b.cells[(at.cell + i) % b.cells.length]!;
+    return mine.width === other.width;
+  });
+}

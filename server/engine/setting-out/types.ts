@@ -1,0 +1,190 @@
+/**
+ * What setting-out takes in and gives out. Plain numbers, millimetres throughout; no notation,
+ * no money, no findings.
+ */
+
+/** Work size of a brick, mm: `length` along a stretcher, `width` across it, `height` of a course. */
+export interface UnitSize {
+  length: number;
+  width: number;
+  height: number;
+}
+
+/** Joints laid when nothing forces another, mm. */
+export interface Joints {
+  bed: number;
+  perpend: number;
+}
+
+/**
+ * Joints that anyone would accept, mm, and the least bat anyone would cut.
+ * Varies by firm and country, so it always comes from outside.
+ */
+export interface JointLimits {
+  least: number;
+  best: number;
+  most: number;
+  /** A cut shorter than this is not laid where there is any other way. */
+  leastCut: number;
+}
+
+export type FaceUnit = 'stretcher' | 'header';
+
+/** The face of one course away from any end: `units` repeated for ever. */
+export interface CoursePattern {
+  units: readonly FaceUnit[];
+  /**
+   * Where the first of `units` begins, in bricks from a free end (0 when left out). What lies
+   * before it is closed by rule: a half by a header or half bat, three quarters by a header and a
+   * queen closer. So English is `stretcher` at 0 under `header` at 0.25.
+   */
+  start?: number;
+}
+
+/** A bond as data: its courses from the bottom, repeated upward. */
+export interface BondPattern {
+  name: string;
+  courses: readonly CoursePattern[];
+  /** Least lap of perpends in neighbouring courses, in bricks: 0.5 stretcher, 0.25 English, 0 stack. */
+  lap: number;
+}
+
+/**
+ * How a stretch of brickwork ends.
+ * `stopped`: a free vertical end or a reveal.
+ * `toothed`: bonded into other work, each course running on to the joint of its pattern nearest the line.
+ * `butted`: a plain vertical joint against something, no brick crossing it.
+ */
+export type EndKind = 'stopped' | 'toothed' | 'butted';
+
+/** A gap in the wall, mm from its left end, in courses `sill` (inclusive) to `top` (exclusive). */
+export interface OpeningSpec {
+  name: string;
+  from: number;
+  width: number;
+  /** Course the opening starts at; 0 is the ground. */
+  sill: number;
+  /** First course above the head; null runs to the top of the wall. */
+  top: number | null;
+}
+
+/** Pieces as they are counted, whatever way round they were laid. */
+export type CountedPiece = 'whole' | 'half' | 'three-quarter' | 'closer' | 'cut';
+
+export interface PieceCount {
+  piece: CountedPiece;
+  count: number;
+  /** Length, mm: needed for a `cut`, ignored for the rest. */
+  length?: number;
+}
+
+/** A pier by its plans: `plans[i % plans.length]` is what course `i` takes. */
+export interface PierPlan {
+  name: string;
+  /** Over the face, along the wall, mm. */
+  width: number;
+  /** Front to back over all, any wall it stands in included, mm. */
+  depth: number;
+  courses: number;
+  plans: readonly (readonly PieceCount[])[];
+}
+
+/** A pier standing in a wall: its plans take in the whole of `width` by `depth`. */
+export interface PierSpec extends PierPlan {
+  /** Mm from the wall's left end to the pier's left face. */
+  from: number;
+  /**
+   * How the wall meets it; `butted` when left out. Say `toothed` where the plans leave out the
+   * bricks that the wall runs into the pier.
+   */
+  joins?: 'toothed' | 'butted';
+}
+
+export interface WallSpec {
+  unit: UnitSize;
+  joints: Joints;
+  bond: BondPattern;
+  /** In half bricks. */
+  thickness: 1 | 2;
+  /** Over all, mm. */
+  length: number;
+  courses: number;
+  left: EndKind;
+  right: EndKind;
+  openings: readonly OpeningSpec[];
+  piers: readonly PierSpec[];
+  limits: JointLimits;
+}
+
+/** A piece as it shows in the face. A one-brick wall has two `stretcher`s behind one another for each. */
+export type FacePiece = 'stretcher' | 'header' | 'half' | 'three-quarter' | 'closer' | 'cut';
+
+/** `count` like pieces side by side, each `length` mm over its face. */
+export interface PieceRun {
+  piece: FacePiece;
+  length: number;
+  count: number;
+}
+
+/** `pieces` in order, the whole sequence `times` over. */
+export interface PieceGroup {
+  pieces: readonly PieceRun[];
+  times: number;
+}
+
+/** One course of one stretch, left to right. */
+export interface LaidRun {
+  /** Mm from the segment's left end to the course's own, negative where a toothed course runs on past it. */
+  from: number;
+  /** Mm, end joints included; differs from the segment's where a toothed end runs on or stops short. */
+  length: number;
+  /** Joint between pieces, mm, the same along the whole course. */
+  joint: number;
+  /** Joints at the ends themselves: 1 where the end is toothed or butted. */
+  endJoints: { left: 0 | 1; right: 0 | 1 };
+  groups: readonly PieceGroup[];
+}
+
+/** Where the bond had to be broken, and why. */
+export interface BrokenBond {
+  /** Mm from the wall's left end. */
+  at: number;
+  where: 'middle' | 'opening';
+  /** The opening above or below, when `where` is `opening`. */
+  opening?: string;
+  /** `bond`: the length is in half bricks but the pattern does not close on it. `cut`: no number of half bricks fills it. */
+  why: 'bond' | 'cut';
+}
+
+/** A clear stretch of brickwork between two fixed points, the same through a band of courses. */
+export interface Segment {
+  from: number;
+  to: number;
+  left: EndKind;
+  right: EndKind;
+  /** Half bricks it is set out to; an odd number is "on half bricks". */
+  halves: number;
+  /** True when joints within the limits fill it with no cut. */
+  fits: boolean;
+  broken: readonly BrokenBond[];
+  /** One for each course of the bond's cycle: course `i` of the wall is `runs[i % runs.length]`. */
+  runs: readonly LaidRun[];
+}
+
+/** Courses `from` (inclusive) to `to` (exclusive) that are all interrupted alike. */
+export interface Band {
+  from: number;
+  to: number;
+  segments: readonly Segment[];
+}
+
+export interface SettingOut {
+  spec: WallSpec;
+  bands: readonly Band[];
+  /** Height of a course with its bed, mm. */
+  gauge: number;
+  /** Mm through the wall. */
+  thickness: number;
+  /** Pairs of openings or piers that stand in each other's place. */
+  clashes: readonly { a: string; b: string }[];
+}

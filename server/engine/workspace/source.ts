@@ -1,0 +1,143 @@
+/** A file as lines and blocks. An edit re-reads the blocks it touches; the others keep their identity, and so all that was worked out from them. */
+import { cutBlocks } from '../../../grammar/blocks';
+import { read } from '../../../grammar/read/read';
+import type { ReadBlock } from '../../../grammar/read/values';
+import { type Place, placeOf, type Span } from '../../../shared/span';
+
+/** A file larger than this is not read: no job is near it, and every part of the work costs by size. */
+export const MOST_CHARACTERS = 4 * 1024 * 1024;
+
+/** One block where it stands. `firstLine` moves when lines above it come or go; nothing else ever changes. */
+export class SourceBlock {
+  constructor(
+    readonly file: SourceFile,
+    public firstLine: number,
+    readonly lines: readonly string[],
+    readonly read: ReadBlock,
+  ) {}
+
+  get kind(): string | undefined {
+    return this.read.heading?.kind.key;
+  }
+
+  /** The name its heading gives, if it gives one. */
+  get name(): string | undefined {
+    const value = this.read.heading?.values.name;
+    return value?.kind === 'word' ? value.text : undefined;
+  }
+
+  place(span: Span): Place {
+    return placeOf(this.file.name, this.firstLine, span);
+  }
+
+  /** The heading's own place, or the first line's. */
+  get headPlace(): Place {
+    const heading = this.read.syntax.heading;
+    return this.place(heading?.span ?? { line: 0, start: 0, end: this.lines[0]?.length ?? 0 });
+  }
+}
+
+/** A replacement of text between two positions, as an editor sends it. */
+export interface TextChange {
+  readonly startLine: number;
+  readonly startColumn: number;
+  readonly endLine: number;
+  readonly endColumn: number;
+  readonly text: string;
+}
+
+const LINE_END = /\r\n|\n|\r/;
+
+export class SourceFile {
+  lines: string[] = [];
+  blocks: SourceBlock[] = [];
+  /** Set when the text is refused whole; then there are no blocks. */
+  refused: 'too-large' | undefined;
+  private characters = 0;
+
+  constructor(
+    readonly name: string,
+    text: string,
+  ) {
+    this.replaceAll(text);
+  }
+
+  get text(): string {
+    return this.lines.join('\n');
+  }
+
+  replaceAll(text: string): void {
+    this.characters = text.length;
+    this.refused = text.length > MOST_CHARACTERS ? 'too-large' : undefined;
+    this.lines = this.refused ? [] : text.replace(/^\ufeff/, '').split(LINE_END);
+    this.blocks = this.cut(0, this.lines.length);
+  }
+
+  edit(change: TextChange): void {
+    const fresh = this.spliced(change);
+    if (this.refused || this.characters > MOST_CHARACTERS) {
+      this.replaceAll(this.text);
+      return;
+    }
+    const first = this.firstTouched(change.startLine);
+    const last = this.blockAt(change.endLine);
+    const from = this.blocks[first]?.firstLine ?? 0;
+    const shift = fresh - (change.endLine - change.startLine + 1);
+    const after = this.blocks.slice(last + 1);
+    for (const block of after) block.firstLine += shift;
+    const to = after[0]?.firstLine ?? this.lines.length;
+    const old = this.blocks.slice(first, last + 1);
+    this.blocks.splice(first, last - first + 1, ...this.cut(from, to, old));
+  }
+
+  /** The block that holds a line. */
+  blockAt(line: number): number {
+    let low = 0;
+    let high = this.blocks.length - 1;
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if (this.blocks[middle]!.firstLine <= line) low = middle;
+      else high = middle - 1;
+    }
+    return low;
+  }
+
+  /** When a block's first line is edited it may no longer open one: then the block above takes it in. */
+  private firstTouched(line: number): number {
+    const at = this.blockAt(line);
+    return at > 0 && this.blocks[at]!.firstLine === line ? at - 1 : at;
+  }
+
+  /** Puts the new text into the lines; how many lines it made. */
+  private spliced(change: TextChange): number {
+    const head = (this.lines[change.startLine] ?? '').slice(0, change.startColumn);
+    const tail = (this.lines[change.endLine] ?? '').slice(change.endColumn);
+    const fresh = (head + change.text + tail).split(LINE_END);
+    const gone = this.lines.splice(
+      change.startLine,
+      change.endLine - change.startLine + 1,
+      ...fresh,
+    );
+    this.characters += lengthOf(fresh) - lengthOf(gone);
+    return fresh.length;
+  }
+
+  private cut(from: number, to: number, old: readonly SourceBlock[] = []): SourceBlock[] {
+    const part = this.lines.slice(from, to);
+    const starts = cutBlocks(part);
+    return starts.map((start, i) => {
+      const lines = part.slice(start, starts[i + 1] ?? part.length);
+      const same = old.find((b) => sameLines(b.lines, lines));
+      if (same && same.firstLine === from + start) return same;
+      return new SourceBlock(this, from + start, lines, read(lines));
+    });
+  }
+}
+
+function lengthOf(lines: readonly string[]): number {
+  return lines.reduce((total, line) => total + line.length + 1, 0);
+}
+
+function sameLines(a: readonly string[], b: readonly string[]): boolean {
+  return a.length === b.length && a.every((line, i) => line === b[i]);
+}

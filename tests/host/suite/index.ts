@@ -1,0 +1,43 @@
+import { writeFileSync } from 'node:fs';
+import Mocha from 'mocha';
+import { FIRST_WAIT_MS, WAIT_MS } from './wait';
+
+interface Result {
+  readonly title: string;
+  readonly state: string;
+  readonly error?: string;
+}
+
+function resultOf(test: Mocha.Test): Result {
+  return { title: test.fullTitle(), state: test.state ?? 'not run', error: test.err?.stack };
+}
+
+function allTests(suite: Mocha.Suite): Mocha.Test[] {
+  return [...suite.tests, ...suite.suites.flatMap(allTests)];
+}
+
+function runMocha(mocha: Mocha): Promise<number> {
+  return new Promise((resolve) => mocha.run(resolve));
+}
+
+/** The test files define themselves through Mocha's globals, so those must stand before they load. */
+async function load(mocha: Mocha): Promise<void> {
+  mocha.suite.emit('pre-require', globalThis, '', mocha);
+  await import('./start.test');
+  await import('./findings.test');
+  await import('./reading.test');
+  await import('./writing.test');
+}
+
+/**
+ * Called by the editor. The outcome of each test goes to the file that PERPEND_RESULTS names.
+ * @throws when a test failed
+ */
+export async function run(): Promise<void> {
+  const mocha = new Mocha({ ui: 'bdd', timeout: 2 * WAIT_MS + FIRST_WAIT_MS });
+  await load(mocha);
+  const failures = await runMocha(mocha);
+  const results = allTests(mocha.suite).map(resultOf);
+  writeFileSync(process.env.PERPEND_RESULTS ?? '', JSON.stringify(results));
+  if (failures > 0) throw new Error(`${failures} tests failed`);
+}

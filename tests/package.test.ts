@@ -1,0 +1,108 @@
+import { describe, expect, test } from 'vitest';
+import { makeBundle, shipped } from '../.scripts/bundles.mjs';
+import { files, read, readJson } from './tree';
+
+interface Manifest {
+  readonly engines: { readonly vscode: string };
+  readonly dependencies: Readonly<Record<string, string>>;
+  readonly devDependencies: Readonly<Record<string, string>>;
+  readonly contributes: {
+    readonly commands: readonly { readonly command: string; readonly category: string }[];
+    readonly menus: { readonly commandPalette: readonly { command: string; when: string }[] };
+    readonly languages: readonly { readonly firstLine: string; readonly configuration: string }[];
+    readonly grammars: readonly { readonly path: string; readonly scopeName: string }[];
+  };
+}
+
+const manifest = readJson<Manifest>('package.json');
+
+describe('package.json', () => {
+  test('pins every package exactly', () => {
+    const pins = Object.entries({ ...manifest.dependencies, ...manifest.devDependencies });
+    expect(pins.length).toBeGreaterThan(0);
+    expect(pins.filter(([, version]) => !/^\d+\.\d+\.\d+$/.test(version))).toEqual([]);
+  });
+
+  test('is checked against the oldest editor that it promises to run in', () => {
+    expect(manifest.engines.vscode).toBe(`^${manifest.devDependencies['@types/vscode']}`);
+  });
+
+  test('names files that are there', () => {
+    const { languages, grammars } = manifest.contributes;
+    const named = [
+      ...languages.map((each) => each.configuration),
+      ...grammars.map((each) => each.path),
+    ];
+    const missing = named.filter((file) => !files().includes(file.replace('./', '')));
+    expect(missing).toEqual([]);
+    for (const { path, scopeName } of grammars)
+      expect(readJson<{ scopeName: string }>(path).scopeName).toBe(scopeName);
+  });
+
+  test('offers each command in one category, and only where a job is open', () => {
+    const { commands, menus } = manifest.contributes;
+    const guarded = new Map(menus.commandPalette.map(({ command, when }) => [command, when]));
+    for (const { command, category } of commands) {
+      expect(category).toBe('Perpend');
+      expect(guarded.get(command)).toBe('editorLangId == perpend');
+    }
+  });
+
+  test('knows a job by its first line', () => {
+    const firstLine = new RegExp(manifest.contributes.languages[0]!.firstLine);
+    expect(['perpend 1', '  perpend   12  # edition'].every((line) => firstLine.test(line))).toBe(
+      true,
+    );
+    expect(['perpendicular 1', 'perpend', '# perpend 1'].some((line) => firstLine.test(line))).toBe(
+      false,
+    );
+  });
+});
+
+test('the lock file records no download address', () => {
+  const lock = read('package-lock.json');
+  expect(lock).toContain('"integrity"');
+  expect(lock).not.toMatch(/"resolved":/);
+});
+
+/** Ways out of the process: the network, other programs, code from text. */
+const WAYS_OUT =
+  /^(?:node:)?(http2?|https|net|tls|dgram|dns|child_process|cluster|worker_threads|vm)$/;
+
+/**
+ * What comes along in the bundles without being asked for by our own files: `vscode-jsonrpc` can also talk
+ * through sockets and named pipes, `vscode-languageclient` must start the server as a process, and
+ * `vscode-languageserver` has helpers that ask npm and yarn for their folders. Of these only the start of
+ * our own server is used, over the channel that Node opens to a child. The command line has none of it.
+ */
+const EXCEPTIONS: Readonly<Record<string, readonly string[]>> = {
+  'dist/client.cjs': ['vscode-jsonrpc: net', 'vscode-languageclient: child_process'],
+  'dist/server.cjs': ['vscode-jsonrpc: net', 'vscode-languageserver: child_process'],
+  'dist/perpend.cjs': [],
+};
+
+function packageOf(input: string): string {
+  return /node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(input)?.[1] ?? input;
+}
+
+describe('what ships', () => {
+  test.each(shipped)('$out has no way out but the named ones', async (bundle) => {
+    const { inputs } = await makeBundle(bundle, { write: false });
+    const found = Object.entries(inputs).flatMap(([input, { imports }]) =>
+      imports.flatMap(({ path, external }) =>
+        external && WAYS_OUT.test(path)
+          ? [`${packageOf(input)}: ${path.replace('node:', '')}`]
+          : [],
+      ),
+    );
+    expect([...new Set(found)].sort()).toEqual(EXCEPTIONS[bundle.out]);
+  });
+
+  test('our own sources ask for no network, no program, no code from text', () => {
+    const own = files().filter((file) => /^(client|server|grammar|shared)\/.*\.ts$/.test(file));
+    const wrong =
+      /\bfetch\(|\bXMLHttpRequest\b|\bWebSocket\b|\beval\(|\bnew Function\b|\bprocess\.binding\b/;
+    expect(own.length).toBeGreaterThan(0);
+    expect(own.filter((file) => wrong.test(read(file)))).toEqual([]);
+  });
+});
