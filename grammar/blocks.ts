@@ -5,15 +5,22 @@
 import { span } from '../shared/span';
 import { BODY_ONLY, headingNamed, type LineKind, lineOf } from './lines';
 import { readItems } from './parser';
+import { nearest } from './read/nearest';
 import type { BlockSyntax, CommentSyntax, Item, LineSyntax, WordItem } from './syntax';
 import { lexLine } from './tokens';
 
-const FIRST_WORD = /^[^\s#"]+/;
+/** A byte order mark before it takes no room. */
+const FIRST_WORD = /^\ufeff*([^\s#"]+)/;
+
+/** The lines of a text, without their ends: CRLF, LF or a lone CR, as editors count them. */
+export function splitLines(text: string): string[] {
+  return text.split(/\r\n|\n|\r/);
+}
 
 /** Whether a line opens a block. A word that only ever stands inside a block does not: it lost its indent. */
 export function opensBlock(line: string): boolean {
   const first = FIRST_WORD.exec(line);
-  return first !== null && !BODY_ONLY.has(first[0]);
+  return first !== null && !BODY_ONLY.has(first[1]!);
 }
 
 /** Where the blocks begin: ascending line numbers, the first always 0. Empty for no lines. */
@@ -39,7 +46,11 @@ export function readBlock(lines: readonly string[]): BlockSyntax {
   return { text, lineCount: lines.length, heading: tree, comments, lines: read };
 }
 
-type Growing = Omit<LineSyntax, 'body' | 'strayed'> & { body: Growing[]; strayed?: boolean };
+type Growing = Omit<LineSyntax, 'body' | 'strayed' | 'parted'> & {
+  body: Growing[];
+  strayed?: boolean;
+  parted?: boolean;
+};
 
 /** One line, or nothing when it is empty. */
 export function readLine(text: string, number: number): LineSyntax | undefined {
@@ -63,14 +74,25 @@ function spanOf(line: number, indent: number, key: WordItem | undefined, items: 
 }
 
 /** Columns before the first character; a tab reaches the next multiple of four. */
-function indentOf(text: string): number {
+export function indentOf(text: string): number {
   let columns = 0;
   for (const c of text) {
     if (c === '\t') columns += 4 - (columns % 4);
-    else if (c === ' ' || c === '\u00a0' || c === '\ufeff') columns += 1;
-    else break;
+    else if (c === ' ' || c === '\u00a0' || c === '\u202f') columns += 1;
+    else if (c !== '\ufeff') break;
   }
   return columns;
+}
+
+/**
+ * A line that may have lines under it. `kind` is absent for one that nobody knows (a slip of the pen in
+ * `opening`): what stands deeper is its own, so that it is not taken for a line of the block.
+ */
+interface Inner {
+  readonly line: Growing;
+  readonly kind?: LineKind;
+  /** Whether another line of the block has come after it. */
+  passed: boolean;
 }
 
 /**
@@ -80,30 +102,48 @@ function indentOf(text: string): number {
 function underHeading(heading: LineSyntax, rest: readonly LineSyntax[]): LineSyntax {
   const root: Growing = { ...heading, body: [] };
   const kind = heading.key && headingNamed(heading.key.text);
-  let inner: { line: Growing; kind: LineKind } | undefined;
+  let inner: Inner | undefined;
   for (const line of rest) {
     const grown: Growing = { ...line, body: [] };
     const home = homeOf(grown, kind, inner);
-    if (home.strayed) grown.strayed = true;
+    Object.assign(grown, home.signs);
     (home.inner ? inner!.line : root).body.push(grown);
     if (home.inner) continue;
     const own = kind && grown.key && lineOf(kind, grown.key.text);
-    if (own?.body) inner = { line: grown, kind: own };
-    else if (!home.strayed) inner = undefined;
+    if (own ? own.body : headsUnknown(kind, grown))
+      inner = { line: grown, kind: own, passed: false };
+    else if (inner) inner.passed = true;
   }
   return root as LineSyntax;
 }
 
-function homeOf(
-  line: Growing,
-  outer: LineKind | undefined,
-  inner: { line: Growing; kind: LineKind } | undefined,
-): { inner: boolean; strayed?: boolean } {
+/** Whether an unknown line is to be taken for a heading: unless it looks like one of the plain lines. */
+function headsUnknown(outer: LineKind | undefined, line: Growing): boolean {
+  if (!outer) return true;
+  if (!line.key) return false;
+  if (headingNamed(line.key.text)) return true;
+  const meant = nearest(
+    line.key.text,
+    (outer.body ?? []).map((k) => k.key),
+  );
+  return !meant || lineOf(outer, meant)?.body !== undefined;
+}
+
+interface Home {
+  readonly inner: boolean;
+  readonly signs?: Pick<Growing, 'strayed' | 'parted'>;
+}
+
+function homeOf(line: Growing, outer: LineKind | undefined, inner: Inner | undefined): Home {
   if (!inner) return { inner: false };
   const key = line.key?.text ?? '';
   const deeper = line.indent > inner.line.indent;
+  if (!inner.kind) return { inner: deeper };
   const fitsInner = lineOf(inner.kind, key) !== undefined;
   const fitsOuter = outer !== undefined && lineOf(outer, key) !== undefined;
-  if (deeper) return fitsInner || !fitsOuter ? { inner: true } : { inner: false, strayed: true };
-  return fitsInner && !fitsOuter ? { inner: true, strayed: true } : { inner: false };
+  if (fitsInner && fitsOuter)
+    return { inner: deeper, signs: { parted: (deeper && inner.passed) || undefined } };
+  if (fitsInner || fitsOuter)
+    return { inner: fitsInner, signs: { strayed: fitsInner !== deeper || undefined } };
+  return { inner: deeper };
 }

@@ -5,7 +5,8 @@
 import './node20';
 import { EmbeddedActionsParser, type IToken } from 'chevrotain';
 import type { Span } from '../shared/span';
-import type { Item, MeasureItem, NumberText, WordItem } from './syntax';
+import { unitNamed } from '../shared/units';
+import type { Item, MeasureItem, NumberText, TextItem, WordItem } from './syntax';
 import * as t from './tokens';
 
 /** Words that join things and so are never the unit of the number before them. */
@@ -29,7 +30,7 @@ class LineParser extends EmbeddedActionsParser {
     const found: Item[] = [];
     this.MANY(() => {
       const item = this.SUBRULE(this.item);
-      this.ACTION(() => found.push(item));
+      this.ACTION(() => found.push(...apart(item)));
     });
     return found;
   });
@@ -110,10 +111,7 @@ class LineParser extends EmbeddedActionsParser {
       { ALT: () => this.CONSUME(t.OpenText) },
     ]);
     return this.ACTION<Item>(() => {
-      const closed = token.tokenType === t.Text;
-      const inner = token.image.slice(1, closed ? -1 : undefined);
-      const text = inner.replace(/\\(["\\])/g, '$1');
-      return { kind: 'text', span: this.spanOf(token), text, closed };
+      return token.tokenType === t.Text ? this.closedText(token) : this.openText(token);
     });
   });
 
@@ -144,6 +142,19 @@ class LineParser extends EmbeddedActionsParser {
     }));
   });
 
+  private closedText(token: IToken): TextItem {
+    const text = unescaped(token.image.slice(1, -1));
+    return { kind: 'text', span: this.spanOf(token), text, closed: true };
+  }
+
+  private openText(token: IToken): TextItem {
+    const image = withoutSpace(token.image);
+    const span = { ...this.spanOf(token), end: token.startOffset + image.length };
+    const escaping = /(?:^|[^\\])(?:\\\\)*\\$/.test(image);
+    const closing = image.startsWith('"') ? `${escaping ? '\\' : ''}"` : '”';
+    return { kind: 'text', span, text: unescaped(image.slice(1)), closed: false, closing };
+  }
+
   private named(kind: 'word' | 'date' | 'code' | 'junk', token: IToken): Item {
     return { kind, span: this.spanOf(token), text: token.image };
   }
@@ -165,6 +176,36 @@ class LineParser extends EmbeddedActionsParser {
   private over(first: IToken, last: IToken): Span {
     return { ...this.spanOf(first), end: last.startOffset + last.image.length };
   }
+}
+
+function unescaped(text: string): string {
+  return text.replace(/\\(["\\])/g, '$1');
+}
+
+/** Without the space at its end: an open text stops at the last thing written. */
+function withoutSpace(text: string): string {
+  let end = text.length;
+  while (end > 1 && ' \t\u00a0\u202f\ufeff'.includes(text[end - 1]!)) end -= 1;
+  return text.slice(0, end);
+}
+
+/** `55 bricks/h` in one word is `55 bricks`, `/`, `h`; `kg/m3` is a unit and stays whole. */
+function apart(item: Item): Item[] {
+  const unit = item.kind === 'measure' ? item.unit : undefined;
+  const at = unit && !unitNamed(unit.text) ? unit.text.indexOf('/') : -1;
+  if (!unit || at < 0 || item.kind !== 'measure') return [item];
+  const { line, start, end } = unit.span;
+  const cut = start + at;
+  const first: WordItem = {
+    kind: 'word',
+    span: { line, start, end: cut },
+    text: unit.text.slice(0, at),
+  };
+  return [
+    { ...item, span: { ...item.span, end: cut }, unit: first },
+    { kind: 'sign', span: { line, start: cut, end: cut + 1 }, text: '/' },
+    { kind: 'word', span: { line, start: cut + 1, end }, text: unit.text.slice(at + 1) },
+  ];
 }
 
 let parser: LineParser | undefined;

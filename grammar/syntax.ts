@@ -39,6 +39,8 @@ export interface TextItem {
   readonly text: string;
   /** False when the closing mark is missing. */
   readonly closed: boolean;
+  /** What would close it, when it is open. */
+  readonly closing?: string;
 }
 
 export interface DateItem {
@@ -94,6 +96,8 @@ export interface LineSyntax {
   readonly body: readonly LineSyntax[];
   /** True when the line's indentation says one thing and its word another. */
   readonly strayed?: boolean;
+  /** True when it could as well be a line of the block: one of those stands between it and its heading. */
+  readonly parted?: boolean;
 }
 
 export interface BlockSyntax {

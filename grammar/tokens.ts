@@ -8,14 +8,15 @@ import { createToken, Lexer, type TokenType } from 'chevrotain';
 const token = (name: string, pattern: RegExp, more: object = {}): TokenType =>
   createToken({ name, pattern, ...more });
 
-/** Letters of the alphabets a name may be written in; the signs × and ÷ are not among them. */
-const LETTER =
+/** Letters, for a character class, of the alphabets a name may be written in; the signs × and ÷ are not among them. */
+export const LETTER =
   'A-Za-z_\\u00b0\\u00b5\\u00c0-\\u00d6\\u00d8-\\u00f6\\u00f8-\\u024f\\u0370-\\u1fff\\u2c00-\\ud7ff';
 
 export const Space = token('Space', /[ \t\u00a0\u202f\ufeff]+/, { group: Lexer.SKIPPED });
 export const Comment = token('Comment', /#[^\n\r]*/, { group: 'comments' });
-export const Text = token('Text', /"(?:[^"\\\n\r]|\\["\\])*"|“[^”\n\r]*”/);
-export const OpenText = token('OpenText', /["“][^\n\r]*/);
+/** Straight quotes, or the curved ones that a word processor or a telephone writes. */
+export const Text = token('Text', /"(?:[^"\\\n\r]|\\[^\n\r])*"|“[^”\n\r]*”|„[^“”\n\r]*[“”]/);
+export const OpenText = token('OpenText', /["“„][^\n\r]*/);
 export const DateToken = token('Date', /\d{4}-\d{2}-\d{2}(?![\d-])/);
 export const Code = token('Code', /\d+(?:-\d+)+/);
 export const Fraction = token('Fraction', /\d+\/\d+|[½¼¾⅓⅔⅛⅜⅝⅞]/);

@@ -8,6 +8,7 @@ import {
   list,
   lit,
   money,
+  name,
   newName,
   number,
   optional,
@@ -74,7 +75,7 @@ export const MIX: LineKind = line(
       SOURCE,
       line(
         'parts',
-        [list('parts', ',', word('material', 'material'), number('parts'))],
+        [list('parts', ',', name('material', 'material'), number('parts'))],
         'Its materials and their parts by volume.',
         'parts cement 1, lime 1, sand 6',
       ),

@@ -61,7 +61,7 @@ const TAX = line(
 export const JOB: LineKind = line(
   'job',
   [optional(text('title'))],
-  'The job: for whom, where, when. One in a file.',
+  'The job: for whom, where, when.',
   'job "Orchard boundary wall"',
   {
     top: true,

@@ -23,7 +23,7 @@ const UNITS = list(
   'units',
   ',',
   choice('unit', 'stretcher', 'header'),
-  optional(either([number('times')], [word('letter', 'n')])),
+  optional(either([number('times')], [choice('letter', 'n')])),
 );
 
 export const BOND: LineKind = line(
@@ -52,7 +52,7 @@ export const BOND: LineKind = line(
       ),
       line(
         'courses',
-        [either([number('times')], [word('letter', 'n')]), UNITS, START],
+        [either([number('times')], [choice('letter', 'n')]), UNITS, START],
         'Several courses alike.',
         'courses n stretcher',
         { many: true },
@@ -147,21 +147,8 @@ export const CAUTION: LineKind = line(
       SOURCE,
       line(
         'when',
-        [
-          choice(
-            'when',
-            'cutting',
-            'raking',
-            'cement',
-            'lime',
-            'taking-down',
-            'free-standing',
-            'retaining',
-            'lifting',
-            'any',
-          ),
-        ],
-        'What in a job brings it up.',
+        [word('when', 'work or material')],
+        'What in a job brings it up: cutting, raking, taking-down, free-standing, retaining, any, or the name of a material.',
         'when cutting',
         { many: true },
       ),

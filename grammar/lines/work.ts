@@ -70,10 +70,9 @@ const FIT = line(
   [
     word('run', 'run'),
     either(
-      [lit('joints')],
-      [lit('half-bond')],
+      [choice('how', 'joints', 'half-bond')],
       [
-        lit('cut'),
+        choice('how', 'cut'),
         optional(quantity('cut', 'length')),
         optional(lit('at'), choice('where', 'left', 'right', 'middle')),
       ],

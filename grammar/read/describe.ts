@@ -34,7 +34,7 @@ export function describe(slot: Slot): string {
     case 'choice':
       return slot.of.length === 1 ? `“${slot.of[0]}”` : `one of ${slot.of.join(', ')}`;
     case 'name':
-      return `the name of a ${slot.of.join(' or ')}`;
+      return `the name of ${slot.of.map(article).join(' or ')}`;
     case 'new-name':
       return 'a name, one word such as north';
     case 'word':
@@ -65,6 +65,11 @@ function describeQuantity(slot: QuantitySlot): string {
 function sizeExample(count: number, dimension: Dimension): string {
   if (dimension === 'bricks') return '1.5 x 1.5 bricks';
   return count === 3 ? '215 x 102.5 x 65 mm' : '450 x 225 mm';
+}
+
+/** `a wall`, `an opening`. */
+export function article(noun: string): string {
+  return `${/^[aeio]/.test(noun) ? 'an' : 'a'} ${noun}`;
 }
 
 /** The line in one line: its word and what follows, as the reference's heading for it. */

@@ -35,3 +35,8 @@ export function fault(
 export function replace(title: string, span: Span, text: string, preferred = false): FaultWay {
   return { title, edits: [{ span, text }], preferred };
 }
+
+/** What was written, short enough for a message. */
+export function clipped(written: string): string {
+  return written.length > 40 ? `${written.slice(0, 38)}…` : written;
+}

@@ -6,7 +6,8 @@ import type { Exact } from '../../shared/exact';
 import { cover, type Span } from '../../shared/span';
 import { UNITS, type Unit } from '../../shared/units';
 import type { CountedSlot, ListSlot, QuantitySlot, SizeSlot, Slot } from '../lines/slots';
-import type { Item, MeasureItem, WordItem } from '../syntax';
+import type { DateItem, Item, MeasureItem, WordItem } from '../syntax';
+import { dateFault } from './dates';
 import type { Fault } from './fault';
 import { checkMost, exactOf, unitFor } from './numbers';
 import type { SizeValue, Value, Values } from './values';
@@ -149,8 +150,9 @@ class Matching {
       case 'word':
         return item.kind === 'word' ? this.keep(slot.key, item, at) : this.miss(at, slot);
       case 'text':
+        return item.kind === 'text' ? this.keep(slot.key, item, at) : this.miss(at, slot);
       case 'date':
-        return item.kind === slot.slot ? this.keep(slot.key, item, at) : this.miss(at, slot);
+        return item.kind === 'date' ? this.date(slot.key, item, at) : this.miss(at, slot);
       case 'code':
         return this.code(slot.key, item, at) ?? this.miss(at, slot);
       default:
@@ -161,6 +163,13 @@ class Matching {
   private keep(key: string, item: Item & { text: string }, at: number): Step {
     const kind = item.kind === 'text' || item.kind === 'date' ? item.kind : 'word';
     return { next: at + 1, values: { [key]: { kind, span: item.span, text: item.text } } };
+  }
+
+  private date(key: string, item: DateItem, at: number): Step {
+    const wrong = dateFault(item);
+    if (!wrong) return this.keep(key, item, at);
+    this.faults.push(wrong);
+    return this.step(key, at, item.span);
   }
 
   private literal(text: string, item: Item, at: number): Step | undefined {

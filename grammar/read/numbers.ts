@@ -2,7 +2,7 @@
 import { Decimal, type Exact, readFraction, readNumber } from '../../shared/exact';
 import { type Dimension, type Unit, unitNamed, unitsOf } from '../../shared/units';
 import type { NumberText } from '../syntax';
-import { type Fault, fault, replace } from './fault';
+import { clipped, type Fault, fault, replace } from './fault';
 import { nearest } from './nearest';
 
 export type Outcome<T> = { readonly value: T } | { readonly fault: Fault };
@@ -38,6 +38,7 @@ export function exactOf(text: NumberText, unitAfter = ''): Outcome<Exact> {
     value = read.value;
   }
   if (text.fraction === undefined) return { value };
+  if (text.fraction.length > 15) return { fault: tooLong(text) };
   const part = readFraction(text.fraction);
   if (!part) {
     const message = `${text.fraction} divides by zero. Write the fraction with a number below the line.`;
@@ -52,15 +53,17 @@ function numberFault(
   unitAfter: string,
 ): Fault {
   const written = text.digits!;
+  // A fraction after the digits stands as it is.
+  const digits = { ...text.span, end: text.span.start + written.length };
   if (read.faulty === 'marks') {
-    const message = `“${written}” is no number. Write 1450, 1,450.00 or 14.5.`;
-    return fault('number-unreadable', 'error', text.span, message);
+    const message = `“${clipped(written)}” is no number. Write 1450, 1,450.00 or 14.5.`;
+    return fault('number-unreadable', 'error', digits, message);
   }
   const [first, second] = read.readings;
   const unit = unitAfter && ` ${unitAfter}`;
-  const message = `“${written}” can be read two ways: ${first}${unit} or ${second}${unit}. Write the one you mean.`;
-  const ways = read.readings.map((r) => replace(`It is ${r}${unit}`, text.span, r));
-  return fault('number-two-ways', 'error', text.span, message, ways);
+  const message = `“${clipped(written)}” can be read two ways: ${clipped(first)}${unit} or ${clipped(second)}${unit}. Write the one you mean.`;
+  const ways = read.readings.map((r) => replace(`It is ${clipped(r)}${unit}`, digits, r));
+  return fault('number-two-ways', 'error', digits, message, ways);
 }
 
 function tooLong(text: NumberText): Fault {
@@ -94,7 +97,7 @@ export function unitFor(
   const allowed = dimensions.flatMap((d) => unitsOf(d));
   const names = allowed.map((u) => u.name);
   const wrong = found ? `a unit of ${found.dimension}` : 'no unit that is known';
-  const message = `“${word.text}” is ${wrong}; here it takes ${listed(names)}.`;
+  const message = `“${clipped(word.text)}” is ${wrong}; here it takes ${listed(names)}.`;
   const meant = nearest(
     word.text,
     allowed.flatMap((u) => [u.name, ...u.also]),

@@ -1,11 +1,12 @@
 /** From the syntax of a block to what its lines say, with a fault for each line that says nothing. */
-import { cover, type Span, span } from '../../shared/span';
+import { type Span, span } from '../../shared/span';
 import { readBlock } from '../blocks';
 import { BODY_ONLY, HEADINGS, headingNamed, type LineKind, lineOf } from '../lines';
-import type { Item, LineSyntax } from '../syntax';
-import { describe, pattern } from './describe';
-import { type Fault, fault, replace } from './fault';
-import { type Mismatch, match } from './match';
+import type { LineSyntax, TextItem } from '../syntax';
+import { pattern } from './describe';
+import { clipped, type Fault, type FaultWay, fault, replace } from './fault';
+import { match } from './match';
+import { misfit } from './misfit';
 import { nearest } from './nearest';
 import { listed } from './numbers';
 import type { ReadBlock, ReadLine } from './values';
@@ -58,14 +59,12 @@ class Reading {
   }
 
   private place(inner: LineSyntax, parent: LineSyntax): void {
-    if (inner.indent > 0 && !inner.strayed) return;
-    const under = `${parent.key?.text ?? ''}`;
-    const message = `This line belongs to the ${under} above. Indent it to match; the formatter does it.`;
-    this.faults.push(fault('indent-astray', 'hint', inner.key!.span, message));
+    if (inner.parted) this.faults.push(parted(inner, parent));
+    else if (inner.indent === 0 || inner.strayed) this.faults.push(astray(inner, parent));
   }
 
   private values(kind: LineKind, line: LineSyntax) {
-    const unclosed = line.items.find((i) => i.kind === 'text' && !i.closed);
+    const unclosed = line.items.find((i) => i.kind === 'text' && !i.closed) as TextItem | undefined;
     if (unclosed) this.faults.push(openText(unclosed));
     const result = match(kind.takes, line.items);
     this.faults.push(...result.faults);
@@ -73,6 +72,27 @@ class Reading {
       this.faults.push(misfit(kind, line, result.mismatch));
     return result.values;
   }
+}
+
+function astray(line: LineSyntax, parent: LineSyntax): Fault {
+  const message = `This line belongs to the ${parent.key!.text} above. Indent it to match; the formatter does it.`;
+  const depth = parent.indent > 0 ? parent.indent + 2 : 2;
+  return fault('indent-astray', 'hint', line.key!.span, message, [
+    replace('Indent it to match', roomOf(line), ' '.repeat(depth), true),
+  ]);
+}
+
+/** It is as deep as the lines of an opening, say, but a line of the wall has come since. */
+function parted(line: LineSyntax, parent: LineSyntax): Fault {
+  const message = `This line is read as one of the ${parent.key!.text} above, because it stands deeper; a line of the block stands between them. Move it up, or take its indent back.`;
+  return fault('indent-parted', 'warning', line.key!.span, message, [
+    replace('Take its indent back', roomOf(line), ' '.repeat(parent.indent)),
+  ]);
+}
+
+/** The space before a line. */
+function roomOf(line: LineSyntax): Span {
+  return span(line.span.line, 0, line.span.start);
 }
 
 function unknownHeading(line: LineSyntax): Fault {
@@ -84,22 +104,37 @@ function unknownHeading(line: LineSyntax): Fault {
       line.span,
       'A line begins with a word that says what it is, such as wall or job. This line and those under it are left out.',
     );
+  if (BODY_ONLY.has(key)) return homeless(line);
   const known = HEADINGS.map((h) => h.key);
   const meant = nearest(key, known);
   const ways = meant ? [replace(`Write ${meant}`, line.key!.span, meant, true)] : [];
   const hint = meant ? ` Did you mean “${meant}”?` : ` It can be ${listed(known.slice(1, 12))}, ….`;
-  const message = `“${key}” opens no block that is known, so this line and those under it are left out.${hint}`;
+  const message = `“${clipped(key)}” opens no block that is known, so this line and those under it are left out.${hint}`;
   return fault('heading-unknown', 'error', line.key!.span, message, ways);
 }
 
 function indented(line: LineSyntax): Fault {
-  if (BODY_ONLY.has(line.key?.text ?? ''))
-    return fault('line-homeless', 'error', line.span, 'No heading stands above this line.');
-  const at = span(line.span.line, 0, line.span.start);
   const message = 'A heading begins in the first column. Take the space before it away.';
-  return fault('heading-indented', 'warning', line.key!.span, message, [
-    replace('Move it to the first column', at, '', true),
-  ]);
+  return fault('heading-indented', 'warning', line.key!.span, message, [outdent(line)]);
+}
+
+function outdent(line: LineSyntax): FaultWay {
+  return replace('Move it to the first column', roomOf(line), '', true);
+}
+
+/** A line of a block, at the top of a file. */
+function homeless(line: LineSyntax): Fault {
+  const key = line.key!.text;
+  const message = `“${key}” is ${placesOf(key)}, and no heading stands above it. It and what stands under it are left out.`;
+  return fault('line-homeless', 'error', line.span, message);
+}
+
+/** Where a line of this word can stand: `a line of a wall or pier`. Empty when nowhere. */
+function placesOf(key: string): string {
+  const has = (kind: LineKind): boolean => (kind.body ?? []).some((k) => !k.open && k.key === key);
+  const inner = HEADINGS.flatMap((h) => (h.body ?? []).filter((k) => k.body));
+  const homes = [...new Set([...HEADINGS, ...inner].filter(has).map((k) => k.key))];
+  return homes.length ? `a line of ${listed(homes)}` : '';
 }
 
 function unknownLine(parent: LineKind, line: LineSyntax): Fault {
@@ -111,15 +146,28 @@ function unknownLine(parent: LineKind, line: LineSyntax): Fault {
       'A line begins with a word that says what it is. This one is left out; the others stand.',
     );
   const key = line.key.text;
+  if (headingNamed(key)) return blockInside(parent, line);
   const known = (parent.body ?? []).map((k) => k.key);
   const meant = nearest(key, known);
-  const where = known.length
-    ? `A ${parent.key} can have ${listed(known)}.`
-    : `A ${parent.key} has no lines.`;
-  const hint = meant ? `Did you mean “${meant}”?` : where;
-  const message = `“${key}” is no line of a ${parent.key}, so it is left out. ${hint}`;
+  const left = line.body.length ? 'so it and the lines under it are left out' : 'so it is left out';
+  const hint = meant ? `Did you mean “${meant}”?` : whereTo(parent, key, known);
+  const message = `“${clipped(key)}” is no line of ${parent.key}, ${left}. ${hint}`;
   const ways = meant ? [replace(`Write ${meant}`, line.key.span, meant, true)] : [];
   return fault('line-unknown', 'error', line.key.span, message, ways);
+}
+
+function whereTo(parent: LineKind, key: string, known: readonly string[]): string {
+  const places = placesOf(key);
+  if (places) return `It is ${places}.`;
+  return known.length
+    ? `Under ${parent.key} there can be ${listed(known)}.`
+    : `Nothing stands under ${parent.key}.`;
+}
+
+/** `job` among the lines of a wall. */
+function blockInside(parent: LineKind, line: LineSyntax): Fault {
+  const message = `“${line.key!.text}” opens a block of its own and cannot stand in ${parent.key}, so it is left out. A heading begins in the first column.`;
+  return fault('heading-indented', 'error', line.key!.span, message, [outdent(line)]);
 }
 
 function twice(line: LineSyntax, first: LineSyntax): Fault {
@@ -132,50 +180,15 @@ function twice(line: LineSyntax, first: LineSyntax): Fault {
   ]);
 }
 
-function openText(item: Item): Fault {
+function openText(item: TextItem): Fault {
   const end = { ...item.span, start: item.span.end };
   return fault(
     'text-open',
     'warning',
     item.span,
     'The closing quotation mark is missing; the text is taken to the end of the line.',
-    [replace('Close the text', end, '"', true)],
+    [replace('Close the text', end, item.closing ?? '"', true)],
   );
-}
-
-function misfit(kind: LineKind, line: LineSyntax, miss: Mismatch): Fault {
-  const item = line.items[miss.at];
-  const example = `Write it like this: ${kind.example}`;
-  if (!item) {
-    const wanted = listed([...new Set(miss.expected.map(describe))]);
-    const message = `“${line.key!.text}” is not finished: it needs ${wanted}. ${example}`;
-    return fault('value-missing', 'error', line.span, message);
-  }
-  const there = cover(item.span, miss.expected.length ? item.span : line.items.at(-1)!.span);
-  if (!miss.expected.length) {
-    const message = `Nothing more is read after “${line.key!.text}” here. ${example}`;
-    return fault('value-spare', 'error', there, message, [replace('Take it out', there, '')]);
-  }
-  return wrongValue(kind, line, miss, there);
-}
-
-function wrongValue(kind: LineKind, line: LineSyntax, miss: Mismatch, there: Span): Fault {
-  const wanted = listed([...new Set(miss.expected.map(describe))]);
-  const item = line.items[miss.at]!;
-  const bare = item.kind === 'measure' && !item.unit;
-  const hint =
-    bare && miss.expected.some((s) => s.slot === 'quantity' && !s.bare)
-      ? ' A number here needs its unit.'
-      : '';
-  const rangeSaid =
-    item.kind === 'code' ? ' A range is written with two points, such as 60..75.' : '';
-  const message = `“${kind.key}” wants ${wanted} here.${hint}${rangeSaid} Write it like this: ${kind.example}`;
-  const words = miss.expected.flatMap((s) =>
-    s.slot === 'choice' ? s.of : s.slot === 'literal' ? [s.text] : [],
-  );
-  const meant = item.kind === 'word' ? nearest(item.text, words) : undefined;
-  const ways = meant ? [replace(`Write ${meant}`, item.span, meant, true)] : [];
-  return fault('value-wrong', 'error', there, message, ways);
 }
 
 export { pattern };

@@ -28,7 +28,7 @@ type SettingKind =
   | 'record';
 
 export class Book {
-  private readonly named = new Map<string, Map<string, SourceBlock>>();
+  private readonly named = new Map<string, Map<string, SourceBlock[]>>();
   private readonly lines = new Map<string, Setting[]>();
   private readonly headings = new Map<string, SourceBlock[]>();
 
@@ -42,16 +42,27 @@ export class Book {
     if (!heading) return;
     const kind = heading.kind.key;
     push(this.headings, kind, block);
-    if (block.name !== undefined) {
-      const names = this.named.get(kind) ?? new Map<string, SourceBlock>();
-      this.named.set(kind, names);
-      if (!names.has(block.name)) names.set(block.name, block);
-    }
+    if (block.name !== undefined) this.name(kind, block.name, block);
     for (const line of heading.body) push(this.lines, `${kind} ${line.kind.key}`, { line, block });
   }
 
-  find(kind: NamedKind | 'pier-plan', name: string): SourceBlock | undefined {
-    return this.named.get(kind)?.get(name);
+  /** Only the first of a file: a second of the same name is a finding, not another fact. */
+  private name(kind: string, name: string, block: SourceBlock): void {
+    const names = this.named.get(kind) ?? new Map<string, SourceBlock[]>();
+    this.named.set(kind, names);
+    const same = names.get(name);
+    if (!same) names.set(name, [block]);
+    else if (same.at(-1)!.file !== block.file) same.push(block);
+  }
+
+  /** The nearest of that name. */
+  find(kind: NamedKind, name: string): SourceBlock | undefined {
+    return this.named.get(kind)?.get(name)?.[0];
+  }
+
+  /** All of that name, nearest first: a firm’s file may give the price of a brick that a library gives the size of. */
+  findAll(kind: NamedKind, name: string): readonly SourceBlock[] {
+    return this.named.get(kind)?.get(name) ?? [];
   }
 
   names(kind: NamedKind): readonly string[] {

@@ -1,7 +1,8 @@
 import type { Candidate } from './choose';
 import { chooseBonded } from './choose';
 import { compose, paletteOf } from './compose';
-import type { Grid } from './grid';
+import type { Craft } from './craft';
+import { brokenLap } from './craft';
 import { BRICK, mod } from './grid';
 import type { Boundary, Cell, Tiling } from './tiling';
 import { atOrAfter, atOrBefore, next, previous } from './tiling';
@@ -39,11 +40,10 @@ function inside(from: number, cells: readonly Cell[]): number[] {
 }
 
 function candidatesFor(
+  { grid, leastCut }: Craft,
   left: Tiling,
   right: Tiling,
   at: number,
-  grid: Grid,
-  leastCut: number,
 ): (Candidate & Joining)[] {
   const palette = paletteOf(left.cells, grid, leastCut);
   const l = atOrBefore(left, at);
@@ -69,19 +69,17 @@ function candidatesFor(
 
 /**
  * Breaks the bond near step `at`: for each course, the pieces between the pattern that comes from
- * the left and the one that comes from the right, with no perpend over another nearer than `lap`
- * steps where any choice of pieces allows it. Null when nothing fills the place.
+ * the left and the one that comes from the right, with no perpend over another nearer than a
+ * quarter brick where any choice of pieces allows it. Null when nothing fills the place.
  */
 export function breakBond(
+  craft: Craft,
   left: readonly Tiling[],
   right: readonly Tiling[],
   at: number,
-  lap: number,
-  grid: Grid,
-  leastCut: number,
 ): Joining[] | null {
-  const layers = left.map((tiling, i) => candidatesFor(tiling, right[i]!, at, grid, leastCut));
-  return chooseBonded(layers, lap) as (Candidate & Joining)[] | null;
+  const layers = left.map((tiling, i) => candidatesFor(craft, tiling, right[i]!, at));
+  return chooseBonded(layers, brokenLap(craft)) as (Candidate & Joining)[] | null;
 }
 
 /** What the answer of {@link breakBond} depends on, so that like breaks are worked out once. */

@@ -7,17 +7,26 @@ export interface Candidate extends Filling {
   /** Steps the filling runs from and to. */
   from: number;
   to: number;
+  /** Set when nothing in it runs through the wall, so that the courses next to it had better. */
+  parts?: boolean;
   /** Perpends in the window that is judged, in order. */
   perpends: readonly number[];
 }
 
-/** What a step of lap too little weighs against the costs of a filling: more than any of them. */
-const LAP = 20;
+/**
+ * What a step of lap too little weighs against the costs of a filling: some, and below half the lap
+ * wanted more than any of them. A cut always costs some lap; a straight joint is never worth it.
+ */
+const SHORT_LAP = 3;
+const NO_LAP = 20;
+const PARTS = 5;
 /** Candidates kept for each course: past the best few, none is ever chosen. */
 const KEPT = 24;
 
-function shortOfLap(a: Candidate, b: Candidate, lap: number): number {
-  return LAP * Math.max(0, lap - EPS * 100 - leastLap(a.perpends, b.perpends));
+function poorBond(a: Candidate, b: Candidate, lap: number): number {
+  const found = leastLap(a.perpends, b.perpends) + EPS * 100;
+  const parts = a.parts && b.parts ? PARTS : 0;
+  return parts + SHORT_LAP * Math.max(0, lap - found) + NO_LAP * Math.max(0, lap / 2 - found);
 }
 
 function cheapest(candidates: readonly Candidate[]): Candidate[] {
@@ -49,12 +58,12 @@ function bestFrom(first: Candidate, layers: readonly Candidate[][], lap: number)
   let paths = [{ cost: first.cost, path: [first] }];
   for (const layer of layers.slice(1))
     paths = layer.map((to) => {
-      const costs = paths.map(({ cost, path }) => cost + shortOfLap(path.at(-1)!, to, lap));
+      const costs = paths.map(({ cost, path }) => cost + poorBond(path.at(-1)!, to, lap));
       const least = costs.indexOf(Math.min(...costs));
       return { cost: costs[least]! + to.cost, path: [...paths[least]!.path, to] };
     });
   const closed = paths.map(({ cost, path }) => ({
-    cost: cost + (path.length > 1 ? shortOfLap(path.at(-1)!, first, lap) : 0),
+    cost: cost + (path.length > 2 ? poorBond(path.at(-1)!, first, lap) : 0),
     path,
   }));
   return closed.reduce((a, b) => (b.cost < a.cost ? b : a));

@@ -1,4 +1,4 @@
-import type { Grid } from './grid';
+import type { Craft } from './craft';
 import { BRICK, EPS } from './grid';
 import type { Boundary, Cell, Tiling } from './tiling';
 import { atOrAfter, atOrBefore, next, previous } from './tiling';
@@ -12,14 +12,16 @@ export interface CourseEnd {
 
 const same = (a: number, b: number) => Math.abs(a - b) < EPS * 10;
 
-/** A one-brick wall: a queen closer stands next to the quoin header, never at the very end. */
-function closeWithCloser(stub: number, { header, closer }: Grid): Cell[] | null {
+/** A one-brick wall: a queen closer stands next to the quoin header, never at the very end; or a bat does for both. */
+function closeOneBrick(stub: number, { grid, quoin }: Craft): Cell[] | null {
+  const { header, closer } = grid;
   const head: Cell = { piece: 'header', width: header };
-  const queen: Cell = { piece: 'closer', width: closer };
+  const bat: Cell = { piece: 'three-quarter', width: header + closer };
+  const lap = quoin === 'closer' ? [head, { piece: 'closer' as const, width: closer }] : [bat];
   if (same(stub, header)) return [head];
-  if (same(stub, header + closer)) return [head, queen];
+  if (same(stub, header + closer)) return lap;
   if (same(stub, BRICK)) return [{ piece: 'stretcher', width: BRICK }];
-  if (same(stub, header + closer + header)) return [head, queen, head];
+  if (same(stub, header + closer + header)) return [...lap, head];
   return null;
 }
 
@@ -35,8 +37,9 @@ function closeWithBats(stub: number): Cell[] | null {
 }
 
 /** Pieces that fill `stub` steps at a free end, from the end inward; null when none decently do. */
-function close(stub: number, grid: Grid, leastCut: number): Cell[] | null {
-  const known = grid.thickness === 1 ? closeWithBats(stub) : closeWithCloser(stub, grid);
+function close(stub: number, craft: Craft): Cell[] | null {
+  const { grid, leastCut } = craft;
+  const known = grid.thickness === 1 ? closeWithBats(stub) : closeOneBrick(stub, craft);
   if (known) return known;
   const length = stub * grid.step - grid.joint;
   return stub < BRICK && length >= leastCut - EPS ? [{ piece: 'cut', width: stub }] : null;
@@ -50,13 +53,12 @@ function free(
   stub: number,
   joint: Boundary,
   inward: (from: Boundary) => Boundary,
-  grid: Grid,
-  leastCut: number,
+  craft: Craft,
 ): CourseEnd | null {
   let wide = stub;
   let at = joint;
   for (let taken = 0; taken < 3; taken++) {
-    const cells = wide < EPS * 10 ? [] : close(wide, grid, leastCut);
+    const cells = wide < EPS * 10 ? [] : close(wide, craft);
     if (cells) return { cells, joint: at };
     const inner = inward(at);
     wide += Math.abs(inner.at - at.at);
@@ -70,12 +72,10 @@ export function leftEnd(
   tiling: Tiling,
   edge: number,
   kind: EndKind,
-  grid: Grid,
-  leastCut: number,
+  craft: Craft,
 ): CourseEnd | null {
   const after = atOrAfter(tiling, edge);
-  if (kind !== 'toothed')
-    return free(after.at - edge, after, (b) => next(tiling, b), grid, leastCut);
+  if (kind !== 'toothed') return free(after.at - edge, after, (b) => next(tiling, b), craft);
   const before = atOrBefore(tiling, edge);
   return { cells: [], joint: edge - before.at <= after.at - edge + EPS ? before : after };
 }
@@ -85,12 +85,10 @@ export function rightEnd(
   tiling: Tiling,
   edge: number,
   kind: EndKind,
-  grid: Grid,
-  leastCut: number,
+  craft: Craft,
 ): CourseEnd | null {
   const before = atOrBefore(tiling, edge);
-  if (kind !== 'toothed')
-    return free(edge - before.at, before, (b) => previous(tiling, b), grid, leastCut);
+  if (kind !== 'toothed') return free(edge - before.at, before, (b) => previous(tiling, b), craft);
   const after = atOrAfter(tiling, edge);
   return { cells: [], joint: after.at - edge <= edge - before.at + EPS ? after : before };
 }

@@ -49,7 +49,8 @@ export function estimate(row: Row, length: number): number {
 
 /**
  * The number of half pieces whose joint, within the limits, is nearest the best; null when none is.
- * `parity` 0 asks for whole pieces only, 1 for an odd half. Of two as near, the fewer.
+ * `parity` 0 asks for whole pieces only, 1 for an odd half. Of two as near, the fewer. An odd half
+ * counts as `wholeWorth` further off.
  *
  * The joint falls as the number grows, so the best number stands next to where it passes the best
  * joint: only those neighbours are tried.
@@ -62,10 +63,11 @@ export function fittingHalves(row: Row, length: number, parity?: 0 | 1): number 
     if (parity !== undefined && halves % 2 !== parity) continue;
     const joint = jointFor(row, halves, length);
     if (!withinLimits(joint, row.limits)) continue;
-    const off = Math.abs(joint! - row.limits.best);
+    const odd = halves % 2 === 1 ? (row.limits.wholeWorth ?? 0) : 0;
+    const off = Math.abs(joint! - row.limits.best) + odd;
     if (!best || off < best.off - SAME * SAME) best = { halves, off };
   }
-  return best && best.halves;
+  return best?.halves ?? null;
 }
 
 /** The number of half pieces whose size at the best joint is nearest `length`. At least 1 (2 without halves). */

@@ -1,9 +1,10 @@
+import type { Craft, Ends } from './craft';
 import { EPS } from './grid';
 import type { GridCourse } from './laps';
 import { layShort, SHORT } from './stub';
-import type { Tiling } from './tiling';
+import type { Cell, Tiling } from './tiling';
 import { mirror, sameTiling, shift } from './tiling';
-import type { Craft, Ends, Zone } from './zones';
+import type { Zone } from './zones';
 import { lapsAtEnds, layZones } from './zones';
 
 /** A stretch laid on the grid. `zones` say where its pattern runs unbroken, for the courses above and below. */
@@ -18,9 +19,9 @@ export function sameZone(a: Zone, b: Zone): boolean {
   return a.tilings.every((tiling, i) => sameTiling(tiling, b.tilings[i]!));
 }
 
-const fromLeft = (craft: Craft, to = END): Zone => ({ tilings: craft.tilings, to });
+export const fromLeft = (craft: Craft, to = END): Zone => ({ tilings: craft.tilings, to });
 
-const fromRight = (craft: Craft, width: number): Zone => ({
+export const fromRight = (craft: Craft, width: number): Zone => ({
   tilings: craft.tilings.map((tiling) => mirror(tiling, width)),
   to: END,
 });
@@ -37,9 +38,33 @@ function unbroken(craft: Craft, width: number, ends: Ends, master: readonly Tili
   return [own, fromLeft(craft), fromRight(craft, width)];
 }
 
+/** Unbroken, with whichever pattern laps at both ends. */
+function layUnbroken(
+  craft: Craft,
+  width: number,
+  ends: Ends,
+  master: readonly Tiling[],
+): Laid | null {
+  for (const zone of unbroken(craft, width, ends, master)) {
+    const courses = layZones(craft, [zone], width, ends);
+    if (courses && lapsAtEnds(craft, courses, width) && bondsThrough(craft, courses, width))
+      return { courses, zones: [zone] };
+  }
+  return null;
+}
+
+/** A short stretch of a bond that has headers must have some too, or its two leaves would part. */
+function bondsThrough({ grid, tilings }: Craft, courses: readonly GridCourse[], width: number) {
+  if (grid.thickness === 1 || width > SHORT) return true;
+  const header = ({ piece }: Cell) => piece === 'header';
+  const wanted = tilings.some(({ cells }) => cells.some(header));
+  return !wanted || courses.some(({ groups }) => groups.some(({ cells }) => cells.some(header)));
+}
+
 /**
  * Lays `width` steps, a whole number of half bricks, between two ends: unbroken where the courses
- * lap, else like a pier where it is short, else set out from both ends and broken at `at`.
+ * lap, else like a pier where it is short, else set out from both ends and broken at `at`. Header
+ * bond, whose lap no closer makes, takes three-quarter bats at its ends instead.
  * `master` is the wall's own pattern in this stretch's steps.
  */
 export function layOnGrid(
@@ -49,19 +74,19 @@ export function layOnGrid(
   master: readonly Tiling[],
   at = width / 2,
 ): Laid | null {
-  for (const zone of unbroken(craft, width, ends, master)) {
-    const courses = layZones(craft, [zone], width, ends);
-    if (courses && lapsAtEnds(craft, courses, width)) return { courses, zones: [zone] };
-  }
+  const whole = layUnbroken(craft, width, ends, master);
+  if (whole) return whole;
   if (width <= SHORT) return layTiny(craft, width);
   const zones = [fromLeft(craft, at), fromRight(craft, width)];
   const courses = layZones(craft, zones, width, ends);
-  return courses && { courses, zones };
+  if (courses && lapsAtEnds(craft, courses, width)) return { courses, zones };
+  const bats: Craft = { ...craft, quoin: 'three-quarter' };
+  return layUnbroken(bats, width, ends, master) ?? (courses && { courses, zones });
 }
 
 /** A stretch too short for the pattern; `width` need not be on the grid. */
 export function layTiny(craft: Craft, width: number): Laid | null {
-  const courses = layShort(craft.tilings, width, craft.lap, craft.grid, craft.leastCut);
+  const courses = layShort(craft, width);
   return courses && { courses, zones: [fromLeft(craft)] };
 }
 

@@ -1,10 +1,10 @@
+import type { Ends } from './craft';
 import type { Grid } from './grid';
 import { EPS } from './grid';
 import type { GridCourse } from './laps';
 import { endOf } from './laps';
 import type { Cell, CellGroup } from './tiling';
 import type { LaidRun, PieceGroup, PieceRun } from './types';
-import type { Ends } from './zones';
 
 /** Face length of a cell on the grid, mm; a cut that takes the rest is given `rest`. */
 function lengthOf(cell: Cell, grid: Grid, rest: number): number {
@@ -52,7 +52,7 @@ export function toRun(
   ends: Ends,
   grid: Grid,
 ): LaidRun {
-  const from = snap(course.start) * grid.step;
+  const from = snap(course.start) * grid.step || 0; // never -0
   const whole = length - from + snap(endOf(course) - width) * grid.step;
   const left = ends.left === 'stopped' ? 0 : 1;
   const right = ends.right === 'stopped' ? 0 : 1;

@@ -1,12 +1,12 @@
+import type { Craft, Ends } from './craft';
 import { BRICK } from './grid';
 import type { Row } from './halves';
-import { fittingHalves, nearestHalves, sizeOf } from './halves';
+import { estimate, fittingHalves, sizeOf } from './halves';
 import type { Laid } from './phases';
-import { layOnGrid, layWithCut } from './phases';
+import { layWithCut } from './phases';
 import { toRun } from './run';
-import type { Tiling } from './tiling';
 import type { EndKind, JointLimits, LaidRun, UnitSize } from './types';
-import type { Craft, Ends } from './zones';
+import type { Zone } from './zones';
 
 /** A length matched to half bricks: `halves` at joints within the limits, or else so much off it. */
 export interface Match {
@@ -27,50 +27,59 @@ export function rowOf(unit: UnitSize, joint: number, ends: Ends, limits: JointLi
   };
 }
 
+/**
+ * Matches a length to half bricks. Where no joint does, to whole bricks, one of which is cut down;
+ * or, where that leaves less than the least cut, to one brick fewer and the rest put into larger cuts.
+ */
 export function matchLength(row: Row, length: number): Match {
   const halves = fittingHalves(row, length);
   if (halves !== null) return { halves, fits: true, off: 0 };
-  const nearest = nearestHalves(row, length);
-  return { halves: nearest, fits: false, off: length - sizeOf(row, nearest) };
+  const up = 2 * Math.max(1, Math.ceil(estimate(row, length) / 2));
+  const shortened = row.piece - (sizeOf(row, up) - length);
+  const whole = up > 2 && shortened < row.limits.leastCut ? up - 2 : up;
+  return { halves: whole, fits: false, off: length - sizeOf(row, whole) };
 }
 
-/** A stretch laid: what is on the grid, its width there, and its courses in millimetres. */
+/** A stretch laid. */
 export interface LaidStretch {
-  laid: Laid | null;
+  match: Match;
+  /** Steps it is set out to, before any cut is let in. */
   width: number;
-  runs: LaidRun[];
+  /** Where its pattern runs unbroken, before any cut is let in. */
+  zones: readonly Zone[];
+  /** Steps from its left end at which the bond is broken. */
+  breaks: readonly { at: number; why: 'bond' | 'cut' }[];
+  runs: readonly LaidRun[];
 }
 
 /**
- * Lays one stretch. `master` is the wall's own pattern in this stretch's steps; `how`, when given,
- * lays it on the grid in place of {@link layOnGrid}. A length that no joints fit takes a cut at `cutAt`.
+ * Lays one stretch. `onGrid` lays it as if its length were a number of half bricks; a length that
+ * no joints fit then takes a cut at step `cutAt`, or where the bond is broken already, or in the middle.
  */
 export function layStretch(
   craft: Craft,
   length: number,
   match: Match,
   ends: Ends,
-  master: readonly Tiling[],
+  onGrid: (width: number) => Laid | null,
   cutAt?: number,
-  how: (width: number) => Laid | null = (width) => layOnGrid(craft, width, ends, master),
 ): LaidStretch {
   const width = (match.halves * BRICK) / 2;
   const extra = match.off / craft.grid.step;
-  const plain = how(width);
-  const laid =
-    plain && !match.fits
-      ? layWithCut(craft, plain, width, extra, ends, cutAt ?? cutPlace(plain, width))
-      : plain;
-  if (!laid) return { laid, width, runs: craft.tilings.map(() => oddRun(craft, length, ends)) };
-  const runs = laid.courses.map((course) =>
-    toRun(course, length, match.fits ? width : width + extra, ends, craft.grid),
-  );
-  return { laid, width, runs };
+  const plain = onGrid(width);
+  const zones = plain?.zones ?? [{ tilings: craft.tilings, to: Number.POSITIVE_INFINITY }];
+  const place = cutAt ?? (zones.length > 1 ? zones[0]!.to : width / 2);
+  const cut = match.fits ? plain : plain && layWithCut(craft, plain, width, extra, ends, place);
+  const runs = cut
+    ? cut.courses.map((course) => toRun(course, length, width + extra, ends, craft.grid))
+    : craft.tilings.map(() => oddRun(craft, length, ends));
+  const breaks = zones.slice(0, -1).map(({ to }) => ({ at: to, why: 'bond' as const }));
+  return { match, width, zones, runs, breaks: match.fits ? breaks : withCut(breaks, place) };
 }
 
-/** A cut goes where the bond is broken already, else in the middle. */
-function cutPlace(laid: Laid, width: number): number {
-  return laid.zones.length > 1 ? laid.zones[0]!.to : width / 2;
+function withCut(breaks: LaidStretch['breaks'], at: number): LaidStretch['breaks'] {
+  const others = breaks.filter((b) => b.at !== at);
+  return [...others, { at, why: 'cut' as const }].sort((a, b) => a.at - b.at);
 }
 
 /** The last resort, for a stretch no pattern goes into: wholes, and two like cuts for the rest. */

@@ -26,6 +26,11 @@ export interface JointLimits {
   most: number;
   /** A cut shorter than this is not laid where there is any other way. */
   leastCut: number;
+  /**
+   * How much further from the best joint whole bricks may be before an odd half brick, which breaks
+   * or reverses the bond, is taken instead, mm. 0 when left out: the nearer joint wins.
+   */
+  wholeWorth?: number;
 }
 
 export type FaceUnit = 'stretcher' | 'header';
@@ -162,7 +167,7 @@ export interface Segment {
   to: number;
   left: EndKind;
   right: EndKind;
-  /** Half bricks it is set out to; an odd number is "on half bricks". */
+  /** Half bricks it is set out to, before any cut is let in; an odd number is "on half bricks". */
   halves: number;
   /** True when joints within the limits fill it with no cut. */
   fits: boolean;

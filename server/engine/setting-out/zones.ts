@@ -1,35 +1,17 @@
 import type { Joining } from './breaks';
 import { breakBond, breakKey, moveJoining } from './breaks';
+import type { Craft, Ends } from './craft';
 import { leftEnd, rightEnd } from './ends';
-import type { Grid } from './grid';
 import { EPS } from './grid';
 import type { GridCourse } from './laps';
 import { cycleLap } from './laps';
 import type { CellGroup, Tiling } from './tiling';
 import { between, shift } from './tiling';
-import type { EndKind } from './types';
-
-/** What every stretch of one wall is laid with. */
-export interface Craft {
-  grid: Grid;
-  /** One for each course of the bond, from a free end at step 0. */
-  tilings: readonly Tiling[];
-  /** Least lap wanted, steps. */
-  lap: number;
-  leastCut: number;
-  /** Breaks already worked out, by {@link breakKey}; where they were found is kept with them. */
-  breaks: Map<string, { at: number; joinings: Joining[] | null }>;
-}
 
 /** Part of a stretch where one pattern runs unbroken, up to step `to` or the end of the stretch. */
 export interface Zone {
   tilings: readonly Tiling[];
   to: number;
-}
-
-export interface Ends {
-  left: EndKind;
-  right: EndKind;
 }
 
 export function shiftZone(zone: Zone, by: number): Zone {
@@ -41,13 +23,12 @@ function joinAt(craft: Craft, left: Zone, right: Zone): Joining[] | null {
   const key = breakKey(left.tilings, right.tilings, at);
   let known = craft.breaks.get(key);
   if (!known) {
-    const { lap, grid, leastCut } = craft;
-    const joinings = breakBond(left.tilings, right.tilings, at, lap, grid, leastCut);
+    const joinings = breakBond(craft, left.tilings, right.tilings, at);
     known = { at, joinings };
     craft.breaks.set(key, known);
   }
   const by = at - known.at;
-  return known.joinings && known.joinings.map((joining) => moveJoining(joining, by));
+  return known.joinings?.map((joining) => moveJoining(joining, by)) ?? null;
 }
 
 /**
@@ -71,14 +52,14 @@ export function layZones(
 }
 
 function layCourse(
-  { grid, leastCut }: Craft,
+  craft: Craft,
   tilings: readonly Tiling[],
   chain: readonly Joining[],
   width: number,
   ends: Ends,
 ): GridCourse | null {
-  const head = leftEnd(tilings[0]!, 0, ends.left, grid, leastCut);
-  const tail = rightEnd(tilings.at(-1)!, width, ends.right, grid, leastCut);
+  const head = leftEnd(tilings[0]!, 0, ends.left, craft);
+  const tail = rightEnd(tilings.at(-1)!, width, ends.right, craft);
   if (!head || !tail) return null;
   const groups: CellGroup[] = [{ cells: head.cells, times: 1 }];
   let from = head.joint;

@@ -1,0 +1,46 @@
+/** Whether a date as written is a day of the calendar. */
+import type { DateItem } from '../syntax';
+import { type Fault, fault, replace } from './fault';
+
+const MONTHS = [
+  ['January', 31],
+  ['February', 28],
+  ['March', 31],
+  ['April', 30],
+  ['May', 31],
+  ['June', 30],
+  ['July', 31],
+  ['August', 31],
+  ['September', 30],
+  ['October', 31],
+  ['November', 30],
+  ['December', 31],
+] as const;
+
+/** Gregorian: every fourth year, but of the centuries only every fourth. */
+export function isLeap(year: number): boolean {
+  return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+}
+
+/** The fault of a date that no calendar has (`2026-02-30`); nothing for a day that there is. */
+export function dateFault(item: DateItem): Fault | undefined {
+  const [year = 0, month = 0, day = 0] = item.text.split('-').map(Number);
+  const found = MONTHS[month - 1];
+  if (!found)
+    return impossible(
+      item,
+      `a year has months 01 to 12, and ${item.text} says month ${item.text.slice(5, 7)}`,
+    );
+  const [name, usual] = found;
+  const last = month === 2 && isLeap(year) ? 29 : usual;
+  if (day >= 1 && day <= last) return undefined;
+  const month2 = month === 2 ? `${name} ${item.text.slice(0, 4)}` : name;
+  const nearest = `${item.text.slice(0, 8)}${day ? last : '01'}`;
+  return impossible(item, `${month2} has days 01 to ${last}`, nearest);
+}
+
+function impossible(item: DateItem, why: string, instead?: string): Fault {
+  const message = `There is no day ${item.text}: ${why}. Dates are written year-month-day.`;
+  const ways = instead ? [replace(`Write ${instead}`, item.span, instead)] : [];
+  return fault('date-impossible', 'error', item.span, message, ways);
+}

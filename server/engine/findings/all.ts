@@ -1,0 +1,116 @@
+/** Everything there is to tell about a file, in the order of its lines. */
+import type { Fault } from '../../../grammar/read/fault';
+import type { Finding } from '../../../shared/finding';
+import { ASSUMED_LIBRARY } from '../resolve/uses';
+import type { Job } from '../workspace/job';
+import { MOST_CHARACTERS, type SourceBlock } from '../workspace/source';
+import { cautions } from './cautions';
+import { checkBlock, namesTwice, type WorkNames } from './checks';
+import { editionMissing, editionUnknown, jobTwice, libraryAssumed } from './files';
+import { freeStanding } from './free-standing';
+import { incomplete } from './gaps';
+import { headOrigin, type Remark, toFinding } from './remark';
+
+export function findingsOf(job: Job): Finding[] {
+  const { file } = job;
+  if (file.refused) return [tooLarge(file.name)];
+  const faults = file.blocks.flatMap((block) =>
+    block.read.faults.map((f) => faultFinding(block, f)),
+  );
+  const remarks = remarksOf(job).filter((r) => r.origin.block.file === file);
+  const all = [...faults, ...remarks.map(toFinding)];
+  return all.sort((a, b) => a.place.line - b.place.line || a.place.start - b.place.start);
+}
+
+function remarksOf(job: Job): Remark[] {
+  const { file, env, works } = job;
+  const names = workNames(job);
+  const general = [
+    ...fileRemarks(job),
+    ...job.scope.remarks,
+    ...namesTwice(file),
+    ...file.blocks.flatMap((block) => checkBlock(block, env, names)),
+  ];
+  if (!job.isJob) return general;
+  return [
+    ...general,
+    ...works.flatMap((w) => [...w.remarks, ...freeStanding(w, env)]),
+    ...cautions(works, env),
+    ...incomplete(job.price.total, home(job)),
+  ];
+}
+
+function home(job: Job): SourceBlock {
+  return job.file.blocks.find((b) => b.kind === 'job') ?? job.file.blocks[0]!;
+}
+
+/** Names of work, wherever it stands: a wall’s piers are named too. */
+function workNames(job: Job): WorkNames {
+  const names = new Map<string, string[]>();
+  const add = (kind: string, name: string | undefined) => {
+    if (name === undefined) return;
+    const list = names.get(kind);
+    if (list) list.push(name);
+    else names.set(kind, [name]);
+  };
+  for (const block of job.file.blocks) {
+    if (block.kind) add(block.kind, block.name);
+    for (const line of block.read.heading?.body ?? [])
+      if (line.kind.body && line.values.name?.kind === 'word')
+        add(line.kind.key, line.values.name.text);
+  }
+  return names;
+}
+
+/** Blocks that may stand only once in a file. */
+const ONCE: ReadonlySet<string> = new Set(['perpend', 'job', 'firm', 'price', 'travel', 'record']);
+
+function fileRemarks(job: Job): Remark[] {
+  const remarks: Remark[] = [];
+  const first = job.file.blocks.find((b) => b.read.heading);
+  if (!first) return [];
+  if (first.kind !== 'perpend') remarks.push(editionMissing(first));
+  if (job.scope.assumed) remarks.push(libraryAssumed(first, ASSUMED_LIBRARY));
+  const seen = new Map<string, SourceBlock>();
+  for (const block of job.file.blocks) {
+    const kind = block.kind ?? '';
+    if (kind === 'perpend') remarks.push(...editionRemarks(block));
+    const before = seen.get(kind);
+    if (before && ONCE.has(kind)) remarks.push(jobTwice(headOrigin(block), headOrigin(before)));
+    else seen.set(kind, block);
+  }
+  return remarks;
+}
+
+function editionRemarks(block: SourceBlock): Remark[] {
+  const value = block.read.heading?.values.edition;
+  if (value?.kind !== 'quantity' || value.low.eq(1)) return [];
+  return [editionUnknown({ block, span: value.span }, value.low.toFixed())];
+}
+
+function faultFinding(block: SourceBlock, fault: Fault): Finding {
+  return {
+    code: fault.code,
+    severity: fault.severity,
+    place: block.place(fault.span),
+    message: fault.message,
+    related: [],
+    ways: fault.ways.map((way) => ({
+      title: way.title,
+      preferred: way.preferred,
+      edits: way.edits.map((e) => ({ place: block.place(e.span), text: e.text })),
+    })),
+  };
+}
+
+function tooLarge(file: string): Finding {
+  const message = `This file is larger than ${MOST_CHARACTERS / 1024 / 1024} MiB and is not read. No job is near that size; look whether something else was pasted into it.`;
+  return {
+    code: 'file-too-large',
+    severity: 'error',
+    place: { file, line: 0, start: 0, end: 0 },
+    message,
+    related: [],
+    ways: [],
+  };
+}

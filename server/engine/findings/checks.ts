@@ -1,0 +1,126 @@
+/** Checks that every line of a block gets from what its kind takes: names that no file gives, money of another currency, work that is not computed yet. */
+
+import type { NamedKind, Slot } from '../../../grammar/lines/slots';
+import type { ReadLine, Value, Values } from '../../../grammar/read/values';
+import { isTrade } from '../labour/gang';
+import { originOf } from '../resolve/book';
+import { currencyOf, type Env } from '../resolve/env';
+import type { SourceBlock, SourceFile } from '../workspace/source';
+import { nameTwice, nameUnknown } from './names';
+import type { Remark } from './remark';
+
+/** Names of walls, piers and repairs: they are work, and so stand outside the book. */
+export type WorkNames = ReadonlyMap<string, readonly string[]>;
+
+export function checkBlock(block: SourceBlock, env: Env, work: WorkNames): Remark[] {
+  const heading = block.read.heading;
+  if (!heading) return [];
+  const check = new Check(block, env, work);
+  check.line(heading);
+  return check.remarks;
+}
+
+class Check {
+  readonly remarks: Remark[] = [];
+
+  constructor(
+    private readonly block: SourceBlock,
+    private readonly env: Env,
+    private readonly work: WorkNames,
+  ) {}
+
+  line(line: ReadLine): void {
+    if (line.kind.later) this.later(line, line.kind.key, line.kind.later);
+    if (line.kind.key === 'currency' || line.kind.open) this.currency(line);
+    this.slots(line.kind.takes, line.values);
+    if (line.kind.key === 'coping' && LATER_COPINGS.has(textOf(line.values.kind)))
+      this.later(line, `coping ${textOf(line.values.kind)}`, 'this coping');
+    for (const inner of line.body) this.line(inner);
+  }
+
+  private later(line: ReadLine, word: string, what: string): void {
+    const origin = { block: this.block, span: line.syntax.span };
+    const message = `“${word}” is read and kept, but ${what} is not computed yet: no total counts it.`;
+    this.remarks.push({ code: 'not-computed', severity: 'information', origin, message });
+  }
+
+  private currency(line: ReadLine): void {
+    const value = line.values.currency;
+    if (!value || currencyOf(this.env.book, textOf(value))) return;
+    const message = `“${textOf(value)}” is no currency of ISO 4217. Write its code of three letters, such as GBP, EUR or USD.`;
+    this.remarks.push({
+      code: 'currency-unknown',
+      severity: 'error',
+      origin: originOf(this.block, value),
+      message,
+    });
+  }
+
+  private slots(slots: readonly Slot[], values: Values): void {
+    for (const slot of slots) this.slot(slot, values);
+  }
+
+  private slot(slot: Slot, values: Values): void {
+    if (slot.slot === 'optional') this.slots(slot.slots, values);
+    else if (slot.slot === 'either') for (const group of slot.of) this.slots(group, values);
+    else if (slot.slot === 'list') this.list(slot.slots, values[slot.key]);
+    else if (slot.slot === 'name') this.name(slot.of, values[slot.key]);
+    else if (slot.slot === 'counted') this.trade(values[`${slot.key}Of`]);
+    else if (slot.slot === 'money') this.money(values[slot.key]);
+  }
+
+  private list(slots: readonly Slot[], value: Value | undefined): void {
+    if (value?.kind === 'list') for (const values of value.of) this.slots(slots, values);
+  }
+
+  /** Openings are named inside their own wall, which looks for them itself. */
+  private name(of: readonly NamedKind[], value: Value | undefined): void {
+    if (!value || !('text' in value) || of.includes('opening')) return;
+    const known = of.flatMap((kind) => [
+      ...this.env.book.names(kind),
+      ...(this.work.get(kind) ?? []),
+    ]);
+    if (known.includes(value.text)) return;
+    this.remarks.push(
+      nameUnknown(originOf(this.block, value), of.join(' or '), value.text, [...new Set(known)]),
+    );
+  }
+
+  private trade(value: Value | undefined): void {
+    const known = this.env.book.names('trade');
+    if (!value || known.some((trade) => isTrade(trade, textOf(value)))) return;
+    this.remarks.push(nameUnknown(originOf(this.block, value), 'trade', textOf(value), known));
+  }
+
+  private money(value: Value | undefined): void {
+    if (value?.kind !== 'money') return;
+    const { code, sign } = this.env.money;
+    if (value.currency === code || value.currency === sign) return;
+    const message = `This is in ${value.currency}, but the job is priced in ${code}. Write it in ${code}: nothing is converted, and totals leave it out.`;
+    this.remarks.push({
+      code: 'currency-other',
+      severity: 'error',
+      origin: originOf(this.block, value),
+      message,
+    });
+  }
+}
+
+const LATER_COPINGS = new Set(['brick-on-end', 'precast', 'tiles']);
+
+function textOf(value: Value | undefined): string {
+  return value && 'text' in value ? value.text : '';
+}
+
+/** Two of one kind and name in a file. */
+export function namesTwice(file: SourceFile): Remark[] {
+  const seen = new Map<string, SourceBlock>();
+  return file.blocks.flatMap((block) => {
+    if (!block.kind || block.name === undefined) return [];
+    const key = `${block.kind} ${block.name}`;
+    const first = seen.get(key);
+    if (first) return [nameTwice(block, first, block.kind, block.name)];
+    seen.set(key, block);
+    return [];
+  });
+}

@@ -1,0 +1,47 @@
+/** A height that is no whole number of courses. */
+import type { BlockFacts, LineFacts } from '../resolve/env';
+import type { Fit, LengthWay } from '../setting-out';
+import { lengthText } from '../work/lengths';
+import type { Masonry } from '../work/masonry';
+import { decisionFor, numbersText, type RunInText, settled, waysOf } from './fit';
+import { type Remark, type RemarkWay, rewrite } from './remark';
+
+export function heightUnfit(
+  facts: BlockFacts,
+  line: LineFacts,
+  fit: Fit,
+  masonry: Masonry,
+): Remark | undefined {
+  if (settled(fit, decisionFor(facts, 'height'))) return undefined;
+  const { env } = masonry;
+  const run: RunInText = {
+    name: 'height',
+    home: facts,
+    pieces: 'courses',
+    move: (way) => otherHeight(line, way, masonry),
+  };
+  const joints = fit.works === 'joints';
+  const message = joints
+    ? `${fit.pieces.wholes} courses make this height with bed joints of ${lengthText(env, fit.joint!)}. Say so in courses if that is meant.`
+    : `This height is no whole number of courses: ${numbersText(fit, run, env)}. ${fit.pieces.wholes} courses are reckoned with.`;
+  const keep = joints ? [inCourses(line, fit.pieces.wholes, '')] : [];
+  const ways = joints ? keep : waysOf(fit, run, env).filter((w) => !w.title.includes('cut'));
+  return {
+    code: joints ? 'height-joints' : 'fit-height',
+    severity: joints ? 'hint' : 'warning',
+    origin: line.origin,
+    message,
+    ways,
+  };
+}
+
+function otherHeight(line: LineFacts, way: LengthWay, masonry: Masonry): RemarkWay {
+  return inCourses(line, way.wholes, `, ${lengthText(masonry.env, way.length)}`);
+}
+
+function inCourses(line: LineFacts, courses: number, more: string): RemarkWay {
+  return {
+    title: `Build ${courses} courses${more}`,
+    edits: [rewrite(line.at('height'), `${courses} courses`)],
+  };
+}

@@ -1,0 +1,70 @@
+/** A stretch of wall between two fixed points that does not work in whole or half bricks, or breaks its bond. */
+import type { Fit, LengthWay, Segment } from '../setting-out';
+import { lengthText } from '../work/lengths';
+import type { Masonry } from '../work/masonry';
+import type { Origin } from '../working/term';
+import { decisionFor, numbersText, type RunInText, settled, waysOf } from './fit';
+import type { Remark, RemarkWay } from './remark';
+
+export interface WallRun {
+  readonly text: RunInText;
+  /** "from the left end to the pier hanging". */
+  readonly between: string;
+  readonly origin: Origin;
+  readonly segment: Segment;
+  readonly fit: Fit;
+}
+
+export function runUnfit(run: WallRun, masonry: Masonry): Remark | undefined {
+  if (run.fit.works !== 'no') return undefined;
+  const decision = decisionFor(run.text.home, run.text.name);
+  if (settled(run.fit, decision)) return undefined;
+  const { env } = masonry;
+  const stale = decision ? ' What its fit line says no longer answers this length.' : '';
+  const message = `The wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}) does not work in whole or half bricks: ${numbersText(run.fit, run.text, env)}.${stale} A cut is reckoned with until one of the ways is chosen.`;
+  return {
+    code: 'fit-run',
+    severity: 'warning',
+    origin: run.origin,
+    message,
+    ways: waysOf(run.fit, run.text, env),
+  };
+}
+
+/** It works in half bricks, but the bond’s own pattern does not close on the length. */
+export function bondBroken(run: WallRun, masonry: Masonry): Remark | undefined {
+  const broken = run.segment.broken.filter((b) => b.why === 'bond');
+  if (!broken.length || run.fit.works === 'no') return undefined;
+  if (decisionFor(run.text.home, run.text.name)?.how === 'half-bond') return undefined;
+  const { env } = masonry;
+  const at = lengthText(env, broken[0]!.at);
+  const message = `The bond does not close on the wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}): it is broken ${at} from the left end. Nothing is wrong with that if it is meant.`;
+  return {
+    code: 'bond-broken',
+    severity: 'information',
+    origin: run.origin,
+    message,
+    ways: [keepBroken(run, masonry), ...lengths(run)],
+  };
+}
+
+function keepBroken(run: WallRun, masonry: Masonry): RemarkWay {
+  const fit = {
+    ...run.fit,
+    ways: [
+      {
+        kind: 'half-bond' as const,
+        ...run.fit.pieces,
+        joint: run.fit.joint ?? 0,
+        acceptable: true,
+      },
+    ],
+  };
+  const [way] = waysOf(fit, run.text, masonry.env);
+  return { ...way!, title: 'Keep it: broken bond is meant' };
+}
+
+function lengths(run: WallRun): RemarkWay[] {
+  const ways = run.fit.ways.filter((w): w is LengthWay => w.kind === 'length');
+  return ways.flatMap((way) => run.text.move?.(way) ?? []);
+}

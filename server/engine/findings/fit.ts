@@ -1,0 +1,117 @@
+/** What the fit findings share: ways out as edits, and the sentences about a run. */
+
+import type { BlockFacts, Env } from '../resolve/env';
+import type { CutWay, Fit, LengthWay, Way } from '../setting-out';
+import { lengthText } from '../work/lengths';
+import { lineAfter, type RemarkWay } from './remark';
+
+/** How a run is named in a `fit` line, and how its ways out are written. */
+export interface RunInText {
+  readonly name: string;
+  /** The heading whose lines hold its decisions. */
+  readonly home: BlockFacts;
+  /** The edit that gives the run another length, if one line can. */
+  readonly move?: (way: LengthWay) => RemarkWay | undefined;
+  /** The edit that puts a cap in place of bricks on edge. */
+  readonly cap?: () => RemarkWay | undefined;
+  /** What its pieces are called: bricks, bricks on edge, courses. */
+  readonly pieces: string;
+}
+
+export function waysOf(fit: Fit, run: RunInText, env: Env): RemarkWay[] {
+  const ways = fit.ways.flatMap((way) => wayOf(way, run, env) ?? []);
+  return ways.map((way, i) => ({ ...way, preferred: i === 0 }));
+}
+
+function wayOf(way: Way, run: RunInText, env: Env): RemarkWay | undefined {
+  switch (way.kind) {
+    case 'joints':
+      return decide(
+        run,
+        'joints',
+        `${way.wholes} ${run.pieces} with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
+      );
+    case 'half-bond':
+      return decide(
+        run,
+        'half-bond',
+        `${way.wholes}½ ${run.pieces} (half-bond) with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
+      );
+    case 'cut':
+      return decide(run, cutWords(way, env), cutTitle(way, run, env));
+    case 'length':
+      return run.move?.(way);
+    case 'cap':
+      return run.cap?.();
+  }
+}
+
+function judged(acceptable: boolean): string {
+  return acceptable ? '' : ', wider or tighter than anyone would accept';
+}
+
+function cutWords(way: CutWay, env: Env): string {
+  return `cut ${lengthText(env, way.cut)} at ${way.where}`;
+}
+
+function cutTitle(way: CutWay, run: RunInText, env: Env): string {
+  const cuts = way.cuts === 1 ? 'one cut' : `${way.cuts} cuts`;
+  return `${way.wholes} whole ${run.pieces} and ${cuts} of ${lengthText(env, way.cut)} at the ${way.where}, joints of ${lengthText(env, way.joint)}`;
+}
+
+/** Writes the decision under the last line of its heading, or in place of an older one. */
+function decide(run: RunInText, words: string, title: string): RemarkWay {
+  const text = `fit ${run.name} ${words}`;
+  const old = run.home.lines('fit').find((l) => l.word('run') === run.name);
+  if (old) return { title, edits: [{ block: old.block, span: old.line.syntax.span, text }] };
+  const { block, heading } = run.home;
+  const last = lastOwnLine(run.home);
+  const indent = ' '.repeat(heading.syntax.indent + 2);
+  return { title, edits: [lineAfter(block, last, indent + text)] };
+}
+
+/** The last line of a heading that belongs to it alone, so that a new one stands before headings within it. */
+export function lastOwnLine(facts: BlockFacts): number {
+  const own = facts.heading.body.filter((l) => !l.kind.body).map((l) => l.syntax.span.line);
+  return Math.max(facts.heading.syntax.span.line, ...own);
+}
+
+/** “4 go in and leave 30 mm, 5 do not go in, and 4 spread out have joints of 23.3 mm.” */
+export function numbersText(fit: Fit, run: RunInText, env: Env): string {
+  const { goIn, gap, spread, over } = fit.numbers;
+  const leave = `${goIn} ${run.pieces} leave a gap of ${lengthText(env, Math.max(0, gap))}`;
+  const more = `${goIn + 1} are ${lengthText(env, over)} too long`;
+  const spreadOut =
+    spread === null ? '' : `, and ${goIn} spread out have joints of ${lengthText(env, spread)}`;
+  return `${leave}, ${more}${spreadOut}`;
+}
+
+/** What a `fit` line decided for a run. */
+export interface Decision {
+  readonly how: 'joints' | 'half-bond' | 'cut';
+  /** Mm. */
+  readonly cut?: number;
+  readonly where?: string;
+}
+
+export function decisionFor(home: BlockFacts, name: string): Decision | undefined {
+  const line = home.lines('fit').find((l) => l.word('run') === name);
+  if (!line) return undefined;
+  return {
+    how: line.word('how') as Decision['how'],
+    cut: line.number('cut'),
+    where: line.word('where') || undefined,
+  };
+}
+
+/** Whether what was decided still answers the run as it is now. */
+export function settled(fit: Fit, decision: Decision | undefined): boolean {
+  if (!decision) return false;
+  if (decision.how !== 'cut') return fit.ways.some((w) => w.kind === decision.how);
+  const cuts = fit.ways.filter((w): w is CutWay => w.kind === 'cut');
+  if (decision.cut === undefined) return cuts.length > 0;
+  return cuts.some((w) => Math.abs(w.cut - decision.cut!) <= CUT_AGREES);
+}
+
+/** A cut is marked by hand to the millimetre; sixteenths of an inch are rounded by up to 0.8 mm. */
+const CUT_AGREES = 1;

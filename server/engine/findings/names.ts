@@ -1,0 +1,44 @@
+/** A name that no file gives, or that two places give. */
+import { nearest } from '../../../grammar/read/nearest';
+import { listed } from '../../../grammar/read/numbers';
+import type { Origin } from '../working/term';
+import type { SourceBlock } from '../workspace/source';
+import { headOrigin, type Remark, rewrite } from './remark';
+
+export function nameUnknown(
+  origin: Origin,
+  kind: string,
+  name: string,
+  known: readonly string[],
+): Remark {
+  const meant = nearest(name, known);
+  const some = known.length
+    ? ` There ${known.length === 1 ? 'is' : 'are'} ${listed(known.slice(0, 8), 'and')}${known.length > 8 ? ' and others' : ''}.`
+    : '';
+  const hint = meant ? ` Did you mean “${meant}”?` : some;
+  const message = `No ${kind} is called “${name}” in this file or those it uses.${hint} What hangs on it is left out of the totals.`;
+  const ways = meant
+    ? [{ title: `Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
+    : [];
+  return { code: 'name-unknown', severity: 'error', origin, message, ways };
+}
+
+export function brickUnknown(origin: Origin, name: string, known: readonly string[]): Remark {
+  return nameUnknown(origin, 'brick', name, known);
+}
+
+export function nameTwice(
+  block: SourceBlock,
+  first: SourceBlock,
+  kind: string,
+  name: string,
+): Remark {
+  const value = block.read.heading!.values.name!;
+  return {
+    code: 'name-twice',
+    severity: 'error',
+    origin: { block, span: value.span },
+    message: `Two of this file are a ${kind} called “${name}”. Both are priced, but a line that names it means the first. Give one of them another name.`,
+    related: [{ origin: headOrigin(first), message: `The first ${kind} ${name}` }],
+  };
+}

@@ -1,0 +1,44 @@
+/** Openings and piers that cannot stand where the file puts them. */
+import { listed } from '../../../grammar/read/numbers';
+import type { BlockFacts } from '../resolve/env';
+import type { Remark } from './remark';
+
+export function openingOutside(facts: BlockFacts, why: string): Remark {
+  const origin = facts.line('from')?.origin ?? facts.line('width')?.origin ?? facts.origin;
+  const message = `The opening ${facts.name} is left out. ${why}`;
+  return { code: 'opening-outside', severity: 'error', origin, message };
+}
+
+export function openingsClash(facts: BlockFacts, other: BlockFacts): Remark {
+  return {
+    code: 'openings-clash',
+    severity: 'error',
+    origin: facts.line('from')?.origin ?? facts.origin,
+    message: `The opening ${facts.name} lies across the opening ${other.name} and is left out. Move one of them.`,
+    related: [{ origin: other.origin, message: `The opening ${other.name}` }],
+  };
+}
+
+export function pierHomeless(facts: BlockFacts, openings: readonly string[]): Remark {
+  const places = [
+    'at left',
+    'at right',
+    ...openings.flatMap((o) => [`at ${o} left`, `at ${o} right`]),
+  ];
+  const line = facts.line('at');
+  const why = line
+    ? 'Where it should stand is no place in this wall, or there is no room for it there.'
+    : 'It is not said where it stands.';
+  const message = `The pier ${facts.name} is left out. ${why} It can be ${listed(places)}.`;
+  return {
+    code: 'pier-homeless',
+    severity: 'error',
+    origin: line?.origin ?? facts.origin,
+    message,
+  };
+}
+
+export function standInEachOther(facts: BlockFacts, a: string, b: string): Remark {
+  const message = `${a} and ${b} stand in each other’s place. The counts hold neither twice, but one of them has to move.`;
+  return { code: 'place-taken', severity: 'error', origin: facts.origin, message };
+}

@@ -1,0 +1,113 @@
+/** Hours and what they cost: the gang together, and the days it comes. */
+import { exact } from '../../../shared/exact';
+import { defaultTerm, type Env, LineFacts } from '../resolve/env';
+import { inUnit } from '../work/lengths';
+import {
+  fact,
+  missing,
+  named,
+  type Origin,
+  product,
+  quotient,
+  sum,
+  type Term,
+  up,
+} from '../working/term';
+
+export interface Gang {
+  /** What an hour of all of them costs. */
+  readonly rate: Term;
+  /** How many lay bricks: those of the trade named first. */
+  readonly laying: Term;
+  readonly day: Term;
+}
+
+/** Each trade's hourly rate times how many of it there are. */
+export function gangOf(env: Env): Gang {
+  const setting = env.book.setting('labour', 'gang');
+  const day = dayOf(env);
+  if (!setting) {
+    const rate = missing(
+      'gang',
+      env.money.code,
+      'no gang is given: a labour block names who works and what an hour costs',
+    );
+    return { rate, laying: fact('bricklayers', 1, '', undefined, 'one, as no gang is given'), day };
+  }
+  const line = new LineFacts(setting.block, setting.line, env);
+  const people = peopleOf(line);
+  const rates = people.map(({ trade, count, origin }) =>
+    product(`${trade}, an hour`, env.money.code, [count, rateOf(trade, env, origin, day)]),
+  );
+  return { rate: sum('the gang, an hour', env.money.code, rates), laying: people[0]!.count, day };
+}
+
+function peopleOf(line: LineFacts) {
+  const list = line.values.gang;
+  const of = list?.kind === 'list' ? list.of : [];
+  return of.map(({ count, countOf }) => {
+    const trade = countOf && 'text' in countOf ? countOf.text : '';
+    const origin: Origin = { block: line.block, span: count!.span };
+    const value = count?.kind === 'quantity' ? count.low : exact(0);
+    return { trade, origin, count: fact(trade, value, '', origin) };
+  });
+}
+
+function rateOf(trade: string, env: Env, origin: Origin, day: Term): Term {
+  const known = env.book
+    .all('labour', 'trade')
+    .find((s) => isTrade(s.line.syntax.key!.text, trade));
+  if (!known)
+    return missing(
+      `rate of ${trade}`,
+      env.money.code,
+      `no labour line gives the rate of a ${trade}`,
+      origin,
+    );
+  const line = new LineFacts(known.block, known.line, env);
+  const rate = line.term('rate', `rate of a ${trade}`);
+  return line.word('unit').startsWith('d')
+    ? quotient(`rate of a ${trade}`, env.money.code, rate, day)
+    : rate;
+}
+
+/** `2 bricklayers` names the trade `bricklayer`. */
+export function isTrade(trade: string, said: string): boolean {
+  return trade === said || `${trade}s` === said;
+}
+
+function dayOf(env: Env): Term {
+  const own = env.book.setting('labour', 'day');
+  if (own) return new LineFacts(own.block, own.line, env).term('hours', 'a day');
+  return defaultTerm(env, 'day', 'hours', 'a day');
+}
+
+/** The gang's hours for an amount of a task: the amount, by what one bricklayer does in an hour, by how many lay. */
+export function taskHours(task: string, label: string, amount: Term, env: Env, gang: Gang): Term {
+  const setting = env.book.setting('output', task);
+  if (!setting) return missing(label, 'h', `no output is given for ${task}`, amount.origin);
+  const line = new LineFacts(setting.block, setting.line, env);
+  const said = line.term('amount', `${task}, one bricklayer`);
+  const output = line.word('unit').startsWith('d')
+    ? quotient(`${task}, an hour`, said.unit, said, gang.day)
+    : said;
+  const alone = quotient(`${label}, one bricklayer`, 'h', amount, inUnit(output, amount.unit));
+  return gang.laying.value.eq(1) ? named(label, alone) : quotient(label, 'h', alone, gang.laying);
+}
+
+/** Days on site, in the steps the firm charges. */
+export function daysOf(hours: Term, gang: Gang, env: Env): Term {
+  const own = env.book.setting('labour', 'part-day');
+  const step = own
+    ? new LineFacts(own.block, own.line, env).term('days', 'charged in steps of')
+    : defaultTerm(env, 'part-day', 'days', 'charged in steps of');
+  const days = quotient('days of work', 'days', hours, gang.day);
+  const charged = up(
+    'days',
+    'days',
+    days,
+    step.value.toFixed(),
+    `in steps of ${step.value.toFixed()} day`,
+  );
+  return { ...charged, args: [...charged.args, step] };
+}

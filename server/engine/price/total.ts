@@ -1,0 +1,237 @@
+/** From all that the work takes to what the client pays. Each step is a term, so each can show its working. */
+
+import { daysOf, type Gang, gangOf } from '../labour/gang';
+import type { Setting } from '../resolve/book';
+import { defaultTerm, type Env, LineFacts } from '../resolve/env';
+import { inUnit } from '../work/lengths';
+import type { Figure, Needs } from '../work/needs';
+import {
+  cents,
+  difference,
+  fact,
+  most,
+  named,
+  nearest,
+  product,
+  share,
+  sum,
+  type Term,
+} from '../working/term';
+import {
+  batch,
+  buyBricks,
+  buyMaterial,
+  buyPieces,
+  type MixBatch,
+  type Purchase,
+  pooled,
+} from './buy';
+
+export interface Stage {
+  readonly title: string;
+  readonly amount: Term;
+}
+
+export interface JobPrice {
+  readonly purchases: readonly Purchase[];
+  readonly batches: readonly MixBatch[];
+  readonly gang: Gang;
+  readonly hours: Term;
+  readonly days: Term;
+  readonly labour: Term;
+  readonly cost: Term;
+  readonly price: Term;
+  readonly tax: Term;
+  readonly taxName: string;
+  readonly total: Term;
+  readonly stages: readonly Stage[];
+  /** In the order a reader wants them. */
+  readonly figures: readonly Figure[];
+}
+
+export function priceOf(needs: readonly Needs[], env: Env): JobPrice {
+  const code = env.money.code;
+  const { purchases, batches } = bought(needs, env);
+  const gang = gangOf(env);
+  const hours = sum(
+    'Hours of the gang',
+    'h',
+    needs.flatMap((n) => n.tasks.map((t) => t.hours)),
+  );
+  const days = daysOf(hours, gang, env);
+  const materials = sum(
+    'Materials',
+    code,
+    purchases.map((p) => p.cost),
+  );
+  const labour = cents('Labour', product('labour', code, [hours, gang.rate]), env.money.digits);
+  const travel = sum('Travel', code, travelOf(days, env));
+  const others = sum('Other costs', code, otherCosts(days, env));
+  const cost = sum('Cost', code, [materials, labour, travel, others]);
+  const top = marked(cost, env);
+  const bricks = sum(
+    'Bricks to buy',
+    'bricks',
+    purchases.filter((p) => p.kind === 'brick').map((p) => p.bought),
+  );
+  const figures: Figure[] = [
+    { key: 'bricks', term: bricks },
+    { key: 'hours', term: named('Hours', hours) },
+    { key: 'days', term: named('Days on site', days) },
+    { key: 'materials', term: materials },
+    { key: 'labour', term: labour },
+    { key: 'travel', term: travel },
+    { key: 'others', term: others },
+    { key: 'cost', term: cost },
+    ...top.figures,
+  ];
+  return {
+    purchases,
+    batches,
+    gang,
+    hours,
+    days,
+    labour,
+    cost,
+    ...top,
+    stages: stagesOf(top.total, env),
+    figures,
+  };
+}
+
+function bought(needs: readonly Needs[], env: Env): { purchases: Purchase[]; batches: MixBatch[] } {
+  const bricks = pooled(
+    needs.flatMap((n) => n.bricks),
+    (n) => n.brick,
+  );
+  const mixes = pooled(
+    needs.flatMap((n) => n.mixes),
+    (n) => n.mix,
+  );
+  const pieces = pooled(
+    needs.flatMap((n) => n.pieces),
+    (n) => n.material,
+  );
+  const batches = [...mixes].map(([name, of]) => batch(name, of, env));
+  const materials = pooled(
+    batches.flatMap((b) => b.parts),
+    (p) => p.material,
+  );
+  const purchases = [
+    ...[...bricks].map(([name, of]) => buyBricks(name, of, env)),
+    ...[...materials].map(([name, of]) =>
+      buyMaterial(
+        name,
+        of.map((p) => p.volume),
+        env,
+        of[0]!.origin,
+      ),
+    ),
+    ...[...pieces].map(([name, of]) => buyPieces(name, of, env)),
+  ];
+  return { purchases, batches };
+}
+
+function facts(settings: readonly Setting[], env: Env): LineFacts[] {
+  return settings.map((s) => new LineFacts(s.block, s.line, env));
+}
+
+function travelOf(days: Term, env: Env): Term[] {
+  const code = env.money.code;
+  const runs = facts(env.book.settings('travel', 'run'), env).map((line) => {
+    const far = inUnit(line.term('distance', 'distance'), unitOf(line));
+    const parts = [line.term('runs', 'runs a day'), far, line.term('rate', 'rate'), days];
+    return cents('Driving', product('driving', code, parts), env.money.digits);
+  });
+  const charges = facts(env.book.settings('travel', 'charge'), env).map((line) => {
+    const title = line.word('title');
+    const money = line.term('money', title);
+    return line.word('unit') === 'job' ? money : product(title, code, [money, days]);
+  });
+  return [...runs, ...charges];
+}
+
+/** The unit a rate is per, as the units table knows it. */
+function unitOf(line: LineFacts): string {
+  const said = line.word('unit');
+  return said === 'miles' ? 'mile' : said;
+}
+
+function otherCosts(days: Term, env: Env): Term[] {
+  return env.book.blocksOf('cost').map((block) => {
+    const line = new LineFacts(block, block.read.heading!, env);
+    const title = line.word('title') || line.word('name');
+    const parts = [line.term('count', 'number'), line.term('each', 'each')];
+    return product(title, env.money.code, line.word('per') === 'day' ? [...parts, days] : parts);
+  });
+}
+
+/** A line of the price block, else the default of the same word. */
+function step(env: Env, key: string, value: string, label: string): Term {
+  const setting = env.book.setting('price', key);
+  return setting
+    ? new LineFacts(setting.block, setting.line, env).term(value, label)
+    : defaultTerm(env, key, value, label);
+}
+
+/** Overhead on cost; profit on both; not below the least price; rounded; then tax on what is left. */
+function marked(cost: Term, env: Env) {
+  const { code, digits } = env.money;
+  const overhead = cents(
+    'Overhead',
+    share('overhead', code, step(env, 'overhead', 'share', 'overhead'), cost),
+    digits,
+  );
+  const before = sum('Cost and overhead', code, [cost, overhead]);
+  const profit = cents(
+    'Profit',
+    share('profit', code, step(env, 'profit', 'share', 'profit'), before),
+    digits,
+  );
+  const worked = sum('Worked out', code, [before, profit]);
+  const least = most(
+    'Not below the least price',
+    code,
+    worked,
+    step(env, 'least', 'least', 'least price'),
+  );
+  const rounded = nearest(
+    'Price before tax',
+    code,
+    least,
+    step(env, 'round', 'to', 'rounded to'),
+    'half away from zero',
+  );
+  const price = cents('Price before tax', rounded, digits);
+  const line = taxLine(env);
+  const rate = line?.term('rate', 'tax') ?? fact('tax', 0, '%', undefined, 'no tax line');
+  const tax = cents('Tax', share('tax', code, rate, price), digits, 'half away from zero');
+  const total = sum('Price', code, [price, tax]);
+  const figures: Figure[] = [
+    { key: 'overhead', term: overhead },
+    { key: 'profit', term: profit },
+    { key: 'net', term: price },
+    { key: 'tax', term: tax },
+    { key: 'price', term: total },
+  ];
+  return { price, tax, taxName: line?.word('name') || 'Tax', total, figures };
+}
+
+function taxLine(env: Env): LineFacts | undefined {
+  const setting = env.book.setting('job', 'tax') ?? env.book.setting('defaults', 'tax');
+  return setting && new LineFacts(setting.block, setting.line, env);
+}
+
+/** Stages of the price; `rest` takes what the others leave, so that they add up to the penny. */
+function stagesOf(total: Term, env: Env): Stage[] {
+  const { code, digits } = env.money;
+  const lines = facts(env.book.settings('price', 'stage'), env);
+  const amounts = lines.map((line) => {
+    if (line.values.share)
+      return cents(line.word('title'), share('', code, line.term('share', 'share'), total), digits);
+    return line.values.amount ? line.term('amount', line.word('title')) : undefined;
+  });
+  const said = amounts.filter((a): a is Term => a !== undefined);
+  const rest = difference('the rest', code, total, sum('other stages', code, said));
+  return lines.map((line, i) => ({ title: line.word('title'), amount: amounts[i] ?? rest }));
+}

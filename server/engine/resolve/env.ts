@@ -1,0 +1,207 @@
+/** What every part of the work is worked out in: the book, the units and money of the reader, and which end of a range is taken. */
+import type { NamedKind } from '../../../grammar/lines/slots';
+import type { MoneyValue, ReadLine, Values } from '../../../grammar/read/values';
+import type { Exact } from '../../../shared/exact';
+import { type FigureStyle, PLAIN_STYLE, readStyle } from '../../../shared/show';
+import { toBase } from '../../../shared/units';
+import { fact, missing, type Origin, type Term } from '../working/term';
+import type { SourceBlock } from '../workspace/source';
+import { type Book, lineOrigin, originOf, type Setting, wordOf } from './book';
+
+/** Which value of a range stands for it. The same engine is run again with another. */
+export type Pick = 'middle' | 'low' | 'high';
+
+export interface Money {
+  readonly code: string;
+  readonly sign: string;
+  readonly digits: number;
+}
+
+export interface Env {
+  readonly book: Book;
+  readonly pick: Pick;
+  readonly imperial: boolean;
+  readonly style: FigureStyle;
+  readonly money: Money;
+}
+
+export function envOf(book: Book, pick: Pick): Env {
+  const units = wordOf(book.setting('defaults', 'units')?.line.values.units);
+  const sample = wordOf(book.setting('defaults', 'figures')?.line.values.sample);
+  return {
+    book,
+    pick,
+    imperial: units === 'imperial',
+    style: readStyle(sample) ?? PLAIN_STYLE,
+    money: moneyOf(book),
+  };
+}
+
+/** The job's currency, else the defaults'. */
+export function currencyLine(book: Book): Setting | undefined {
+  return book.setting('job', 'currency') ?? book.setting('defaults', 'currency');
+}
+
+function moneyOf(book: Book): Money {
+  const code = wordOf(currencyLine(book)?.line.values.currency) || 'XXX';
+  const known = currencyOf(book, code);
+  const digits = known?.line.values.digits;
+  const sign = wordOf(known?.line.values.sign) || code;
+  return { code, sign, digits: digits?.kind === 'quantity' ? digits.low.toNumber() : 2 };
+}
+
+export function currencyOf(book: Book, code: string): Setting | undefined {
+  return book.all('currencies', 'code').find((s) => s.line.syntax.key?.text === code);
+}
+
+/** The exact value of a quantity as written, at the chosen end of its range. */
+export function picked(value: { low: Exact; high?: Exact }, pick: Pick): Exact {
+  if (!value.high || pick === 'low') return value.low;
+  return pick === 'high' ? value.high : value.low.add(value.high).div(2);
+}
+
+/** One line's values as terms, each with where it stands. */
+export class LineFacts {
+  constructor(
+    readonly block: SourceBlock,
+    readonly line: ReadLine,
+    readonly env: Env,
+  ) {}
+
+  get values(): Values {
+    return this.line.values;
+  }
+
+  get origin(): Origin {
+    return lineOrigin(this.block, this.line);
+  }
+
+  at(key: string): Origin {
+    const value = this.values[key];
+    return value ? originOf(this.block, value) : this.origin;
+  }
+
+  word(key: string): string {
+    return wordOf(this.values[key]);
+  }
+
+  /** A plain number or quantity in the unit written. */
+  term(key: string, label: string, unit?: string): Term {
+    const value = this.values[key];
+    if (value?.kind === 'quantity') {
+      const said = unit ?? value.unit?.name ?? '';
+      return fact(
+        label,
+        picked(value, this.env.pick),
+        said,
+        this.at(key),
+        rangeNote(value, this.env.pick),
+      );
+    }
+    if (value?.kind === 'money') return this.money(value, label, key);
+    return missing(label, unit ?? '', `${label} is still to be measured`, this.at(key));
+  }
+
+  private money(value: MoneyValue, label: string, key: string): Term {
+    const { code, sign } = this.env.money;
+    if (value.currency === sign || value.currency === code)
+      return fact(label, value.amount, code, this.at(key));
+    return missing(label, code, `${label} is in another currency`, this.at(key));
+  }
+
+  /** In base units (mm, m2, l, kg, h), as a plain number for geometry; nothing when it is not known. */
+  number(key: string): number | undefined {
+    const value = this.values[key];
+    if (value?.kind !== 'quantity') return undefined;
+    const base = value.unit ? toBase(picked(value, this.env.pick), value.unit) : value.low;
+    return base.toNumber();
+  }
+
+  /** The sides of a size in base units. */
+  sides(key: string): readonly number[] | undefined {
+    const value = this.values[key];
+    if (value?.kind !== 'size') return undefined;
+    return value.sides.map((s) => toBase(s.value, s.unit).toNumber());
+  }
+}
+
+function rangeNote(value: { low: Exact; high?: Exact }, pick: Pick): string | undefined {
+  if (!value.high) return undefined;
+  return `${pick} of ${value.low.toFixed()} to ${value.high.toFixed()}`;
+}
+
+/** The lines of a heading (or of a heading within it), by their word. */
+export class BlockFacts {
+  private readonly byKey = new Map<string, LineFacts[]>();
+
+  constructor(
+    readonly block: SourceBlock,
+    readonly heading: ReadLine,
+    readonly env: Env,
+    also: readonly SourceBlock[] = [],
+  ) {
+    this.take(block, heading.body);
+    for (const other of also) this.take(other, other.read.heading?.body ?? []);
+  }
+
+  /** Lines of a word that a nearer block has already said are passed over. */
+  private take(block: SourceBlock, lines: readonly ReadLine[]): void {
+    const said = new Set(this.byKey.keys());
+    for (const line of lines) {
+      const key = line.kind.key;
+      if (said.has(key)) continue;
+      const facts = new LineFacts(block, line, this.env);
+      const list = this.byKey.get(key);
+      if (list) list.push(facts);
+      else this.byKey.set(key, [facts]);
+    }
+  }
+
+  get name(): string {
+    return wordOf(this.heading.values.name);
+  }
+
+  get title(): string {
+    return wordOf(this.heading.values.title) || this.name;
+  }
+
+  get origin(): Origin {
+    return lineOrigin(this.block, this.heading);
+  }
+
+  line(key: string): LineFacts | undefined {
+    return this.byKey.get(key)?.[0];
+  }
+
+  lines(key: string): readonly LineFacts[] {
+    return this.byKey.get(key) ?? [];
+  }
+
+  /** The block's own line, else the nearest defaults' line of the same word. */
+  orDefault(key: string): LineFacts | undefined {
+    return this.line(key) ?? defaultLine(this.env, key);
+  }
+}
+
+export function defaultLine(env: Env, key: string): LineFacts | undefined {
+  const setting = env.book.setting('defaults', key);
+  return setting && new LineFacts(setting.block, setting.line, env);
+}
+
+/** A default that is a number; a gap when no library gives it. */
+export function defaultTerm(env: Env, key: string, value: string, label: string): Term {
+  const line = defaultLine(env, key);
+  return line?.term(value, label) ?? missing(label, '', `no defaults give ${key}`);
+}
+
+export function factsOf(block: SourceBlock, env: Env): BlockFacts | undefined {
+  const heading = block.read.heading;
+  return heading && new BlockFacts(block, heading, env);
+}
+
+/** A named thing with all that any file of the scope says of it, the nearest first. */
+export function factsNamed(env: Env, kind: NamedKind, name: string): BlockFacts | undefined {
+  const [first, ...also] = env.book.findAll(kind, name);
+  const heading = first?.read.heading;
+  return first && heading && new BlockFacts(first, heading, env, also);
+}

@@ -1,0 +1,35 @@
+import type { Fit } from './fit';
+import { fitRun } from './fit';
+import type { JointLimits, UnitSize } from './types';
+
+/** A course of brick on edge over a wall or pier. */
+export interface CopingQuestion {
+  unit: UnitSize;
+  /** Along the wall, mm. */
+  length: number;
+  /** Of the wall below, in half bricks. */
+  thickness: 1 | 2 | 3 | 4;
+  /** 0 free ends, 1 or 2 butted to something. */
+  endJoints: 0 | 1 | 2;
+  limits: JointLimits;
+  /** A pier, where a cap would do instead. */
+  cap?: boolean;
+}
+
+export interface Coping {
+  fit: Fit;
+  /** Whole and half bricks that one brick-on-edge row across the wall takes. */
+  across: { wholes: number; halves: number };
+}
+
+/**
+ * Brick on edge across a wall: each takes its height and a joint along it, 65 + 10 = 75 mm, 13.33 to
+ * a metre (published as 13.33 a metre; arithmetic on the UK brick). One brick reaches over a wall of
+ * up to one brick, one and a half over one and a half, two over two.
+ */
+export function fitCoping(question: CopingQuestion): Coping {
+  const { unit, length, thickness, endJoints, limits, cap } = question;
+  const fit = fitRun({ length, piece: unit.height, half: null, endJoints, limits, cap });
+  const bricks = Math.max(2, thickness) / 2;
+  return { fit, across: { wholes: Math.floor(bricks), halves: bricks % 1 === 0 ? 0 : 1 } };
+}

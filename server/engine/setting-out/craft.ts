@@ -1,0 +1,30 @@
+import type { Joining } from './breaks';
+import type { Grid } from './grid';
+import { BRICK } from './grid';
+import type { Tiling } from './tiling';
+import type { EndKind } from './types';
+
+/** What every stretch of one wall is laid with. */
+export interface Craft {
+  grid: Grid;
+  /** One for each course of the bond, from a free end at step 0. */
+  tilings: readonly Tiling[];
+  /** Least lap of the bond, steps. */
+  lap: number;
+  /** Mm. */
+  leastCut: number;
+  /** What makes the lap at a free end of a one-brick wall: a queen closer behind the header, or a three-quarter bat. */
+  quoin: 'closer' | 'three-quarter';
+  /** Breaks already worked out, by what they depend on; where each was found is kept with it. */
+  breaks: Map<string, { at: number; joinings: Joining[] | null }>;
+}
+
+export interface Ends {
+  left: EndKind;
+  right: EndKind;
+}
+
+/** Where the bond is broken a quarter lap will do, whatever the bond: common practice. */
+export function brokenLap({ lap }: Craft): number {
+  return Math.min(lap, BRICK / 4);
+}

@@ -1,0 +1,66 @@
+import type { CutWay, FitQuestion } from './fit';
+import { SAME } from './halves';
+
+/** Wholes and one or two like cuts, at the joint nearest the best that leaves every cut long enough. */
+interface Cutting {
+  wholes: number;
+  cut: number;
+  joint: number;
+  off: number;
+}
+
+/**
+ * For `wholes` whole pieces and `cuts` cuts: the cut is what `joint` leaves, so the joints that keep
+ * it between the least cut and a whole piece are a range; the best joint is brought into it.
+ */
+function cutting(q: FitQuestion, wholes: number, cuts: 1 | 2): Cutting | null {
+  const { least, most, best, leastCut } = q.limits;
+  const joints = wholes + cuts - 1 + q.endJoints;
+  const left = q.length - wholes * q.piece;
+  if (joints === 0) return plain(left, q);
+  const low = Math.max(least, (left - cuts * q.piece) / joints);
+  const high = Math.min(most, (left - cuts * leastCut) / joints);
+  if (low > high + SAME) return null;
+  const joint = Math.min(Math.max(best, low), Math.max(low, high));
+  const cut = (left - joints * joint) / cuts;
+  return cut < q.piece - SAME ? { wholes, cut, joint, off: Math.abs(joint - best) } : null;
+}
+
+/** A lone cut with no joint at all. */
+function plain(length: number, { piece, limits }: FitQuestion): Cutting | null {
+  if (length < limits.leastCut - SAME || length > piece - SAME) return null;
+  return { wholes: 0, cut: length, joint: limits.best, off: 0 };
+}
+
+function better(a: Cutting, b: Cutting | null): boolean {
+  if (!b || a.off < b.off - SAME) return true;
+  return a.off < b.off + SAME && a.cut > b.cut + SAME;
+}
+
+/** The joint moves from limit to limit within a few pieces more or fewer than the best joint gives. */
+function bestCutting(q: FitQuestion, cuts: 1 | 2): Cutting | null {
+  const { least, most } = q.limits;
+  const fewest = Math.floor((q.length - most * q.endJoints) / (q.piece + most)) - cuts - 1;
+  const dearest = Math.ceil((q.length + least) / (q.piece + least)) + 1;
+  let best: Cutting | null = null;
+  for (let wholes = Math.max(0, fewest); wholes <= dearest; wholes++) {
+    const found = cutting(q, wholes, cuts);
+    if (found && better(found, best)) best = found;
+  }
+  return best;
+}
+
+/** One cut; and where that would alter the joint, or cannot be, a whole and the rest made into two like cuts. */
+export function cutWays(question: FitQuestion): CutWay[] {
+  const where = question.cutAt ?? 'middle';
+  const one = bestCutting(question, 1);
+  const two = one && one.off < SAME ? null : bestCutting(question, 2);
+  const ways: CutWay[] = [];
+  if (one) ways.push({ kind: 'cut', where, cuts: 1, ...pick(one) });
+  if (two) ways.push({ kind: 'cut', where, cuts: 2, ...pick(two) });
+  return ways;
+}
+
+function pick({ wholes, cut, joint }: Cutting) {
+  return { wholes, cut, joint };
+}

@@ -1,0 +1,84 @@
+/** Tallies as terms: bricks, mortar, and how they were counted, in words. */
+import { exact } from '../../../shared/exact';
+import { showNumber } from '../../../shared/show';
+import type { Env } from '../resolve/env';
+import {
+  type BricksNeeded,
+  bricksNeeded,
+  sumTallies,
+  type Tally,
+  type UnitSize,
+} from '../setting-out';
+import { counted, difference, fact, product, sum, type Term, withGaps } from '../working/term';
+import type { Brick } from './goods';
+import { lengthText, unitNames, volumeShown } from './lengths';
+
+export interface Counted {
+  /** Bricks that the laid pieces are cut from. */
+  readonly bricks: Term;
+  readonly needed: BricksNeeded;
+  readonly tally: Tally;
+}
+
+const THOUSANDS = 0;
+
+/** Bricks of one kind in some tallies. `how` says how the courses were laid. */
+export function countBricks(
+  label: string,
+  tallies: readonly Tally[],
+  unit: UnitSize,
+  joint: number,
+  kerf: number,
+  env: Env,
+  how?: () => readonly string[],
+): Counted {
+  const tally = sumTallies(tallies);
+  const needed = bricksNeeded(tally, unit, joint, kerf);
+  const detail = () => [...(how?.() ?? []), ...piecesText(tally, needed, env)];
+  const bricks = counted(label, needed.total, 'bricks', {
+    detail,
+    note: 'counted by laying the courses',
+  });
+  return { bricks, needed, tally };
+}
+
+/** Whole bricks, bats and closers told apart, and the bricks each is cut from. */
+export function piecesText(tally: Tally, needed: BricksNeeded, env: Env): string[] {
+  const lines = [`${number(tally.wholes)} whole bricks`];
+  if (tally.halves)
+    lines.push(`${number(tally.halves)} half bats, from ${number(needed.forHalves)} bricks`);
+  if (tally.threeQuarters)
+    lines.push(
+      `${number(tally.threeQuarters)} three-quarter bats, from ${number(needed.forThreeQuarters)} bricks`,
+    );
+  if (tally.closers)
+    lines.push(`${number(tally.closers)} queen closers, from ${number(needed.forClosers)} bricks`);
+  for (const cut of tally.cuts)
+    lines.push(`${number(cut.count)} cuts of ${lengthText(env, cut.length)}`);
+  if (tally.cuts.length) lines.push(`the cuts from ${number(needed.forCuts)} bricks`);
+  return lines;
+}
+
+function number(n: number): string {
+  return showNumber(exact(n), THOUSANDS);
+}
+
+/**
+ * Mortar as laid: the work’s own volume less the bricks’, and the frogs, which fill when bricks are
+ * laid frog up.
+ */
+export function mortarOf(label: string, tally: Tally, brick: Brick, env: Env): Term {
+  const unit = unitNames(env).volume;
+  const gross = volumeShown(env, 'volume of the work', tally.grossVolume);
+  const solid = volumeShown(env, 'volume of its bricks', tally.brickVolume);
+  const joints = difference('in the joints', unit, gross, solid);
+  if (brick.frog.value.isZero()) return withGaps({ ...joints, label }, brick.gaps);
+  const hundredth = fact('of a hundred', '0.01', '');
+  const frogs = product(
+    'in the frogs',
+    unit,
+    [solid, brick.frog, hundredth],
+    'frogs are laid up and fill',
+  );
+  return withGaps(sum(label, unit, [joints, frogs]), brick.gaps);
+}

@@ -1,0 +1,107 @@
+/** Bricks and mixes as the work uses them: sizes in mm, joints with where they come from. */
+import { type BlockFacts, defaultTerm, type Env, factsNamed, type LineFacts } from '../resolve/env';
+import type { UnitSize } from '../setting-out';
+import {
+  difference,
+  fact,
+  type Gap,
+  missing,
+  type Origin,
+  quotient,
+  type Term,
+} from '../working/term';
+import { inMm } from './lengths';
+
+export interface Brick {
+  readonly name: string;
+  readonly title: string;
+  readonly facts?: BlockFacts;
+  /** Nothing when the brick or its size is not known. */
+  readonly size?: UnitSize;
+  /** Share of its volume that the frog takes, as a percentage. */
+  readonly frog: Term;
+  readonly origin: Origin;
+  readonly gaps: readonly Gap[];
+}
+
+export interface Mix {
+  readonly name: string;
+  readonly title: string;
+  readonly facts?: BlockFacts;
+  readonly origin: Origin;
+  readonly gaps: readonly Gap[];
+}
+
+/** The brick a line names. One that no file gives, or without a size, is a gap in every figure made of it. */
+export function brickOf(line: LineFacts | undefined, env: Env, home: Origin, key = 'brick'): Brick {
+  const origin = line?.at(key) ?? home;
+  const name = line?.word(key) ?? '';
+  const facts = factsNamed(env, 'brick', name);
+  if (!facts) {
+    const what = name ? `the brick “${name}” is not known` : 'no brick is named';
+    return { name, title: name, frog: fact('frog', 0, '%'), origin, gaps: [{ what, origin }] };
+  }
+  const size = sizeOf(facts);
+  const gaps = size ? [] : [{ what: `the size of ${name} is not known`, origin: facts.origin }];
+  const frog = facts.line('frog')?.term('share', 'frog', '%') ?? fact('frog', 0, '%', facts.origin);
+  return { name, title: facts.title, facts, size, frog, origin, gaps };
+}
+
+function sizeOf(facts: BlockFacts): UnitSize | undefined {
+  const [length, width, height] = facts.line('size')?.sides('size') ?? [];
+  return length && width && height ? { length, width, height } : undefined;
+}
+
+export function mixOf(line: LineFacts | undefined, env: Env, home: Origin, key = 'mix'): Mix {
+  const origin = line?.at(key) ?? home;
+  const name = line?.word(key) ?? '';
+  const facts = factsNamed(env, 'mix', name);
+  if (facts) return { name, title: facts.title, facts, origin, gaps: [] };
+  const what = name ? `the mix “${name}” is not known` : 'no mix is named';
+  return { name, title: name, origin, gaps: [{ what, origin }] };
+}
+
+export interface JointTerms {
+  /** The upright joint, mm. */
+  readonly perpend: Term;
+  /** The bed joint, mm: what the gauge leaves over the brick, else the upright joint. */
+  readonly bed: Term;
+}
+
+/** Joints of a piece of work: its own lines, else the brick’s, else the mix’s. */
+export function jointsOf(facts: BlockFacts, brick: Brick, mix: Mix): JointTerms {
+  const line = facts.line('joint') ?? brick.facts?.line('joint') ?? mix.facts?.line('joint');
+  const perpend = line
+    ? inMm(line.term('joint', 'joint'))
+    : missing('joint', 'mm', 'no joint is given', facts.origin);
+  const gauge = facts.line('gauge') ?? brick.facts?.line('gauge');
+  return { perpend, bed: gauge && brick.size ? bedFrom(gauge, brick.size.height, brick) : perpend };
+}
+
+function bedFrom(gauge: LineFacts, height: number, brick: Brick): Term {
+  const over = inMm(gauge.term('height', 'height of the courses'));
+  const course = quotient('height of a course', 'mm', over, gauge.term('courses', 'courses'));
+  const origin = brick.facts?.line('size')?.at('size');
+  return difference(
+    'bed joint',
+    'mm',
+    course,
+    fact('height of the brick', height, 'mm', origin),
+    'from the gauge',
+  );
+}
+
+/** What a brick loses to breakage. */
+export function brickWaste(brick: BlockFacts | undefined, env: Env): Term {
+  return (
+    brick?.line('waste')?.term('share', 'waste', '%') ??
+    defaultTerm(env, 'brick-waste', 'share', 'waste')
+  );
+}
+
+export function mixWaste(mix: BlockFacts | undefined, env: Env): Term {
+  return (
+    mix?.line('waste')?.term('share', 'waste', '%') ??
+    defaultTerm(env, 'mortar-waste', 'share', 'waste')
+  );
+}

@@ -1,0 +1,241 @@
+/** Piers that stand alone: one or several alike. */
+import { exact } from '../../../shared/exact';
+import { showNumber } from '../../../shared/show';
+import type { Remark } from '../findings/remark';
+import { type Gang, taskHours } from '../labour/gang';
+import type { BlockFacts, Env } from '../resolve/env';
+import { type PierPlan, sumTallies, type Tally, tallyPier } from '../setting-out';
+import { fact, type Gap, named, product, sum, type Term, withGaps } from '../working/term';
+import { capsOf } from './cap';
+import { countCoping } from './coping';
+import { type Counted, countBricks, mortarOf } from './count';
+import { footingOf } from './footing';
+import { brickOf } from './goods';
+import { lengthShown } from './lengths';
+import { jointsIn, kerfOf, type Masonry, masonryOf } from './masonry';
+import type { BrickNeed, Figure, Needs, TaskNeed, TopRun, Work } from './needs';
+import { type Plan, planOf } from './plan';
+import { pierCoping } from './wall/copings';
+import { type Height, heightIn } from './wall/height';
+import { metres } from './wall/says';
+
+export function workPier(facts: BlockFacts, env: Env, gang: Gang): Work {
+  const remarks: Remark[] = [];
+  const masonry = masonryOf(facts, env);
+  const plan = planOf(facts, masonry, remarks);
+  const height = heightIn(masonry, facts, remarks);
+  if (plan && height) return laid(masonry, plan, height, gang, remarks);
+  const gaps: Gap[] = [...masonry.gaps];
+  if (!plan && masonry.brick.size)
+    gaps.push({
+      what: `the size of the pier ${facts.name} is not known`,
+      origin: facts.line('size')?.origin ?? facts.origin,
+    });
+  if (!height)
+    gaps.push({
+      what: `the height of the pier ${facts.name} is not known`,
+      origin: facts.line('height')?.origin ?? facts.origin,
+    });
+  const bricks = withGaps(fact('Bricks', 0, 'bricks', facts.origin), gaps);
+  const needs: Needs = {
+    bricks: [{ brick: masonry.brick.name, bricks, origin: facts.origin }],
+    mixes: [],
+    pieces: [],
+    tasks: [],
+  };
+  return {
+    ...base(facts),
+    figures: [{ key: 'bricks', term: bricks }],
+    needs,
+    remarks,
+    facts: { does: new Set(), says: [] },
+  };
+}
+
+function base(facts: BlockFacts) {
+  const notes = facts.lines('note').map((n) => n.word('text'));
+  return { block: facts.block, kind: 'pier', name: facts.name, title: facts.title, notes };
+}
+
+function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks: Remark[]): Work {
+  const { facts, env } = masonry;
+  const alike = facts.line('number')?.term('number', 'alike') ?? fact('alike', 1, '');
+  const spec: PierPlan = { ...plan, courses: height.courses };
+  const counts = countPier(masonry, spec, plan, height, remarks);
+  const needs = needsOf(masonry, counts, alike, gang);
+  const settingOutHeight = height.courses * (masonry.brick.size!.height + height.bed);
+  const high = lengthShown(env, 'Height of the courses', settingOutHeight, { args: [height.term] });
+  const figures: Figure[] = [
+    {
+      key: 'bricks',
+      term:
+        needs.bricks.length > 1
+          ? sum(
+              'Bricks, all kinds',
+              'bricks',
+              needs.bricks.map((b) => b.bricks),
+            )
+          : named('Bricks', needs.bricks[0]!.bricks),
+    },
+    { key: 'courses', term: height.term },
+    { key: 'height', term: high },
+    { key: 'mortar', term: named('Mortar, laid', needs.mixes[0]!.litres) },
+    {
+      key: 'hours',
+      term: sum(
+        'Hours of the gang',
+        'h',
+        needs.tasks.map((t) => t.hours),
+      ),
+    },
+  ];
+  if (needs.mixes[1])
+    figures.push({
+      key: 'concrete',
+      term: named('Concrete in the footing', needs.mixes[1].litres),
+    });
+  const says = sayPier(masonry, plan, settingOutHeight, alike);
+  const does = new Set([
+    'free-standing',
+    ...(counts.tallies.some((t) => t.halves + t.closers > 0) ? ['cutting'] : []),
+  ]);
+  return {
+    ...base(facts),
+    figures,
+    needs,
+    remarks,
+    facts: { height: settingOutHeight, tops: counts.tops, does, says },
+  };
+}
+
+interface PierCounts {
+  readonly pier: Counted;
+  readonly dpc: Counted | undefined;
+  readonly coping: Counted | undefined;
+  readonly tops: readonly TopRun[];
+  readonly tallies: readonly Tally[];
+}
+
+function countPier(
+  masonry: Masonry,
+  spec: PierPlan,
+  plan: Plan,
+  height: Height,
+  remarks: Remark[],
+): PierCounts {
+  const unit = masonry.brick.size!;
+  const joints = { bed: height.bed, perpend: jointsIn(masonry)!.perpend };
+  const count = (label: string, tally: Tally, how?: () => string[]) =>
+    countBricks(label, [tally], unit, joints.perpend, kerfOf(masonry.env), masonry.env, how);
+  const damp = Math.min(
+    spec.courses,
+    Math.floor(masonry.facts.line('dpc')?.number('courses') ?? 0),
+  );
+  const pier = count(
+    'Bricks in one pier',
+    tallyPier(spec, unit, joints, { from: damp, to: null }),
+    () => plansText(spec),
+  );
+  const dpc = damp
+    ? count('Bricks in the damp course', tallyPier(spec, unit, joints, { from: 0, to: damp }))
+    : undefined;
+  const runs = pierCoping(
+    masonry.facts,
+    { spec: { ...spec, from: 0 }, halves: plan.halves },
+    masonry,
+  ).map((r) => countCoping(r, masonry, remarks));
+  const coping = runs.length
+    ? count('Bricks on edge', sumTallies(runs.map((r) => r.tally)), () => runs.map((r) => r.detail))
+    : undefined;
+  const tallies = [pier, dpc, coping]
+    .filter((c): c is Counted => c !== undefined)
+    .map((c) => c.tally);
+  return { pier, dpc, coping, tops: runs.map((r) => r.top), tallies };
+}
+
+function plansText(spec: PierPlan): string[] {
+  return spec.plans.map((plan, i) => {
+    const pieces = plan.map((p) => `${p.count} ${p.piece}`).join(', ');
+    return `Course ${String.fromCharCode(65 + i)}: ${pieces}`;
+  });
+}
+
+function needsOf(masonry: Masonry, counts: PierCounts, alike: Term, gang: Gang): Needs {
+  const { facts, env, brick, mix } = masonry;
+  const times = (label: string, of: Term) =>
+    alike.value.eq(1) ? named(label, of) : product(label, of.unit, [alike, of]);
+  const own = [counts.pier, counts.coping]
+    .filter((c): c is Counted => c !== undefined)
+    .map((c) => withGaps(c.bricks, masonry.gaps));
+  const main: BrickNeed = {
+    brick: brick.name,
+    block: brick.facts?.block,
+    bricks: times('Bricks', sum('bricks of one', 'bricks', own)),
+    origin: brick.origin,
+  };
+  const bricks = [main];
+  const damp = facts.line('dpc');
+  if (counts.dpc && damp) {
+    const other = brickOf(damp, env, damp.origin);
+    bricks.push({
+      brick: other.name,
+      block: other.facts?.block,
+      bricks: times('Damp course', withGaps(counts.dpc.bricks, other.gaps)),
+      origin: damp.at('brick'),
+    });
+  }
+  const litres = times('Mortar', mortarOf('mortar of one', sumTallies(counts.tallies), brick, env));
+  const footing = footingOf(facts, env, 0, alike.value.toNumber());
+  const mortar = {
+    mix: mix.name,
+    block: mix.facts?.block,
+    litres: withGaps(litres, mix.gaps),
+    origin: mix.origin,
+  };
+  const pieces = capsOf(facts, alike.value.toNumber());
+  const tasks = tasksOf(
+    counts,
+    times,
+    footing?.litres,
+    pieces.map((p) => p.count),
+    env,
+    gang,
+  );
+  return { bricks, mixes: footing ? [mortar, footing] : [mortar], pieces, tasks };
+}
+
+function tasksOf(
+  counts: PierCounts,
+  times: (label: string, of: Term) => Term,
+  footing: Term | undefined,
+  caps: readonly Term[],
+  env: Env,
+  gang: Gang,
+): TaskNeed[] {
+  const laying = counts.dpc
+    ? sum('bricks of one', 'bricks', [counts.pier.bricks, counts.dpc.bricks])
+    : counts.pier.bricks;
+  const all: [string, string, Term | undefined][] = [
+    ['pier-work', 'Laying the piers', times('bricks laid in piers', laying)],
+    ['coping', 'Laying the coping', counts.coping && times('bricks on edge', counts.coping.bricks)],
+    ['footing', 'Digging and concreting', footing],
+    ['cap', 'Bedding caps', caps[0]],
+  ];
+  return all.flatMap(([task, label, amount]) =>
+    amount ? [{ task, hours: taskHours(task, label, amount, env, gang) }] : [],
+  );
+}
+
+function sayPier(masonry: Masonry, plan: Plan, height: number, alike: Term): string[] {
+  const { facts, env } = masonry;
+  const many = alike.value.gt(1);
+  const count = many ? `${showNumber(exact(alike.value), 0)} piers` : 'one pier';
+  const says = [
+    `Build ${count}, ${metres(plan.width, env)} by ${metres(plan.depth, env)} on plan and ${metres(height, env)} high, in ${masonry.brick.title}.`,
+  ];
+  if (facts.line('cap')) says.push(many ? 'Bed a cap on each.' : 'Bed a cap on it.');
+  if (facts.line('coping')?.word('kind') === 'brick-on-edge')
+    says.push('Finish the top with bricks on edge.');
+  if (facts.line('footing')) says.push('Dig and concrete the footing.');
+  return says;
+}

@@ -1,0 +1,81 @@
+/** The plan of a pier: its size over the faces, and what each of two alternate courses takes. */
+import { pierPlanMissing } from '../findings/pier-plan-missing';
+import type { Remark } from '../findings/remark';
+import { wordOf } from '../resolve/book';
+import type { BlockFacts } from '../resolve/env';
+import { factsOf } from '../resolve/env';
+import type { PieceCount, PierPlan } from '../setting-out';
+import { halvesOf, jointsIn, type Masonry, thicknessOf } from './masonry';
+
+export interface Plan extends Omit<PierPlan, 'courses'> {
+  /** Half bricks across. */
+  readonly halves: number;
+  readonly widthHalves: number;
+}
+
+/** A size in bricks, or in lengths that are taken for the nearest number of half bricks on plan. */
+export function planOf(facts: BlockFacts, masonry: Masonry, remarks: Remark[]): Plan | undefined {
+  const line = facts.line('size');
+  const value = line?.values.size;
+  const joints = jointsIn(masonry);
+  const unit = masonry.brick.size;
+  if (!line || value?.kind !== 'size' || !joints || !unit) return undefined;
+  const inBricks = value.sides[0]!.unit.dimension === 'bricks';
+  const said = line.sides('size')!;
+  const half = (unit.length + joints.perpend) / 2;
+  const halves = said.map((side) =>
+    inBricks ? halvesOf(side) : Math.round((side + joints.perpend) / half),
+  );
+  const [along, across] = halves as [number, number];
+  if (along < 1 || across < 1) return undefined;
+  const sides = halves.map((n, i) => (inBricks ? thicknessOf(n, unit, joints.perpend) : said[i]!));
+  const plans = plansFor(along, across, masonry) ?? byArea(along, across, facts, masonry, remarks);
+  return {
+    name: facts.name,
+    width: sides[0]!,
+    depth: sides[1]!,
+    plans,
+    halves: across,
+    widthHalves: along,
+  };
+}
+
+/** The library’s plan of that size; one turned a quarter serves as well. */
+function plansFor(along: number, across: number, masonry: Masonry): PieceCount[][] | undefined {
+  for (const block of masonry.env.book.blocksOf('pier-plan')) {
+    const size = block.read.heading!.values.size;
+    if (size?.kind !== 'size') continue;
+    const [a, b] = size.sides.map((s) => halvesOf(s.value.toNumber()));
+    if (!((a === along && b === across) || (a === across && b === along))) continue;
+    const courses = factsOf(block, masonry.env)!
+      .lines('course')
+      .map((l) => piecesOf(l.values.pieces));
+    if (courses.length) return courses;
+  }
+  return undefined;
+}
+
+function piecesOf(list: unknown): PieceCount[] {
+  const of = (list as { of?: readonly Record<string, never>[] } | undefined)?.of ?? [];
+  return of.map(
+    ({ piece, count }: Record<string, { text?: string; low?: { toNumber(): number } }>) => ({
+      piece: wordOf(piece as never) as PieceCount['piece'],
+      count: count?.low?.toNumber() ?? 0,
+    }),
+  );
+}
+
+/** No plan is known: bricks by area, which is right in number and says nothing of the bond. */
+function byArea(
+  along: number,
+  across: number,
+  facts: BlockFacts,
+  masonry: Masonry,
+  remarks: Remark[],
+): PieceCount[][] {
+  remarks.push(pierPlanMissing(facts, along / 2, across / 2));
+  const halfBricks = along * across;
+  const whole: PieceCount = { piece: 'whole', count: Math.floor(halfBricks / 2) };
+  void masonry;
+  return [halfBricks % 2 ? [whole, { piece: 'half', count: 1 }] : [whole]];
+}

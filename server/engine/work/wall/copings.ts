@@ -1,0 +1,114 @@
+/** Where bricks on edge run: the top of the wall between whatever interrupts it, and the tops of piers. */
+
+import type { RunInText } from '../../findings/fit';
+import type { RemarkWay } from '../../findings/remark';
+import { type BlockFacts, defaultLine } from '../../resolve/env';
+import type { LengthWay } from '../../setting-out';
+import type { CopingRun } from '../coping';
+import { lengthText } from '../lengths';
+import type { Masonry } from '../masonry';
+import type { PierFacts, WallPlan } from './spec';
+
+export function copingRuns(masonry: Masonry, plan: WallPlan): CopingRun[] {
+  const line = masonry.facts.line('coping');
+  const onWall = line?.word('kind') === 'brick-on-edge' ? wallRuns(masonry, plan) : [];
+  return [...onWall, ...plan.piers.flatMap((p) => pierCoping(p.facts, p, masonry))];
+}
+
+/** Piers interrupt the coping, unless they are as high as the wall and have no top of their own. */
+function wallRuns(masonry: Masonry, plan: WallPlan): CopingRun[] {
+  const { spec } = plan;
+  const gaps = spec.openings
+    .filter((o) => o.top === null)
+    .map((o) => ({ from: o.from, to: o.from + o.width, joint: 0 }));
+  const piers = plan.piers
+    .filter((p) => interrupts(p, spec.courses))
+    .map((p) => ({ from: p.spec.from, to: p.spec.from + p.spec.width, joint: 1 }));
+  const stops = [...gaps, ...piers].sort((a, b) => a.from - b.from);
+  const stretches: { from: number; to: number; joints: number }[] = [];
+  let at = 0;
+  let joint = spec.left === 'stopped' ? 0 : 1;
+  for (const stop of [
+    ...stops,
+    { from: spec.length, to: spec.length, joint: spec.right === 'stopped' ? 0 : 1 },
+  ]) {
+    if (stop.from > at) stretches.push({ from: at, to: stop.from, joints: joint + stop.joint });
+    if (stop.to > at) at = stop.to;
+    joint = stop.joint;
+  }
+  const line = masonry.facts.line('coping')!;
+  return stretches.map((s, i) => ({
+    from: s.from,
+    to: s.to,
+    endJoints: Math.min(2, s.joints) as 0 | 1 | 2,
+    on: spec.courses,
+    halves: spec.thickness,
+    origin: line.origin,
+    text: {
+      name: stretches.length > 1 ? `coping-${i + 1}` : 'coping',
+      home: masonry.facts,
+      pieces: 'bricks on edge',
+    },
+  }));
+}
+
+function interrupts(pier: PierFacts, courses: number): boolean {
+  const ownTop = pier.facts.line('cap') ?? pier.facts.line('coping');
+  return pier.spec.courses !== courses || ownTop !== undefined;
+}
+
+/** A pier’s own bricks on edge, along its face. */
+export function pierCoping(
+  facts: BlockFacts,
+  pier: Pick<PierFacts, 'spec' | 'halves'>,
+  masonry: Masonry,
+): CopingRun[] {
+  const line = facts.line('coping');
+  if (line?.word('kind') !== 'brick-on-edge') return [];
+  const { from, width, courses } = pier.spec;
+  const text: RunInText = {
+    name: 'coping',
+    home: facts,
+    pieces: 'bricks on edge',
+    move: (way) => otherSize(facts, way, masonry),
+    cap: () => capInstead(facts, masonry),
+  };
+  return [
+    {
+      from,
+      to: from + width,
+      endJoints: 0,
+      on: courses,
+      halves: pier.halves,
+      origin: line.origin,
+      text,
+      cap: true,
+    },
+  ];
+}
+
+/** Another face for the pier. Only where its size is written in lengths: in bricks it is what the bricks make. */
+function otherSize(facts: BlockFacts, way: LengthWay, masonry: Masonry): RemarkWay | undefined {
+  const line = facts.line('size');
+  const value = line?.values.size;
+  if (!line || value?.kind !== 'size' || value.sides[0]!.unit.dimension !== 'length')
+    return undefined;
+  const across = line.sides('size')![1]!;
+  const text = `${lengthText(masonry.env, way.length)} x ${lengthText(masonry.env, across)}`;
+  return {
+    title: `Make the face ${lengthText(masonry.env, way.length)}: ${way.wholes} bricks on edge`,
+    edits: [{ ...line.at('size'), text }],
+  };
+}
+
+/** The cap the library gives the size of, in place of the coping line. */
+function capInstead(facts: BlockFacts, masonry: Masonry): RemarkWay | undefined {
+  const line = facts.line('coping')!;
+  const sides = defaultLine(masonry.env, 'cap-size')?.sides('size');
+  if (!sides || facts.line('cap')) return undefined;
+  const size = sides.map((mm) => lengthText(masonry.env, mm));
+  return {
+    title: `A cap of ${size.join(' x ')} instead of bricks on edge`,
+    edits: [{ block: line.block, span: line.line.syntax.span, text: `cap ${size.join(' x ')}` }],
+  };
+}

@@ -1,0 +1,133 @@
+/** Bricks and mortar of a wall and the piers in it, the damp course apart. */
+import { exact } from '../../../../shared/exact';
+import type { LineFacts } from '../../resolve/env';
+import {
+  type CourseRange,
+  type LaidRun,
+  type SettingOut,
+  setOut,
+  sumTallies,
+  type Tally,
+  tally,
+  tallyPier,
+} from '../../setting-out';
+import { fact, type Term } from '../../working/term';
+import { type Counted, countBricks } from '../count';
+import { type Brick, brickOf } from '../goods';
+import { lengthText } from '../lengths';
+import { kerfOf, type Masonry } from '../masonry';
+import type { WallPlan } from './spec';
+
+export interface Dpc {
+  readonly line: LineFacts;
+  readonly brick: Brick;
+  readonly courses: Term;
+  readonly counted: Counted;
+}
+
+export interface WallCounts {
+  readonly out: SettingOut;
+  /** Stretches of wall between fixed points, above the damp course. */
+  readonly wall: Counted;
+  readonly piers: Counted | undefined;
+  readonly dpc: Dpc | undefined;
+  /** Everything, for the mortar. */
+  readonly all: Tally;
+}
+
+export function countWall(masonry: Masonry, plan: WallPlan): WallCounts {
+  const out = setOut(plan.spec);
+  const damp = dpcCourses(masonry);
+  const above: CourseRange = { from: damp, to: null };
+  const wall = counted(masonry, 'Bricks in the wall', [tally(out, above)], () =>
+    coursesText(out, masonry),
+  );
+  const pierTallies = plan.piers.map((p) =>
+    tallyPier(p.spec, plan.spec.unit, plan.spec.joints, above),
+  );
+  const piers = pierTallies.length
+    ? counted(masonry, 'Bricks in its piers', pierTallies)
+    : undefined;
+  const dpc = damp > 0 ? countDpc(masonry, plan, out, damp) : undefined;
+  const all = sumTallies([
+    wall.tally,
+    ...(piers ? [piers.tally] : []),
+    ...(dpc ? [dpc.counted.tally] : []),
+  ]);
+  return { out, wall, piers, dpc, all };
+}
+
+function counted(
+  masonry: Masonry,
+  label: string,
+  tallies: readonly Tally[],
+  how?: () => string[],
+): Counted {
+  const joint = masonry.jointTerms.perpend.value.toNumber();
+  return countBricks(
+    label,
+    tallies,
+    masonry.brick.size!,
+    joint,
+    kerfOf(masonry.env),
+    masonry.env,
+    how,
+  );
+}
+
+export function dpcCourses(masonry: Masonry): number {
+  return Math.floor(masonry.facts.line('dpc')?.number('courses') ?? 0);
+}
+
+function countDpc(masonry: Masonry, plan: WallPlan, out: SettingOut, courses: number): Dpc {
+  const line = masonry.facts.line('dpc')!;
+  const range: CourseRange = { from: 0, to: courses };
+  const tallies = [
+    tally(out, range),
+    ...plan.piers.map((p) => tallyPier(p.spec, plan.spec.unit, plan.spec.joints, range)),
+  ];
+  const brick = brickOf(line, masonry.env, line.origin);
+  const counts = counted(masonry, `Bricks in the damp course`, tallies);
+  return {
+    line,
+    brick,
+    courses: fact('courses', exact(courses), 'courses', line.at('courses')),
+    counted: counts,
+  };
+}
+
+/** How each stretch was laid, course pattern by course pattern. */
+function coursesText(out: SettingOut, masonry: Masonry): string[] {
+  const lines: string[] = [];
+  for (const band of out.bands)
+    for (const segment of band.segments) {
+      const where = `${lengthText(masonry.env, segment.from)} to ${lengthText(masonry.env, segment.to)}`;
+      lines.push(`Courses ${band.from + 1} to ${band.to}, from ${where}:`);
+      lines.push(...distinctRuns(segment.runs).map((run) => `  ${runText(run, masonry)}`));
+    }
+  return lines;
+}
+
+/** Courses that are laid alike are told once. */
+function distinctRuns(runs: readonly LaidRun[]): LaidRun[] {
+  const seen = new Set<string>();
+  return runs.filter((run) => {
+    const key = JSON.stringify(run.groups);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+function runText(run: LaidRun, masonry: Masonry): string {
+  const groups = run.groups.map(({ pieces, times }) => {
+    const text = pieces
+      .map(
+        (p) =>
+          `${p.count > 1 ? `${p.count} ` : ''}${p.piece === 'cut' ? `cut of ${lengthText(masonry.env, p.length)}` : p.piece}`,
+      )
+      .join(', ');
+    return times > 1 ? `${times} × (${text})` : text;
+  });
+  return `${groups.join(', ')}; joints of ${lengthText(masonry.env, run.joint)}`;
+}

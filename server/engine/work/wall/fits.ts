@@ -1,0 +1,123 @@
+/** Each stretch of a wall between fixed points, as the reader knows it, and the lines that would move its ends. */
+
+import { bondBroken, runUnfit, type WallRun } from '../../findings/fit-run';
+import type { Remark, RemarkWay } from '../../findings/remark';
+import type { LineFacts } from '../../resolve/env';
+import { fitRun, type LengthWay, rowOf, type Segment, type SettingOut } from '../../setting-out';
+import { lengthText } from '../lengths';
+import type { Masonry } from '../masonry';
+import type { WallPlan } from './spec';
+
+/** Points nearer than this are one point, mm. */
+const SAME = 0.5;
+
+/** Stretches by their ends, each told once, from the left and named run-1, run-2. */
+export function runsOf(masonry: Masonry, plan: WallPlan, out: SettingOut): WallRun[] {
+  const found: Segment[] = [];
+  for (const band of out.bands)
+    for (const segment of band.segments)
+      if (!found.some((s) => s.from === segment.from && s.to === segment.to)) found.push(segment);
+  found.sort((a, b) => a.from - b.from || a.to - b.to);
+  return found.map((segment, i) => runOf(segment, `run-${i + 1}`, masonry, plan));
+}
+
+export function remarkOnRuns(runs: readonly WallRun[], masonry: Masonry, remarks: Remark[]): void {
+  for (const run of runs) {
+    const remark = runUnfit(run, masonry) ?? bondBroken(run, masonry);
+    if (remark) remarks.push(remark);
+  }
+}
+
+function runOf(segment: Segment, name: string, masonry: Masonry, plan: WallPlan): WallRun {
+  const { spec } = plan;
+  const row = rowOf(spec.unit, spec.joints.perpend, segment, spec.limits);
+  const fit = fitRun({ ...row, length: segment.to - segment.from });
+  const line = governing(segment, masonry, plan);
+  const between = `from ${endName(segment.from, 'left', plan, masonry)} to ${endName(segment.to, 'right', plan, masonry)}`;
+  const move = (way: LengthWay) => (line ? moved(line, way, masonry) : undefined);
+  return {
+    text: { name, home: masonry.facts, pieces: 'bricks', move },
+    between,
+    origin: line?.facts.at(line.key) ?? masonry.facts.line('length')!.origin,
+    segment,
+    fit,
+  };
+}
+
+/** What stands at a point of the wall, in words. */
+function endName(at: number, side: 'left' | 'right', plan: WallPlan, masonry: Masonry): string {
+  if (at < SAME) return 'the left end';
+  if (Math.abs(at - plan.spec.length) < SAME) return 'the right end';
+  const edge = (spec: { from: number; width: number }) =>
+    side === 'left' ? spec.from + spec.width : spec.from;
+  const pier = plan.piers.find((p) => Math.abs(edge(p.spec) - at) < SAME);
+  if (pier) return `the pier ${pier.spec.name}`;
+  const opening = plan.openings.find((o) => Math.abs(edge(o.spec) - at) < SAME);
+  return opening ? `the opening ${opening.spec.name}` : lengthText(masonry.env, at);
+}
+
+interface Governing {
+  readonly facts: LineFacts;
+  readonly key: string;
+  /** Which way the written value goes when the stretch gets longer. */
+  readonly sign: 1 | -1;
+  readonly label: string;
+}
+
+/** The line whose value gives this stretch its length, so that a way out can rewrite it. */
+function governing(segment: Segment, masonry: Masonry, plan: WallPlan): Governing | undefined {
+  const length = masonry.facts.line('length')!;
+  const right = openingAtEdge(segment.to, 'from', plan);
+  if (right) return openingLine(right, 1);
+  if (Math.abs(segment.to - plan.spec.length) < SAME || pierAtEnd(segment.to, plan))
+    return { facts: length, key: 'length', sign: 1, label: 'the wall' };
+  const left = openingAtEdge(segment.from, 'to', plan);
+  return left && openingLine(left, -1);
+}
+
+function pierAtEnd(at: number, plan: WallPlan): boolean {
+  const pier = plan.piers.find((p) => Math.abs(p.spec.from - at) < SAME);
+  return pier !== undefined && Math.abs(pier.spec.from + pier.spec.width - plan.spec.length) < SAME;
+}
+
+/** The opening that begins (or ends) at a point, a pier beside it passed over. */
+function openingAtEdge(at: number, edge: 'from' | 'to', plan: WallPlan) {
+  const pier = plan.piers.find(
+    (p) => Math.abs((edge === 'from' ? p.spec.from : p.spec.from + p.spec.width) - at) < SAME,
+  );
+  const beyond = pier ? (edge === 'from' ? pier.spec.from + pier.spec.width : pier.spec.from) : at;
+  return plan.openings.find(
+    (o) => Math.abs((edge === 'from' ? o.spec.from : o.spec.from + o.spec.width) - beyond) < SAME,
+  );
+}
+
+function openingLine(
+  opening: WallPlan['openings'][number],
+  towards: 1 | -1,
+): Governing | undefined {
+  const line = opening.facts.line('from');
+  if (!line) return undefined;
+  const fromLeft = line.word('side') === 'left';
+  return {
+    facts: line,
+    key: 'distance',
+    sign: fromLeft ? towards : (-towards as 1 | -1),
+    label: `the opening ${opening.spec.name}`,
+  };
+}
+
+function moved(line: Governing, way: LengthWay, masonry: Masonry): RemarkWay | undefined {
+  const now = line.facts.number(line.key);
+  if (now === undefined) return undefined;
+  const then = now + line.sign * way.change;
+  if (then <= 0) return undefined;
+  const text = lengthText(masonry.env, then);
+  const more = `${lengthText(masonry.env, Math.abs(way.change))} ${way.change > 0 ? 'longer' : 'shorter'}`;
+  const halves = way.half ? `${way.wholes}½` : `${way.wholes}`;
+  const what = line.key === 'length' ? 'Make the wall' : `Move ${line.label} to`;
+  const origin = line.facts.at(line.key);
+  return {
+    title: `${what} ${text}: the run is ${more}, ${halves} bricks`,
+    edits: [{ ...origin, text }],
+  };
+}

@@ -1,0 +1,264 @@
+/** A wall: laid, counted, timed, and looked at for what does not work and what is not safe. */
+
+import { openingWidth } from '../../findings/opening-width';
+import type { Remark } from '../../findings/remark';
+import { standInEachOther } from '../../findings/wall';
+import { type Gang, taskHours } from '../../labour/gang';
+import type { BlockFacts, Env } from '../../resolve/env';
+import { sumTallies } from '../../setting-out';
+import { fact, type Gap, named, sum, type Term, withGaps } from '../../working/term';
+import { capsOf } from '../cap';
+import { countCoping } from '../coping';
+import { type Counted, countBricks, mortarOf } from '../count';
+import { footingOf } from '../footing';
+import { areaShown, lengthShown } from '../lengths';
+import { kerfOf, type Masonry, masonryOf } from '../masonry';
+import type {
+  BrickNeed,
+  Figure,
+  MixNeed,
+  Needs,
+  PieceNeed,
+  TaskNeed,
+  TopRun,
+  Work,
+} from '../needs';
+import { ruleOfThumb } from '../rule';
+import { copingRuns } from './copings';
+import { countWall, type WallCounts } from './counts';
+import { remarkOnRuns, runsOf } from './fits';
+import { sayWall } from './says';
+import { planWall, type WallPlan } from './spec';
+
+export function workWall(facts: BlockFacts, env: Env, gang: Gang): Work {
+  const remarks: Remark[] = [];
+  const masonry = masonryOf(facts, env);
+  const gaps: Gap[] = [...masonry.gaps];
+  const plan = planWall(masonry, remarks, gaps);
+  return plan ? new WallWork(masonry, plan, gang, remarks).done() : unlaid(masonry, gaps, remarks);
+}
+
+/** Nothing can be laid, but what is missing is said, and every total that needs it knows. */
+function unlaid({ facts, brick }: Masonry, gaps: readonly Gap[], remarks: readonly Remark[]): Work {
+  const bricks = withGaps(fact('Bricks', 0, 'bricks', facts.origin), gaps);
+  const needs: Needs = {
+    bricks: [{ brick: brick.name, bricks, origin: facts.origin }],
+    mixes: [],
+    pieces: [],
+    tasks: [{ task: 'facework', hours: withGaps(fact('Hours', 0, 'h', facts.origin), gaps) }],
+  };
+  const figures: Figure[] = [{ key: 'bricks', term: bricks }];
+  return {
+    block: facts.block,
+    kind: 'wall',
+    name: facts.name,
+    title: facts.title,
+    figures,
+    needs,
+    remarks,
+    facts: { does: new Set(), says: [] },
+    notes: [],
+  };
+}
+
+class WallWork {
+  private readonly env: Env;
+  private readonly counts: WallCounts;
+  private readonly coping: Counted | undefined;
+  private readonly tops: TopRun[] = [];
+  private readonly caps: PieceNeed[];
+
+  constructor(
+    private readonly masonry: Masonry,
+    private readonly plan: WallPlan,
+    private readonly gang: Gang,
+    private readonly remarks: Remark[],
+  ) {
+    this.env = masonry.env;
+    this.counts = countWall(masonry, plan);
+    for (const { a, b } of this.counts.out.clashes)
+      remarks.push(standInEachOther(masonry.facts, a, b));
+    remarkOnRuns(runsOf(masonry, plan, this.counts.out), masonry, remarks);
+    for (const opening of plan.openings) {
+      const remark = openingWidth(opening, plan, masonry);
+      if (remark) remarks.push(remark);
+    }
+    this.coping = this.countCopings();
+    this.caps = plan.piers.flatMap((p) => capsOf(p.facts, 1));
+  }
+
+  private countCopings(): Counted | undefined {
+    const runs = copingRuns(this.masonry, this.plan).map((run) =>
+      countCoping(run, this.masonry, this.remarks),
+    );
+    if (!runs.length) return undefined;
+    this.tops.push(...runs.map((r) => r.top));
+    const joint = this.masonry.jointTerms.perpend.value.toNumber();
+    const how = () => runs.map((r) => r.detail);
+    return countBricks(
+      'Bricks on edge',
+      runs.map((r) => r.tally),
+      this.masonry.brick.size!,
+      joint,
+      kerfOf(this.env),
+      this.env,
+      how,
+    );
+  }
+
+  done(): Work {
+    const { facts } = this.masonry;
+    const needs = this.needs();
+    const figures = this.figures(needs);
+    const settingOut = this.counts.out;
+    const height =
+      settingOut.gauge * this.plan.spec.courses +
+      (this.coping ? this.masonry.brick.size!.width : 0);
+    const says = sayWall(this.masonry, this.plan, this.coping !== undefined);
+    return {
+      block: facts.block,
+      kind: 'wall',
+      name: facts.name,
+      title: facts.title,
+      figures,
+      needs,
+      remarks: this.remarks,
+      facts: { settingOut, tops: this.tops, height, does: this.does(), says },
+      notes: facts.lines('note').map((n) => n.word('text')),
+    };
+  }
+
+  private does(): Set<string> {
+    const cuts = this.counts.all.cuts.length + this.counts.all.closers + this.counts.all.halves > 0;
+    const stands = this.masonry.facts.orDefault('stands')?.word('how') ?? 'free';
+    return new Set(
+      [
+        cuts ? 'cutting' : '',
+        stands === 'held' ? '' : stands === 'free' ? 'free-standing' : stands,
+      ].filter(Boolean),
+    );
+  }
+
+  private bricks(): BrickNeed[] {
+    const { brick } = this.masonry;
+    const { wall, piers, dpc } = this.counts;
+    const parts = [wall, piers, this.coping]
+      .filter((c): c is Counted => c !== undefined)
+      .map((c) => c.bricks);
+    const main = sum(
+      'Bricks',
+      'bricks',
+      parts.map((p) => withGaps(p, this.masonry.gaps)),
+    );
+    const needs: BrickNeed[] = [
+      { brick: brick.name, block: brick.facts?.block, bricks: main, origin: brick.origin },
+    ];
+    if (dpc)
+      needs.push({
+        brick: dpc.brick.name,
+        block: dpc.brick.facts?.block,
+        bricks: withGaps(dpc.counted.bricks, dpc.brick.gaps),
+        origin: dpc.line.at('brick'),
+      });
+    return needs;
+  }
+
+  private mortar(): MixNeed {
+    const { mix } = this.masonry;
+    const all = sumTallies([this.counts.all, ...(this.coping ? [this.coping.tally] : [])]);
+    const litres = mortarOf('Mortar', all, this.masonry.brick, this.env);
+    return {
+      mix: mix.name,
+      block: mix.facts?.block,
+      litres: withGaps(litres, mix.gaps),
+      origin: mix.origin,
+    };
+  }
+
+  private needs(): Needs {
+    const bricks = this.bricks();
+    const footing = footingOf(this.masonry.facts, this.env, this.plan.spec.length);
+    const mixes = [this.mortar(), ...(footing ? [footing] : [])];
+    return { bricks, mixes, pieces: this.caps, tasks: this.tasks(footing) };
+  }
+
+  private tasks(footing: MixNeed | undefined): TaskNeed[] {
+    const { wall, piers, dpc } = this.counts;
+    const face = dpc
+      ? sum('bricks laid in the wall', 'bricks', [wall.bricks, dpc.counted.bricks])
+      : wall.bricks;
+    const tasks: [string, string, Term | undefined][] = [
+      ['facework', 'Laying the wall', face],
+      ['pier-work', 'Laying the piers', piers?.bricks],
+      ['coping', 'Laying the coping', this.coping?.bricks],
+      ['footing', 'Digging and concreting', footing?.litres],
+      [
+        'cap',
+        'Bedding caps',
+        this.caps.length
+          ? sum(
+              'caps',
+              'pieces',
+              this.caps.map((c) => c.count),
+            )
+          : undefined,
+      ],
+    ];
+    return tasks.flatMap(([task, label, amount]) =>
+      amount ? [{ task, hours: taskHours(task, label, amount, this.env, this.gang) }] : [],
+    );
+  }
+
+  private figures(needs: Needs): Figure[] {
+    const { spec, height } = this.plan;
+    const area = areaShown(this.env, 'Face of the wall', faceArea(this.counts), {
+      note: 'openings and piers left out',
+    });
+    const high = lengthShown(
+      this.env,
+      'Height of the courses',
+      this.counts.out.gauge * spec.courses,
+      { args: [height.term] },
+    );
+    const bricks =
+      needs.bricks.length > 1
+        ? sum(
+            'Bricks, all kinds',
+            'bricks',
+            needs.bricks.map((b) => b.bricks),
+          )
+        : named('Bricks', needs.bricks[0]!.bricks);
+    const figures: Figure[] = [
+      { key: 'bricks', term: bricks },
+      { key: 'area', term: area },
+      { key: 'courses', term: height.term },
+      { key: 'height', term: high },
+      { key: 'mortar', term: named('Mortar, laid', needs.mixes[0]!.litres) },
+      {
+        key: 'hours',
+        term: sum(
+          'Hours of the gang',
+          'h',
+          needs.tasks.map((t) => t.hours),
+        ),
+      },
+    ];
+    const rule = ruleOfThumb(area, spec.thickness, this.env);
+    if (rule) figures.splice(1, 0, { key: 'rule', term: rule });
+    if (needs.mixes[1])
+      figures.push({
+        key: 'concrete',
+        term: named('Concrete in the footing', needs.mixes[1].litres),
+      });
+    return figures;
+  }
+}
+
+/** Of the stretches laid, mm²: the piers have their own. */
+function faceArea(counts: WallCounts): number {
+  let area = 0;
+  for (const band of counts.out.bands)
+    for (const segment of band.segments)
+      area += (segment.to - segment.from) * (band.to - band.from) * counts.out.gauge;
+  return area;
+}

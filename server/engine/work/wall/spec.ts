@@ -1,0 +1,205 @@
+/** From the lines of a wall to what setting-out takes: plain numbers in mm, with a remark for what cannot stand. */
+
+import type { Remark } from '../../findings/remark';
+import { openingOutside, openingsClash, pierHomeless } from '../../findings/wall';
+import { BlockFacts, type Env, factsNamed } from '../../resolve/env';
+import type { EndKind, OpeningSpec, PierSpec, WallSpec } from '../../setting-out';
+import type { Gap } from '../../working/term';
+import { halvesOf, jointsIn, limitsOf, type Masonry } from '../masonry';
+import { planOf } from '../plan';
+import { bondOf } from './bond';
+import { type Height, heightIn } from './height';
+
+export interface OpeningFacts {
+  readonly facts: BlockFacts;
+  readonly spec: OpeningSpec;
+}
+
+export interface PierFacts {
+  readonly facts: BlockFacts;
+  readonly spec: PierSpec;
+  readonly height: Height;
+  /** Depth in half bricks. */
+  readonly halves: number;
+}
+
+export interface WallPlan {
+  readonly spec: WallSpec;
+  readonly height: Height;
+  readonly openings: readonly OpeningFacts[];
+  readonly piers: readonly PierFacts[];
+}
+
+/** Everything the wall needs before a brick is laid. Gaps say what is not known; then there is no plan. */
+export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): WallPlan | undefined {
+  const { facts, env } = masonry;
+  const unit = masonry.brick.size;
+  const joints = jointsIn(masonry);
+  const length = facts.line('length')?.number('length');
+  const height = heightIn(masonry, facts, remarks);
+  const thick = facts.orDefault('thick')?.number('thick');
+  const bond = namedBond(facts, env);
+  if (!facts.line('length')?.values.length || length === undefined)
+    gaps.push({
+      what: `the length of ${facts.name} is not known`,
+      origin: facts.line('length')?.origin ?? facts.origin,
+    });
+  if (!height)
+    gaps.push({
+      what: `the height of ${facts.name} is not known`,
+      origin: facts.line('height')?.origin ?? facts.origin,
+    });
+  if (!bond)
+    gaps.push({
+      what: `the bond of ${facts.name} is not known`,
+      origin: facts.orDefault('bond')?.origin ?? facts.origin,
+    });
+  if (!joints && unit)
+    gaps.push({
+      what: `the joints of ${facts.name} are not known, or no joints at all`,
+      origin: facts.origin,
+    });
+  const halves = thick === undefined ? 0 : halvesOf(thick);
+  if (halves !== 1 && halves !== 2)
+    gaps.push({
+      what: `the thickness of ${facts.name} is one that is not set out yet`,
+      origin: facts.orDefault('thick')?.origin ?? facts.origin,
+    });
+  if (!unit || !joints || !length || !height || !bond || (halves !== 1 && halves !== 2))
+    return undefined;
+  const limits = limitsOf(env, 'joints-accepted', masonry.jointTerms.perpend);
+  const ends = { left: endOf(facts, 'left'), right: endOf(facts, 'right') };
+  const openings = openingsOf(masonry, length, height.courses, remarks);
+  const piers = piersOf(masonry, length, height, openings, remarks);
+  const spec: WallSpec = {
+    unit,
+    joints: { bed: height.bed, perpend: joints.perpend },
+    bond,
+    thickness: halves,
+    length,
+    courses: height.courses,
+    ...ends,
+    openings: openings.map((o) => o.spec),
+    piers: piers.map((p) => p.spec),
+    limits,
+  };
+  return { spec, height, openings, piers };
+}
+
+function namedBond(facts: BlockFacts, env: Env) {
+  const line = facts.orDefault('bond');
+  const bond = line && factsNamed(env, 'bond', line.word('bond'));
+  return bond && bondOf(bond, line.number('n'));
+}
+
+function endOf(facts: BlockFacts, side: 'left' | 'right'): EndKind {
+  return (facts.orDefault(side)?.word('end') || 'stopped') as EndKind;
+}
+
+/** Openings that lie inside the wall and clear of each other; others are left out, with a remark. */
+function openingsOf(
+  masonry: Masonry,
+  length: number,
+  courses: number,
+  remarks: Remark[],
+): OpeningFacts[] {
+  const found: OpeningFacts[] = [];
+  for (const line of masonry.facts.lines('opening')) {
+    const facts = new BlockFacts(line.block, line.line, masonry.env);
+    const spec = openingSpec(facts, length, courses, remarks);
+    if (!spec) continue;
+    const other = found.find((o) => overlaps(o.spec, spec, courses));
+    if (other) remarks.push(openingsClash(facts, other.facts));
+    else found.push({ facts, spec });
+  }
+  return found;
+}
+
+function openingSpec(
+  facts: BlockFacts,
+  length: number,
+  courses: number,
+  remarks: Remark[],
+): OpeningSpec | undefined {
+  const from = facts.line('from');
+  const distance = from?.number('distance');
+  const width = facts.line('width')?.number('width');
+  if (!from || distance === undefined || width === undefined) {
+    remarks.push(
+      openingOutside(
+        facts,
+        'It is not known where it begins or how wide it is: it needs from and width.',
+      ),
+    );
+    return undefined;
+  }
+  const start = from.word('side') === 'right' ? length - distance - width : distance;
+  if (start < 0 || start + width > length) {
+    remarks.push(openingOutside(facts, 'It reaches beyond the wall.'));
+    return undefined;
+  }
+  const sill = facts.line('sill')?.number('courses') ?? 0;
+  const high = facts.line('height')?.number('courses');
+  const top = high === undefined || sill + high >= courses ? null : sill + high;
+  if (sill >= courses) {
+    remarks.push(openingOutside(facts, 'Its sill is above the top of the wall.'));
+    return undefined;
+  }
+  return { name: facts.name, from: start, width, sill: Math.floor(sill), top };
+}
+
+function overlaps(a: OpeningSpec, b: OpeningSpec, courses: number): boolean {
+  const across = a.from < b.from + b.width && b.from < a.from + a.width;
+  return across && a.sill < (b.top ?? courses) && b.sill < (a.top ?? courses);
+}
+
+function piersOf(
+  masonry: Masonry,
+  length: number,
+  wall: Height,
+  openings: readonly OpeningFacts[],
+  remarks: Remark[],
+): PierFacts[] {
+  const found: PierFacts[] = [];
+  for (const line of masonry.facts.lines('pier')) {
+    const facts = new BlockFacts(line.block, line.line, masonry.env);
+    const plan = planOf(facts, masonry, remarks);
+    if (!plan) continue;
+    const from = pierFrom(facts, plan.width, length, openings);
+    if (from === undefined || from < 0 || from + plan.width > length) {
+      remarks.push(
+        pierHomeless(
+          facts,
+          openings.map((o) => o.facts.name),
+        ),
+      );
+      continue;
+    }
+    const height = facts.line('height') ? heightIn(masonry, facts, remarks) : wall;
+    if (!height) continue;
+    const { name, width, depth, plans, halves } = plan;
+    found.push({
+      facts,
+      height,
+      halves,
+      spec: { name, width, depth, plans, courses: height.courses, from },
+    });
+  }
+  return found;
+}
+
+/** Beside an opening on one side, or at one end of the wall. */
+function pierFrom(
+  facts: BlockFacts,
+  width: number,
+  length: number,
+  openings: readonly OpeningFacts[],
+): number | undefined {
+  const at = facts.line('at');
+  if (!at) return undefined;
+  const end = at.word('end');
+  if (end) return end === 'left' ? 0 : length - width;
+  const opening = openings.find((o) => o.facts.name === at.word('opening'))?.spec;
+  if (!opening) return undefined;
+  return at.word('side') === 'left' ? opening.from - width : opening.from + opening.width;
+}

@@ -1,0 +1,129 @@
+/**
+ * One file worked out. After an edit only the blocks that changed are worked out again: the others are the
+ * same objects, and as long as the book is too, so are their results.
+ */
+import type { Finding } from '../../../shared/finding';
+import { findingsOf } from '../findings/all';
+import { type Gang, gangOf } from '../labour/gang';
+import { type JobPrice, priceOf } from '../price/total';
+import { Book, bookBlocks, WORK } from '../resolve/book';
+import { type BlockFacts, type Env, envOf, factsOf, type Pick } from '../resolve/env';
+import { type FileStore, type Scope, scopeOf } from '../resolve/uses';
+import type { Work } from '../work/needs';
+import { workPier } from '../work/pier';
+import { workRepair } from '../work/repair';
+import { workWall } from '../work/wall';
+import type { SourceBlock, SourceFile } from './source';
+
+interface Kept {
+  readonly work: Work;
+  /** The wall a repair is in: when it changes, so may the repair. */
+  readonly on?: SourceBlock;
+}
+
+export class Job {
+  scope!: Scope;
+  book!: Book;
+  env!: Env;
+  gang!: Gang;
+  works: readonly Work[] = [];
+  private kept = new Map<SourceBlock, Kept>();
+  private priced: JobPrice | undefined;
+  private found: readonly Finding[] | undefined;
+  private ends: { low: JobPrice; high: JobPrice } | undefined;
+
+  constructor(
+    readonly file: SourceFile,
+    private readonly store: FileStore,
+    private readonly pick: Pick = 'middle',
+  ) {}
+
+  /** Brings everything up to the text as it stands now. */
+  refresh(): void {
+    this.scope = scopeOf(this.file, this.store);
+    const blocks = bookBlocks(this.scope.files);
+    if (!this.book || !same(blocks, this.book.blocks)) this.newBook(blocks);
+    this.works = this.workBlocks().flatMap((block) => this.workOf(block) ?? []);
+    this.forgetOthers();
+    this.priced = undefined;
+    this.found = undefined;
+    this.ends = undefined;
+  }
+
+  private newBook(blocks: readonly SourceBlock[]): void {
+    this.book = new Book(blocks);
+    this.env = envOf(this.book, this.pick);
+    this.gang = gangOf(this.env);
+    this.kept = new Map();
+  }
+
+  private workBlocks(): SourceBlock[] {
+    return this.file.blocks.filter((b) => b.kind !== undefined && WORK.has(b.kind));
+  }
+
+  private forgetOthers(): void {
+    if (this.kept.size <= this.works.length + 64) return;
+    const live = new Set(this.works.map((w) => w.block));
+    for (const block of this.kept.keys()) if (!live.has(block)) this.kept.delete(block);
+  }
+
+  private workOf(block: SourceBlock): Work | undefined {
+    const on = block.kind === 'repair' ? this.wallOf(block) : undefined;
+    const known = this.kept.get(block);
+    if (known && known.on === on) return known.work;
+    const work = this.workedOut(block, on);
+    if (work) this.kept.set(block, { work, on });
+    return work;
+  }
+
+  private workedOut(block: SourceBlock, on: SourceBlock | undefined): Work | undefined {
+    const facts = factsOf(block, this.env);
+    if (!facts) return undefined;
+    if (block.kind === 'wall') return workWall(facts, this.env, this.gang);
+    if (block.kind === 'pier') return workPier(facts, this.env, this.gang);
+    return workRepair(facts, this.env, this.gang, on && factsOf(on, this.env));
+  }
+
+  private wallOf(repair: SourceBlock): SourceBlock | undefined {
+    const name = (factsOf(repair, this.env) as BlockFacts).line('in')?.word('wall');
+    if (!name) return undefined;
+    const here = this.file.blocks.find((b) => b.kind === 'wall' && b.name === name);
+    return here ?? this.book.find('wall', name);
+  }
+
+  get price(): JobPrice {
+    this.priced ??= priceOf(
+      this.works.map((w) => w.needs),
+      this.env,
+    );
+    return this.priced;
+  }
+
+  /** The price with every range at one end, and at the other: the same engine run again. */
+  get priceEnds(): { low: JobPrice; high: JobPrice } {
+    this.ends ??= { low: this.at('low').price, high: this.at('high').price };
+    return this.ends;
+  }
+
+  private at(pick: Pick): Job {
+    const job = new Job(this.file, this.store, pick);
+    job.refresh();
+    return job;
+  }
+
+  get findings(): readonly Finding[] {
+    this.found ??= findingsOf(this);
+    return this.found;
+  }
+
+  /** Whether the file is a job at all, and not a firm’s file or a library. */
+  get isJob(): boolean {
+    return this.file.blocks.some(
+      (b) => b.kind === 'job' || (b.kind !== undefined && WORK.has(b.kind)),
+    );
+  }
+}
+
+function same(a: readonly SourceBlock[], b: readonly SourceBlock[]): boolean {
+  return a.length === b.length && a.every((block, i) => block === b[i]);
+}
