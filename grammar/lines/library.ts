@@ -53,8 +53,8 @@ export const BOND: LineKind = line(
       line(
         'courses',
         [either([number('times')], [choice('letter', 'n')]), UNITS, START],
-        'Several courses alike.',
-        'courses n stretcher',
+        'Several courses alike; with `from`, every second one begins there.',
+        'courses n stretcher from 1/2 brick',
         { many: true },
       ),
       line(

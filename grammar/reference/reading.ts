@@ -51,7 +51,7 @@ wall north "North boundary"
 const WORDS = `## Words, names and texts
 
 A **name** is one word that you choose: letters, digits and hyphens, and a letter first: \`north\`, \`harwick-red\`.
-Capitals count: \`North\` is another name than \`north\`.
+Capitals count: \`North\` is another name than \`north\`. \`x\` alone or before a digit is the sign in a size, and no name.
 
 A **text** is anything in double quotes: \`"North boundary"\`. For a quotation mark in it write \`\\"\`, for a backslash
 before one \`\\\\\`. Curved quotes, as a telephone writes them, are read too, and the formatter makes them straight.

@@ -3,7 +3,8 @@ import { chooseBonded } from './choose';
 import { compose, paletteOf } from './compose';
 import type { Craft } from './craft';
 import { brokenLap } from './craft';
-import { BRICK, mod } from './grid';
+import type { CourseEnd } from './ends';
+import { BRICK, EPS, mod } from './grid';
 import type { Boundary, Cell, Tiling } from './tiling';
 import { atOrAfter, atOrBefore, next, previous } from './tiling';
 
@@ -19,16 +20,33 @@ export interface Joining {
   right: Boundary;
 }
 
-function leftPerpends(tiling: Tiling, from: number, to: Boundary): number[] {
-  const found: number[] = [];
-  for (let b = to; b.at > from; b = previous(tiling, b)) found.unshift(b.at);
-  return found;
+/** Ends of one course that a break may come near; null where there is another break before the end. */
+export interface Bounds {
+  head: CourseEnd | null;
+  tail: CourseEnd | null;
 }
 
-function rightPerpends(tiling: Tiling, from: Boundary, to: number): number[] {
+/** Joints between the pieces of an end and where the pattern begins, outermost first. */
+function endJoints({ cells, joint }: CourseEnd, inward: 1 | -1): number[] {
+  let at = joint.at - inward * cells.reduce((sum, cell) => sum + cell.width, 0);
+  return cells.map((cell) => {
+    at += inward * cell.width;
+    return at;
+  });
+}
+
+function leftPerpends(tiling: Tiling, from: number, to: Boundary, head: CourseEnd | null) {
+  const stop = Math.max(from, head ? head.joint.at + EPS * 10 : from);
   const found: number[] = [];
-  for (let b = from; b.at < to; b = next(tiling, b)) found.push(b.at);
-  return found;
+  for (let b = to; b.at > stop; b = previous(tiling, b)) found.unshift(b.at);
+  return head ? [...endJoints(head, 1), ...found] : found;
+}
+
+function rightPerpends(tiling: Tiling, from: Boundary, to: number, tail: CourseEnd | null) {
+  const stop = Math.min(to, tail ? tail.joint.at - EPS * 10 : to);
+  const found: number[] = [];
+  for (let b = from; b.at < stop; b = next(tiling, b)) found.push(b.at);
+  return tail ? [...found, ...endJoints(tail, -1).reverse()] : found;
 }
 
 function inside(from: number, cells: readonly Cell[]): number[] {
@@ -44,16 +62,23 @@ function candidatesFor(
   left: Tiling,
   right: Tiling,
   at: number,
+  { head, tail }: Bounds,
 ): (Candidate & Joining)[] {
   const palette = paletteOf(left.cells, grid, leastCut);
   const l = atOrBefore(left, at);
   const r = atOrAfter(right, at);
   const pairs = [l, previous(left, l)].flatMap((a) => [r, next(right, r)].map((b) => [a, b]));
-  return pairs.flatMap(([a, b]) => joinings(a!, b!));
+  return pairs.flatMap(([a, b]) => (within(a!, b!) ? joinings(a!, b!) : []));
+
+  function within(a: Boundary, b: Boundary): boolean {
+    const low = head?.joint.at ?? Number.NEGATIVE_INFINITY;
+    const high = tail?.joint.at ?? Number.POSITIVE_INFINITY;
+    return a.at >= low - EPS * 10 && b.at <= high + EPS * 10;
+  }
 
   function joinings(a: Boundary, b: Boundary): (Candidate & Joining)[] {
-    const before = leftPerpends(left, at - WINDOW, a);
-    const after = rightPerpends(right, b, at + WINDOW);
+    const before = leftPerpends(left, at - WINDOW, a, head);
+    const after = rightPerpends(right, b, at + WINDOW, tail);
     const offCentre = Math.abs((a.at + b.at) / 2 - at) / 1000;
     return compose(b.at - a.at, palette, MOST).map(({ cells, cost }) => ({
       left: a,
@@ -77,16 +102,35 @@ export function breakBond(
   left: readonly Tiling[],
   right: readonly Tiling[],
   at: number,
+  bounds: readonly Bounds[],
 ): Joining[] | null {
-  const layers = left.map((tiling, i) => candidatesFor(craft, tiling, right[i]!, at));
+  const layers = left.map((tiling, i) => candidatesFor(craft, tiling, right[i]!, at, bounds[i]!));
   return chooseBonded(layers, brokenLap(craft)) as (Candidate & Joining)[] | null;
 }
 
 /** What the answer of {@link breakBond} depends on, so that like breaks are worked out once. */
-export function breakKey(left: readonly Tiling[], right: readonly Tiling[], at: number): string {
+export function breakKey(
+  craft: Craft,
+  left: readonly Tiling[],
+  right: readonly Tiling[],
+  at: number,
+  bounds: readonly Bounds[],
+): string {
   const place = (t: Tiling) =>
     `${mod(t.origin - at + 1e-7, t.period).toFixed(4)}:${t.cells.map((cell) => cell.width)}`;
-  return left.map((t, i) => `${place(t)} ${place(right[i]!)}`).join();
+  const end = (e: CourseEnd | null) => (e ? `${(e.joint.at - at).toFixed(4)} ${craft.quoin}` : '');
+  const courses = left.map((t, i) => {
+    const { head, tail } = bounds[i]!;
+    return `${place(t)} ${place(right[i]!)} ${end(head)} ${end(tail)}`;
+  });
+  return courses.join();
+}
+
+/** Ends too far from a break to matter to it are left out. */
+export function near(at: number, head: CourseEnd | null, tail: CourseEnd | null): Bounds {
+  const close = (end: CourseEnd | null) =>
+    end && Math.abs(end.joint.at - at) < WINDOW + BRICK ? end : null;
+  return { head: close(head), tail: close(tail) };
 }
 
 /** A joining found at one break moved to a like one. */

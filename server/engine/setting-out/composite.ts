@@ -14,24 +14,19 @@ export interface Beside {
   stretch: LaidStretch;
 }
 
-/** A pattern narrower than this between two breaks is not kept, steps. */
-const NARROW = 3 * BRICK;
+/** Patterns narrower than this between two breaks are dropped, steps: the least first, more where that leaves no room. */
+const NARROW = [2, 3, 5].map((bricks) => bricks * BRICK);
 /** A break keeps at least this far from an end, so that quoin and break do not meet, steps. */
-const CLEAR_OF_END = 2.5 * BRICK;
+const CLEAR_OF_END = BRICK;
 
 /**
  * The patterns a long stretch below or above openings takes from the stretches beside them, so
  * that perpends stay plumb past every reveal: where two neighbours' patterns do not run into one
  * another, the bond is broken under (or over) the middle of the opening between.
  */
-export function zonesUnder(
-  clear: Clear,
-  beside: readonly Beside[],
-  width: number,
-  step: number,
-): Zone[] {
+function zonesUnder(clear: Clear, beside: readonly Beside[], width: number, step: number): Zone[] {
   const half = BRICK / 2;
-  const zones = beside.flatMap(({ clear: mine, stretch }, i) => {
+  return beside.flatMap(({ clear: mine, stretch }, i) => {
     const last = i === beside.length - 1;
     const start = half * Math.round((mine.from - clear.from) / (half * step));
     const by = last && i > 0 ? width - stretch.width : start;
@@ -40,10 +35,9 @@ export function zonesUnder(
     const to = last ? Number.POSITIVE_INFINITY : ((mine.to + following!) / 2 - clear.from) / step;
     return [...own.slice(0, -1), { tilings: own.at(-1)!.tilings, to }];
   });
-  return tidy(zones, width);
 }
 
-function tidy(zones: readonly Zone[], width: number): Zone[] {
+function tidy(zones: readonly Zone[], width: number, narrow: number): Zone[] {
   const kept: Zone[] = [];
   for (const [i, zone] of zones.entries()) {
     const last = i === zones.length - 1;
@@ -51,7 +45,7 @@ function tidy(zones: readonly Zone[], width: number): Zone[] {
     const to = last ? zone.to : Math.min(Math.max(zone.to, CLEAR_OF_END), width - CLEAR_OF_END);
     const before = kept.at(-1);
     if (before && sameZone(before, zone)) kept[kept.length - 1] = { ...before, to };
-    else if (before && !last && to - from < NARROW) kept[kept.length - 1] = { ...before, to };
+    else if (before && !last && to - from < narrow) kept[kept.length - 1] = { ...before, to };
     else kept.push({ ...zone, to });
   }
   return kept;
@@ -67,17 +61,21 @@ function* withOwnEnds(craft: Craft, zones: readonly Zone[], width: number): Gene
   if (zones.length > 1) yield [first, ...zones.slice(1, -1), last];
 }
 
-/** Lays a stretch through such zones; by its own two ends where that closes badly. */
+/**
+ * Lays a stretch that runs under or over openings, or over piers, in the patterns of the stretches
+ * beside them; by its own two ends where that does not close.
+ */
 export function layUnder(
   craft: Craft,
-  zones: readonly Zone[],
+  beside: readonly Beside[],
   width: number,
   clear: Clear,
   master: readonly Tiling[],
   under?: number,
 ): Laid | null {
-  if (width > 2 * CLEAR_OF_END)
-    for (const own of withOwnEnds(craft, zones, width)) {
+  const zones = zonesUnder(clear, beside, width, craft.grid.step);
+  for (const narrow of width > 2 * CLEAR_OF_END ? NARROW : [])
+    for (const own of withOwnEnds(craft, tidy(zones, width, narrow), width)) {
       const courses = layZones(craft, own, width, clear);
       if (courses && lapsAtEnds(craft, courses, width)) return { courses, zones: own };
     }

@@ -87,7 +87,7 @@ export function layOnGrid(
 /** A stretch too short for the pattern; `width` need not be on the grid. */
 export function layTiny(craft: Craft, width: number): Laid | null {
   const courses = layShort(craft, width);
-  return courses && { courses, zones: [fromLeft(craft)] };
+  return courses && { courses, zones: [fromLeft(craft, width / 2), fromRight(craft, width)] };
 }
 
 /**

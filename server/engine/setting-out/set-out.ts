@@ -1,7 +1,7 @@
 import type { Clear, Fixed } from './bands';
 import { clashesOf, clearBands, clearBetween, fixedPoints } from './bands';
 import type { Beside } from './composite';
-import { layUnder, openingAt, zonesUnder } from './composite';
+import { layUnder, openingAt } from './composite';
 import type { Craft } from './craft';
 import { BRICK, gridOf, mod } from './grid';
 import { layOnGrid } from './phases';
@@ -73,11 +73,10 @@ function layAcross(site: Site, clear: Clear, inside: readonly Clear[]): LaidStre
   const { craft } = site;
   const match = matchOf(site, clear);
   const beside: Beside[] = inside.map((mine) => ({ clear: mine, stretch: layBeside(site, mine) }));
-  const zones = zonesUnder(clear, beside, (match.halves * BRICK) / 2, craft.grid.step);
   const master = masterAt(site, clear.from);
   const gap = inside.length > 1 ? (inside[0]!.to + inside[1]!.from) / 2 : null;
   const under = gap === null ? undefined : (gap - clear.from) / craft.grid.step;
-  const onGrid = (width: number) => layUnder(craft, zones, width, clear, master, under);
+  const onGrid = (width: number) => layUnder(craft, beside, width, clear, master, under);
   return layStretch(craft, clear.to - clear.from, match, clear, onGrid, under);
 }
 

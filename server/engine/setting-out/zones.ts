@@ -1,6 +1,7 @@
 import type { Joining } from './breaks';
-import { breakBond, breakKey, moveJoining } from './breaks';
+import { breakBond, breakKey, moveJoining, near } from './breaks';
 import type { Craft, Ends } from './craft';
+import type { CourseEnd } from './ends';
 import { leftEnd, rightEnd } from './ends';
 import { EPS } from './grid';
 import type { GridCourse } from './laps';
@@ -18,13 +19,43 @@ export function shiftZone(zone: Zone, by: number): Zone {
   return { tilings: zone.tilings.map((tiling) => shift(tiling, by)), to: zone.to + by };
 }
 
-function joinAt(craft: Craft, left: Zone, right: Zone): Joining[] | null {
-  const { to: at } = left;
-  const key = breakKey(left.tilings, right.tilings, at);
+interface CourseEnds {
+  head: CourseEnd;
+  tail: CourseEnd;
+}
+
+function endsOf(
+  craft: Craft,
+  zones: readonly Zone[],
+  width: number,
+  ends: Ends,
+): CourseEnds[] | null {
+  const found: CourseEnds[] = [];
+  for (const course of craft.tilings.keys()) {
+    const head = leftEnd(zones[0]!.tilings[course]!, 0, ends.left, craft);
+    const tail = rightEnd(zones.at(-1)!.tilings[course]!, width, ends.right, craft);
+    if (!head || !tail) return null;
+    found.push({ head, tail });
+  }
+  return found;
+}
+
+/** The break between zone `i` and the next, looked up or worked out. */
+function joinAt(
+  craft: Craft,
+  zones: readonly Zone[],
+  i: number,
+  ends: readonly CourseEnds[],
+): Joining[] | null {
+  const { tilings: left, to: at } = zones[i]!;
+  const { tilings: right } = zones[i + 1]!;
+  const first = i === 0;
+  const last = i === zones.length - 2;
+  const bounds = ends.map(({ head, tail }) => near(at, first ? head : null, last ? tail : null));
+  const key = breakKey(craft, left, right, at, bounds);
   let known = craft.breaks.get(key);
   if (!known) {
-    const joinings = breakBond(craft, left.tilings, right.tilings, at);
-    known = { at, joinings };
+    known = { at, joinings: breakBond(craft, left, right, at, bounds) };
     craft.breaks.set(key, known);
   }
   const by = at - known.at;
@@ -39,28 +70,32 @@ export function layZones(
   craft: Craft,
   zones: readonly Zone[],
   width: number,
-  ends: Ends,
+  kinds: Ends,
 ): GridCourse[] | null {
-  const joins = zones.slice(1).map((zone, i) => joinAt(craft, zones[i]!, zone));
-  if (joins.some((join) => join === null)) return null;
-  const courses = craft.tilings.map((_, course) => {
-    const chain = joins.map((join) => join![course]!);
+  const ends = endsOf(craft, zones, width, kinds);
+  if (!ends) return null;
+  const joins: Joining[][] = [];
+  for (const i of zones.slice(1).keys()) {
+    const join = joinAt(craft, zones, i, ends);
+    if (!join) return null;
+    joins.push(join);
+  }
+  const courses: GridCourse[] = [];
+  for (const [course, end] of ends.entries()) {
     const tilings = zones.map((zone) => zone.tilings[course]!);
-    return layCourse(craft, tilings, chain, width, ends);
-  });
-  return courses.some((course) => course === null) ? null : (courses as GridCourse[]);
+    const chain = joins.map((join) => join[course]!);
+    const laid = layCourse(tilings, chain, end);
+    if (!laid) return null;
+    courses.push(laid);
+  }
+  return courses;
 }
 
 function layCourse(
-  craft: Craft,
   tilings: readonly Tiling[],
   chain: readonly Joining[],
-  width: number,
-  ends: Ends,
+  { head, tail }: CourseEnds,
 ): GridCourse | null {
-  const head = leftEnd(tilings[0]!, 0, ends.left, craft);
-  const tail = rightEnd(tilings.at(-1)!, width, ends.right, craft);
-  if (!head || !tail) return null;
   const groups: CellGroup[] = [{ cells: head.cells, times: 1 }];
   let from = head.joint;
   for (const [i, tiling] of tilings.entries()) {

@@ -15,7 +15,9 @@ export function bondOf(facts: BlockFacts, n: number | undefined): BondPattern | 
   for (const line of courseLines(facts)) {
     const course = courseOf(line, number);
     const times = line.line.kind.key === 'courses' ? countOf(line.values, number) : 1;
-    for (let i = 0; i < times && courses.length < MOST_COURSES; i++) courses.push(course);
+    const turns = times > 1 ? [{ units: course.units }, course] : [course];
+    for (let i = 0; i < times && courses.length < MOST_COURSES; i++)
+      courses.push(turns[i % turns.length]!);
   }
   if (!courses.length || courses.some((c) => !c.units.length)) return undefined;
   const lap = facts.line('lap')?.number('lap') ?? 0;

@@ -1,0 +1,85 @@
+/** A job as plain data, ready to show: every figure with its id, every block with its line for the editor. */
+import type { BlockView, FigureView, JobView } from '../../../shared/views';
+import { headOrigin } from '../findings/remark';
+import { wordOf } from '../resolve/book';
+import type { Env } from '../resolve/env';
+import type { Figure, Work } from '../work/needs';
+import type { Term } from '../working/term';
+import type { Job } from '../workspace/job';
+import { showTerm } from './show';
+
+export function figureView(id: string, term: Term, env: Env): FigureView {
+  return {
+    id,
+    label: term.label,
+    value: term.value.toFixed(),
+    unit: term.unit,
+    text: showTerm(term, env),
+    complete: term.gaps.length === 0,
+    missing: [...new Set(term.gaps.map((g) => g.what))],
+  };
+}
+
+/** Figures of a piece of work under its name: `north.bricks`. */
+export function workFigures(work: Work): readonly Figure[] {
+  return work.figures.map(({ key, term }) => ({ key: `${work.name}.${key}`, term }));
+}
+
+/** Every figure of the job by its id. */
+export function allFigures(job: Job): readonly Figure[] {
+  const { figures, purchases, batches, stages } = job.price;
+  return [
+    ...job.works.flatMap(workFigures),
+    ...batches.map((b) => ({ key: `mix.${b.name}`, term: b.wet })),
+    ...purchases.flatMap((p) => [
+      { key: `buy.${p.name}`, term: p.bought },
+      { key: `cost.${p.name}`, term: p.cost },
+    ]),
+    ...figures.map(({ key, term }) => ({ key: `job.${key}`, term })),
+    ...stages.map((s, i) => ({ key: `stage.${i + 1}`, term: { ...s.amount, label: s.title } })),
+  ];
+}
+
+export function jobView(job: Job): JobView {
+  const { env, file } = job;
+  const block = job.book.blocksOf('job').find((b) => b.file === file);
+  return {
+    file: file.name,
+    edition: 1,
+    name: wordOf(block?.read.heading?.values.title),
+    currency: env.money.code,
+    blocks: job.works.map((work) => blockView(work, job)),
+    totals: allFigures(job)
+      .filter(({ key }) => /^(mix|buy|cost|job|stage)\./.test(key))
+      .map(({ key, term }) => figureView(key, term, env)),
+    findings: job.findings,
+  };
+}
+
+function blockView(work: Work, job: Job): BlockView {
+  const figures = workFigures(work).map(({ key, term }) => figureView(key, term, job.env));
+  const place = headOrigin(work.block).block.headPlace;
+  return {
+    kind: work.kind,
+    name: work.name,
+    title: work.title,
+    place,
+    summary: summaryOf(work, job),
+    figures,
+  };
+}
+
+/** Shown at the end of the heading’s line: bricks, mortar, hours, and the block’s part of the price. */
+export function summaryOf(work: Work, job: Job): string {
+  const wanted = ['bricks', 'down', 'short', 'mortar', 'hours'];
+  const parts = wanted.flatMap((key) => {
+    const figure = work.figures.find((f) => f.key === key);
+    if (!figure || (figure.term.value.isZero() && key !== 'bricks')) return [];
+    return [
+      `${SHORT[key] ?? ''}${showTerm(figure.term, job.env)}${figure.term.gaps.length ? ' …' : ''}`,
+    ];
+  });
+  return parts.join(' · ');
+}
+
+const SHORT: Readonly<Record<string, string>> = { down: 'down ', short: 'buy ', mortar: 'mortar ' };

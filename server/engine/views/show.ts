@@ -1,0 +1,66 @@
+/** Terms in a reader’s words: each unit with the digits that mean something. */
+import type { Exact } from '../../../shared/exact';
+import { counted, showMoney, showNumber } from '../../../shared/show';
+import type { Env } from '../resolve/env';
+import type { Term } from '../working/term';
+
+/** Most decimals shown, by unit. Everything is exact underneath. */
+const DIGITS: Readonly<Record<string, number>> = {
+  m: 3,
+  m2: 2,
+  m3: 3,
+  mm: 1,
+  ft: 3,
+  ft2: 2,
+  ft3: 2,
+  l: 1,
+  kg: 1,
+  lb: 1,
+  h: 2,
+  days: 1,
+  bricks: 1,
+};
+
+const WORDS: Readonly<Record<string, readonly [string, string]>> = {
+  bricks: ['brick', 'bricks'],
+  brick: ['brick', 'bricks'],
+  courses: ['course', 'courses'],
+  course: ['course', 'courses'],
+  pieces: ['piece', 'pieces'],
+  piece: ['piece', 'pieces'],
+  days: ['day', 'days'],
+  day: ['day', 'days'],
+  bag: ['bag', 'bags'],
+  packs: ['pack', 'packs'],
+  mile: ['mile', 'miles'],
+};
+
+const SIGNS: Readonly<Record<string, string>> = {
+  m2: 'm²',
+  m3: 'm³',
+  ft2: 'ft²',
+  ft3: 'ft³',
+  'kg/m3': 'kg/m³',
+  'lb/ft3': 'lb/ft³',
+};
+
+export function showValue(value: Exact, unit: string, env: Env): string {
+  if (unit === env.money.code)
+    return showMoney(value, env.money.sign, moneyDigits(value, env), env.style);
+  const number = showNumber(value, DIGITS[unit] ?? 4, env.style);
+  if (!unit) return number;
+  if (unit === '%') return `${number}%`;
+  const words = WORDS[unit];
+  if (words) return counted(number, ...words);
+  const plural = /^[a-z]{3,}$/.test(unit) && number !== '1' && !unit.endsWith('s') ? 's' : '';
+  return `${number}\u00a0${SIGNS[unit] ?? unit}${plural}`;
+}
+
+/** A rate may have more digits than its currency: £0.0125 a brick. */
+function moneyDigits(value: Exact, env: Env): number {
+  return Math.max(env.money.digits, Math.min(6, value.decimalPlaces()));
+}
+
+export function showTerm(term: Term, env: Env): string {
+  return showValue(term.value, term.unit, env);
+}

@@ -1,0 +1,68 @@
+/** A term read out: the sum, what each part came from, down to a line of a job or a library. */
+import type { WorkingView } from '../../../shared/views';
+import type { Env } from '../resolve/env';
+import type { Op, Term } from '../working/term';
+import { showTerm } from './show';
+
+/** Deeper than any working goes; a guard, not a limit on what is shown. */
+const DEEPEST = 40;
+
+export function workingOf(term: Term, env: Env, depth = 0): WorkingView {
+  const plain = term.op === 'named' ? through(term) : term;
+  const origin = plain.origin ?? term.origin;
+  const block = origin?.block;
+  return {
+    label: term.label,
+    result: showTerm(term, env),
+    sum: sumOf(plain, env),
+    note: term.note ?? plain.note,
+    place: origin && block?.place(origin.span),
+    line: origin && block?.lines[origin.span.line]?.trim(),
+    missing: term.gaps.length ? [...new Set(term.gaps.map((g) => g.what))] : undefined,
+    parts: depth < DEEPEST ? partsOf(plain, env, depth) : [],
+  };
+}
+
+/** A name over a name over a sum is the sum. */
+function through(term: Term): Term {
+  let inner = term;
+  while (inner.op === 'named') inner = inner.args[0]!;
+  return inner;
+}
+
+function partsOf(term: Term, env: Env, depth: number): WorkingView[] {
+  const parts = term.args.map((arg) => workingOf(arg, env, depth + 1));
+  const detail = (term.detail?.() ?? []).map((text) => ({ label: text, result: '', parts: [] }));
+  return [...detail, ...parts];
+}
+
+const SIGNS: Partial<Record<Op, string>> = {
+  sum: ' + ',
+  difference: ' − ',
+  product: ' × ',
+  quotient: ' ÷ ',
+};
+
+function sumOf(term: Term, env: Env): string | undefined {
+  const args = term.args.map((a) => showTerm(a, env));
+  const sign = SIGNS[term.op];
+  if (sign) return args.length ? args.join(sign) : undefined;
+  switch (term.op) {
+    case 'share':
+      return `${args[0]} of ${args[1]}`;
+    case 'raised':
+      return `${args[0]} + ${args[1]}`;
+    case 'up':
+      return `${args[0]}, up to whole ones`;
+    case 'nearest':
+      return `${args[0]}, to the nearest ${args[1]}`;
+    case 'cents':
+      return `${args[0]}, to the currency’s digits`;
+    case 'most':
+      return `the larger of ${args.join(' and ')}`;
+    case 'convert':
+      return args[0];
+    default:
+      return undefined;
+  }
+}
