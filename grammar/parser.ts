@@ -148,7 +148,7 @@ class LineParser extends EmbeddedActionsParser {
   }
 
   private openText(token: IToken): TextItem {
-    const image = withoutSpace(token.image);
+    const image = t.withoutSpaceAfter(token.image);
     const span = { ...this.spanOf(token), end: token.startOffset + image.length };
     const escaping = /(?:^|[^\\])(?:\\\\)*\\$/.test(image);
     const closing = image.startsWith('"') ? `${escaping ? '\\' : ''}"` : '”';
@@ -180,13 +180,6 @@ class LineParser extends EmbeddedActionsParser {
 
 function unescaped(text: string): string {
   return text.replace(/\\(["\\])/g, '$1');
-}
-
-/** Without the space at its end: an open text stops at the last thing written. */
-function withoutSpace(text: string): string {
-  let end = text.length;
-  while (end > 1 && ' \t\u00a0\u202f\ufeff'.includes(text[end - 1]!)) end -= 1;
-  return text.slice(0, end);
 }
 
 /** `55 bricks/h` in one word is `55 bricks`, `/`, `h`; `kg/m3` is a unit and stays whole. */

@@ -67,3 +67,10 @@ export function lexLine(text: string) {
   lexer ??= new Lexer(TOKENS, { positionTracking: 'onlyOffset', ensureOptimizations: true });
   return lexer.tokenize(text);
 }
+
+/** Without what {@link Space} takes at its end; an open text and a comment stop at the last thing written. */
+export function withoutSpaceAfter(text: string): string {
+  let end = text.length;
+  while (end > 1 && ' \t\u00a0\u202f\ufeff'.includes(text[end - 1]!)) end -= 1;
+  return text.slice(0, end);
+}

@@ -57,6 +57,7 @@ class Making {
       this.owed += laid.text + eol;
       return;
     }
+    this.passEnd(laid.source, eol);
     const from = laid.source === 0 ? this.lead() : 0;
     this.replace(laid.source, from, this.owed);
     const written = this.source[laid.source]!.text;
@@ -68,6 +69,14 @@ class Making {
   rest(end: string): void {
     const last = this.source.length - 1;
     this.replace(last, this.source[last]!.text.length, end);
+  }
+
+  /** The line's end is left alone when it is the one wanted. */
+  private passEnd(next: number, eol: string): void {
+    if (!this.owed || this.line0 === next || this.source[this.line0]!.end !== eol) return;
+    this.line0 += 1;
+    this.column0 = 0;
+    this.owed = this.owed.slice(eol.length);
   }
 
   private lead(): number {

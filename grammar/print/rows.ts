@@ -3,6 +3,7 @@ import { indentOf, readBlock } from '../blocks';
 import { headingNamed, type LineKind, lineOf } from '../lines';
 import { match } from '../read/match';
 import type { BlockSyntax, CommentSyntax, LineSyntax } from '../syntax';
+import { withoutSpaceAfter } from '../tokens';
 import { printItems } from './items';
 
 export interface Row {
@@ -56,7 +57,11 @@ class Laying {
 
   private lay(line: LineSyntax, kind: LineKind | undefined, indent: number, heads: boolean): void {
     const written = this.lines[line.span.line]!;
-    const row = { source: line.span.line, indent, comment: line.comment?.text.trimEnd() };
+    const row = {
+      source: line.span.line,
+      indent,
+      comment: line.comment && withoutSpaceAfter(line.comment.text),
+    };
     if (!kind) {
       const text = written.slice(line.span.start, line.span.end);
       this.placed.push({ row: { ...row, text }, line, heads });
@@ -86,7 +91,7 @@ function commentRow(
 ): Row {
   const source = comment.span.line;
   const next = placed.findIndex((p) => p.row.source > source);
-  const text = comment.text.trimEnd();
+  const text = withoutSpaceAfter(comment.text);
   if (next >= 0) return { source, indent: placed[next]!.row.indent, text };
   return { source, indent: lastIndent(indentOf(lines[source]!), placed.at(-1)), text };
 }

@@ -99,6 +99,6 @@ export function commentsOf(text: string): string[] {
   return blocksOf(text).flatMap(({ block }) => {
     const trailing = block.syntax.lines.flatMap((line) => (line.comment ? [line.comment] : []));
     const all = [...block.syntax.comments, ...trailing].sort((a, b) => a.span.line - b.span.line);
-    return all.map((comment) => comment.text.trimEnd());
+    return all.map((comment) => comment.text.replace(/[ \t\u00a0\u202f\ufeff]+$/, ''));
   });
 }

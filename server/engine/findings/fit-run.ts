@@ -13,6 +13,8 @@ export interface WallRun {
   readonly origin: Origin;
   readonly segment: Segment;
   readonly fit: Fit;
+  /** Lengths near it on which the bond closes. */
+  readonly closing: () => readonly LengthWay[];
 }
 
 export function runUnfit(run: WallRun, masonry: Masonry): Remark | undefined {
@@ -65,6 +67,5 @@ function keepBroken(run: WallRun, masonry: Masonry): RemarkWay {
 }
 
 function lengths(run: WallRun): RemarkWay[] {
-  const ways = run.fit.ways.filter((w): w is LengthWay => w.kind === 'length');
-  return ways.flatMap((way) => run.text.move?.(way) ?? []);
+  return run.closing().flatMap((way) => run.text.move?.(way) ?? []);
 }

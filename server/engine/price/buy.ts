@@ -54,6 +54,15 @@ export function buyBricks(name: string, needs: readonly BrickNeed[], env: Env): 
   );
   const withLoss = raised('with breakage', 'bricks', needed, brickWaste(facts, env));
   const bricks = up(`${title}, to buy`, 'bricks', withLoss, '1', 'whole bricks');
+  if (!facts)
+    return {
+      kind: 'brick',
+      name,
+      title,
+      needed,
+      bought: bricks,
+      cost: unknown(title, bricks, env),
+    };
   const line = facts?.line('price');
   if (!line)
     return {
@@ -95,6 +104,11 @@ function bricksAt(title: string, bricks: Term, line: LineFacts, facts: BlockFact
   if (!line.values.per) return { bought: bricks, cost: costs([bricks, price]) };
   const each = quotient('price of one', env.money.code, price, line.term('per', 'per'));
   return { bought: bricks, cost: costs([bricks, each]) };
+}
+
+/** What is not known at all costs nothing and says why: the reason is the same as for its count. */
+function unknown(title: string, of: Term, env: Env): Term {
+  return product(`${title}, cost`, env.money.code, [of, fact('price', 0, env.money.code)]);
 }
 
 function noPrice(title: string, env: Env, origin: Origin): Term {

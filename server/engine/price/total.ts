@@ -39,6 +39,7 @@ export interface JobPrice {
   readonly hours: Term;
   readonly days: Term;
   readonly labour: Term;
+  readonly materials: Term;
   readonly cost: Term;
   readonly price: Term;
   readonly tax: Term;
@@ -92,6 +93,7 @@ export function priceOf(needs: readonly Needs[], env: Env): JobPrice {
     hours,
     days,
     labour,
+    materials,
     cost,
     ...top,
     stages: stagesOf(top.total, env),

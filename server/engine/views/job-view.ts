@@ -20,16 +20,18 @@ export function figureView(id: string, term: Term, env: Env): FigureView {
   };
 }
 
-/** Figures of a piece of work under its name: `north.bricks`. */
-export function workFigures(work: Work): readonly Figure[] {
-  return work.figures.map(({ key, term }) => ({ key: `${work.name}.${key}`, term }));
+/** Figures of a piece of work under its name: `north.bricks`; its cost and its part of the price last. */
+export function workFigures(work: Work, job: Job): readonly Figure[] {
+  const { cost, price } = job.shareOf(work);
+  const all = [...work.figures, { key: 'cost', term: cost }, { key: 'price', term: price }];
+  return all.map(({ key, term }) => ({ key: `${work.name}.${key}`, term }));
 }
 
 /** Every figure of the job by its id. */
 export function allFigures(job: Job): readonly Figure[] {
   const { figures, purchases, batches, stages } = job.price;
   return [
-    ...job.works.flatMap(workFigures),
+    ...job.works.flatMap((work) => workFigures(work, job)),
     ...batches.map((b) => ({ key: `mix.${b.name}`, term: b.wet })),
     ...purchases.flatMap((p) => [
       { key: `buy.${p.name}`, term: p.bought },
@@ -57,7 +59,7 @@ export function jobView(job: Job): JobView {
 }
 
 function blockView(work: Work, job: Job): BlockView {
-  const figures = workFigures(work).map(({ key, term }) => figureView(key, term, job.env));
+  const figures = workFigures(work, job).map(({ key, term }) => figureView(key, term, job.env));
   const place = headOrigin(work.block).block.headPlace;
   return {
     kind: work.kind,
@@ -79,6 +81,8 @@ export function summaryOf(work: Work, job: Job): string {
       `${SHORT[key] ?? ''}${showTerm(figure.term, job.env)}${figure.term.gaps.length ? ' …' : ''}`,
     ];
   });
+  const { cost, price } = job.shareOf(work);
+  parts.push(`cost ${showTerm(cost, job.env)}`, `price ${showTerm(price, job.env)}`);
   return parts.join(' · ');
 }
 

@@ -68,6 +68,13 @@ export function lengthText(env: Env, mm: number): string {
   return `${sixteenths(mm / 25.4)} in`;
 }
 
+/** A size as it stands in a job file: `400 x 400 mm`. */
+export function sizeText(env: Env, sides: readonly number[]): string {
+  const texts = sides.map((mm) => lengthText(env, mm));
+  const unit = / [a-z]+$/.exec(texts[0]!)![0];
+  return texts.map((t, i) => (i < texts.length - 1 ? t.slice(0, -unit.length) : t)).join(' x ');
+}
+
 function trimmed(value: number, digits: number): string {
   return String(Number(value.toFixed(digits)));
 }

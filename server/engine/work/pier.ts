@@ -31,7 +31,7 @@ export function workPier(facts: BlockFacts, env: Env, gang: Gang): Work {
       what: `the size of the pier ${facts.name} is not known`,
       origin: facts.line('size')?.origin ?? facts.origin,
     });
-  if (!height)
+  if (!height && masonry.brick.size)
     gaps.push({
       what: `the height of the pier ${facts.name} is not known`,
       origin: facts.line('height')?.origin ?? facts.origin,

@@ -47,6 +47,7 @@ class RepairWork {
   private readonly does = new Set<string>();
   /** Bricks that have to be there, and those that come back from what is taken down. */
   private readonly wanted: Term[] = [];
+  private readonly down: Term[] = [];
   private reused: Term | undefined;
   private readonly masonry: Masonry;
   private readonly match: Brick;
@@ -71,9 +72,10 @@ class RepairWork {
 
   done(): Work {
     this.rebuild();
+    this.recope();
+    this.salvage();
     this.cutOut();
     this.repoint();
-    this.recope();
     this.checkGauge();
     const needs = this.needs();
     const { facts } = this;
@@ -124,12 +126,11 @@ class RepairWork {
         );
     const bricks = { ...down, label: 'Bricks down' };
     this.show('down', bricks);
-    const cleaned = this.salvage(bricks);
+    this.down.push(bricks);
     this.wanted.push(named('to build again', bricks));
     if (laid)
       this.mortar.push(mortarOf('building again', laid.tally, this.masonry.brick, this.env));
     this.task('take-down', 'Taking down', bricks);
-    if (cleaned) this.task('clean', 'Cleaning bricks', cleaned);
     this.task('facework', 'Building again', bricks);
     this.does.add('taking-down');
     const length = line.number('length');
@@ -140,21 +141,19 @@ class RepairWork {
   }
 
   /** Whole bricks only: a part of a brick is not reused as one. */
-  private salvage(down: Term): Term | undefined {
+  private salvage(): void {
     const line = this.facts.line('salvage');
-    if (!line) return undefined;
+    if (!line || !this.down.length) return;
+    const down = sum('all that comes down', 'bricks', this.down);
     const part = share('Bricks that clean up', 'bricks', line.term('share', 'salvage', '%'), down);
-    const reused: Term = {
-      ...part,
-      op: 'count',
-      value: part.value.toDecimalPlaces(0, Decimal.ROUND_DOWN),
+    const whole = part.value.toDecimalPlaces(0, Decimal.ROUND_DOWN);
+    const reused = counted('Bricks reused', whole, 'bricks', {
       args: [part],
-      label: 'Bricks reused',
       note: 'whole bricks',
-    };
+    });
     this.reused = reused;
     this.show('reused', reused);
-    return reused;
+    this.task('clean', 'Cleaning bricks', reused);
   }
 
   /** The part that comes down is laid as the wall is: between toothed ends, in its bond. */
@@ -282,6 +281,7 @@ class RepairWork {
       quotient('bricks on edge', 'bricks', length, each),
     );
     this.show('recoped', bricks);
+    this.down.push(bricks);
     this.wanted.push(bricks);
     if (unit) {
       const bed =

@@ -5,6 +5,7 @@
 import type { Finding } from '../../../shared/finding';
 import { findingsOf } from '../findings/all';
 import { type Gang, gangOf } from '../labour/gang';
+import { sharesOf, type WorkShare } from '../price/shares';
 import { type JobPrice, priceOf } from '../price/total';
 import { Book, bookBlocks, WORK } from '../resolve/book';
 import { type BlockFacts, type Env, envOf, factsOf, type Pick } from '../resolve/env';
@@ -29,6 +30,7 @@ export class Job {
   works: readonly Work[] = [];
   private kept = new Map<SourceBlock, Kept>();
   private priced: JobPrice | undefined;
+  private shared: ReadonlyMap<Work, WorkShare> | undefined;
   private found: readonly Finding[] | undefined;
   private ends: { low: JobPrice; high: JobPrice } | undefined;
 
@@ -46,6 +48,7 @@ export class Job {
     this.works = this.workBlocks().flatMap((block) => this.workOf(block) ?? []);
     this.forgetOthers();
     this.priced = undefined;
+    this.shared = undefined;
     this.found = undefined;
     this.ends = undefined;
   }
@@ -97,6 +100,19 @@ export class Job {
       this.env,
     );
     return this.priced;
+  }
+
+  /** What a piece of work costs, and its part of the price. */
+  shareOf(work: Work): WorkShare {
+    if (!this.shared) {
+      const shares = sharesOf(
+        this.works.map((w) => w.needs),
+        this.price,
+        this.env,
+      );
+      this.shared = new Map(this.works.map((w, i) => [w, shares[i]!]));
+    }
+    return this.shared.get(work)!;
   }
 
   /** The price with every range at one end, and at the other: the same engine run again. */

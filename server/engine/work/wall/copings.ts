@@ -5,7 +5,7 @@ import type { RemarkWay } from '../../findings/remark';
 import { type BlockFacts, defaultLine } from '../../resolve/env';
 import type { LengthWay } from '../../setting-out';
 import type { CopingRun } from '../coping';
-import { lengthText } from '../lengths';
+import { lengthText, sizeText } from '../lengths';
 import type { Masonry } from '../masonry';
 import type { PierFacts, WallPlan } from './spec';
 
@@ -94,7 +94,7 @@ function otherSize(facts: BlockFacts, way: LengthWay, masonry: Masonry): RemarkW
   if (!line || value?.kind !== 'size' || value.sides[0]!.unit.dimension !== 'length')
     return undefined;
   const across = line.sides('size')![1]!;
-  const text = `${lengthText(masonry.env, way.length)} x ${lengthText(masonry.env, across)}`;
+  const text = sizeText(masonry.env, [way.length, across]);
   return {
     title: `Make the face ${lengthText(masonry.env, way.length)}: ${way.wholes} bricks on edge`,
     edits: [{ ...line.at('size'), text }],
@@ -106,9 +106,9 @@ function capInstead(facts: BlockFacts, masonry: Masonry): RemarkWay | undefined 
   const line = facts.line('coping')!;
   const sides = defaultLine(masonry.env, 'cap-size')?.sides('size');
   if (!sides || facts.line('cap')) return undefined;
-  const size = sides.map((mm) => lengthText(masonry.env, mm));
+  const size = sizeText(masonry.env, sides);
   return {
-    title: `A cap of ${size.join(' x ')} instead of bricks on edge`,
-    edits: [{ block: line.block, span: line.line.syntax.span, text: `cap ${size.join(' x ')}` }],
+    title: `A cap of ${size} instead of bricks on edge`,
+    edits: [{ block: line.block, span: line.line.syntax.span, text: `cap ${size}` }],
   };
 }

@@ -3,7 +3,15 @@
 import { bondBroken, runUnfit, type WallRun } from '../../findings/fit-run';
 import type { Remark, RemarkWay } from '../../findings/remark';
 import type { LineFacts } from '../../resolve/env';
-import { fitRun, type LengthWay, rowOf, type Segment, type SettingOut } from '../../setting-out';
+import {
+  fitRun,
+  type LengthWay,
+  rowOf,
+  type Segment,
+  type SettingOut,
+  setOut,
+  sizeOf,
+} from '../../setting-out';
 import { lengthText } from '../lengths';
 import type { Masonry } from '../masonry';
 import type { WallPlan } from './spec';
@@ -41,6 +49,47 @@ function runOf(segment: Segment, name: string, masonry: Masonry, plan: WallPlan)
     origin: line?.facts.at(line.key) ?? masonry.facts.line('length')!.origin,
     segment,
     fit,
+    closing: () => closingLengths(segment, fit.length, plan),
+  };
+}
+
+/** As far as one looks for a length on which a bond closes, in half bricks. */
+const FARTHEST = 8;
+
+/** The nearest lengths, shorter and longer, on which the bond’s own pattern closes. */
+function closingLengths(segment: Segment, length: number, plan: WallPlan): LengthWay[] {
+  const { spec } = plan;
+  const row = rowOf(spec.unit, spec.joints.perpend, segment, spec.limits);
+  const closes = (halves: number) => {
+    const { left, right } = segment;
+    const bare = {
+      ...spec,
+      left,
+      right,
+      length: sizeOf(row, halves),
+      openings: [],
+      piers: [],
+      courses: spec.bond.courses.length,
+    };
+    return setOut(bare).bands.every((band) => band.segments.every((s) => !s.broken.length));
+  };
+  return [-1, 1].flatMap((side) => {
+    for (let by = 1; by <= FARTHEST; by++) {
+      const halves = segment.halves + side * by;
+      if (halves < 1) return [];
+      if (closes(halves)) return [lengthWay(halves, sizeOf(row, halves), length)];
+    }
+    return [];
+  });
+}
+
+function lengthWay(halves: number, size: number, length: number): LengthWay {
+  return {
+    kind: 'length',
+    wholes: Math.floor(halves / 2),
+    half: (halves % 2) as 0 | 1,
+    length: size,
+    change: size - length,
   };
 }
 

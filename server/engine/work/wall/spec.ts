@@ -44,7 +44,7 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
       what: `the length of ${facts.name} is not known`,
       origin: facts.line('length')?.origin ?? facts.origin,
     });
-  if (!height)
+  if (!height && unit)
     gaps.push({
       what: `the height of ${facts.name} is not known`,
       origin: facts.line('height')?.origin ?? facts.origin,

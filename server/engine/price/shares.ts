@@ -1,0 +1,91 @@
+/** What each piece of work costs, and its part of the price: shares that add up to the job’s own figures. */
+import { shareOut } from '../../../shared/money';
+import type { Env } from '../resolve/env';
+import type { Needs } from '../work/needs';
+import { counted, sum, type Term } from '../working/term';
+import type { JobPrice } from './total';
+
+export interface WorkShare {
+  /** Materials and labour. */
+  readonly cost: Term;
+  /** Of the price before tax: travel, other costs, overhead and profit go along by cost. */
+  readonly price: Term;
+}
+
+export function sharesOf(needs: readonly Needs[], price: JobPrice, env: Env): WorkShare[] {
+  const weights = new Weights(needs, price);
+  const costs = needs.map((n) => weights.of(n));
+  const { code, digits } = env.money;
+  const direct = sum('Materials and labour', code, [price.materials, price.labour]);
+  const costShares = shareOut(direct.value, costs, digits);
+  const priceShares = shareOut(price.price.value, costs, digits);
+  const note = 'shared by what each piece of work takes of every purchase, and by its hours';
+  return needs.map((_, i) => ({
+    cost: counted('Cost', costShares[i]!, code, { note, args: [direct] }),
+    price: counted('Part of the price before tax', priceShares[i]!, code, {
+      note: 'shared by cost',
+      args: [price.price],
+    }),
+  }));
+}
+
+/** Plain numbers: they only set proportions, and the shares are exact whatever they are. */
+class Weights {
+  private readonly costOf = new Map<string, number>();
+  private readonly neededOf = new Map<string, number>();
+  private readonly mixCost = new Map<string, number>();
+  private readonly rate: number;
+
+  constructor(needs: readonly Needs[], price: JobPrice) {
+    this.rate = price.gang.rate.value.toNumber();
+    for (const p of price.purchases)
+      this.costOf.set(`${p.kind} ${p.name}`, p.cost.value.toNumber());
+    for (const n of needs) {
+      for (const b of n.bricks) this.add(`brick ${b.brick}`, b.bricks);
+      for (const p of n.pieces) this.add(`piece ${p.material}`, p.count);
+      for (const m of n.mixes) this.add(`mix ${m.mix}`, m.litres);
+    }
+    this.costMixes(price);
+  }
+
+  private add(key: string, amount: Term): void {
+    this.neededOf.set(key, (this.neededOf.get(key) ?? 0) + amount.value.toNumber());
+  }
+
+  /** A mix costs its part of each material that is bought. */
+  private costMixes(price: JobPrice): void {
+    const loose = new Map<string, number>();
+    for (const batch of price.batches)
+      for (const part of batch.parts)
+        loose.set(part.material, (loose.get(part.material) ?? 0) + part.volume.value.toNumber());
+    for (const batch of price.batches) {
+      const costs = batch.parts.map((part) => {
+        const all = loose.get(part.material) ?? 0;
+        return all > 0
+          ? ((this.costOf.get(`material ${part.material}`) ?? 0) * part.volume.value.toNumber()) /
+              all
+          : 0;
+      });
+      this.mixCost.set(
+        `mix ${batch.name}`,
+        costs.reduce((a, b) => a + b, 0),
+      );
+    }
+  }
+
+  of(needs: Needs): number {
+    const share = (key: string, amount: Term, cost: number | undefined) => {
+      const all = this.neededOf.get(key) ?? 0;
+      return all > 0 ? ((cost ?? 0) * amount.value.toNumber()) / all : 0;
+    };
+    let total = 0;
+    for (const b of needs.bricks)
+      total += share(`brick ${b.brick}`, b.bricks, this.costOf.get(`brick ${b.brick}`));
+    for (const p of needs.pieces)
+      total += share(`piece ${p.material}`, p.count, this.costOf.get(`piece ${p.material}`));
+    for (const m of needs.mixes)
+      total += share(`mix ${m.mix}`, m.litres, this.mixCost.get(`mix ${m.mix}`));
+    for (const t of needs.tasks) total += t.hours.value.toNumber() * this.rate;
+    return total;
+  }
+}
