@@ -1,5 +1,6 @@
 /** Every heading with every line that may stand under it. */
 import { HEADINGS, type LineKind } from '../lines';
+import { article } from '../read/describe';
 import { takes } from './phrases';
 
 /** In the order of the table, which is the order that a job and then a library has them in. */
@@ -10,16 +11,18 @@ export function headings(): string {
 
 function heading(kind: LineKind): string {
   const inner = (kind.body ?? []).filter((line) => line.body);
-  const parts = [`### ${kind.key}`, ...about(kind, 'a file'), ...lines(kind)];
+  const parts = [`### ${kind.key}`, ...about(kind), ...lines(kind)];
   for (const line of inner)
-    parts.push(`#### ${line.key} in ${kind.key}`, ...about(line, `a ${kind.key}`), ...lines(line));
+    parts.push(`#### ${line.key} in ${kind.key}`, ...about(line, kind), ...lines(line));
   return parts.join('\n\n');
 }
 
-function about(kind: LineKind, where: string): string[] {
+function about(kind: LineKind, parent?: LineKind): string[] {
+  const where = parent ? article(parent.key) : 'a file';
+  const example = parent ? `${parent.example}\n  ${kind.example}` : kind.example;
   const often = kind.many ? ` There may be several in ${where}.` : ` Once in ${where}.`;
   const after = kind.takes.length ? ` After the word: ${takes(kind.takes)}.` : '';
-  return [kind.means + often + after + later(kind), `\`\`\`perpend\n${kind.example}\n\`\`\``];
+  return [kind.means + often + after + later(kind), `\`\`\`perpend\n${example}\n\`\`\``];
 }
 
 function later(kind: LineKind): string {

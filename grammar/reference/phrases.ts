@@ -72,6 +72,7 @@ function quantity(slot: QuantitySlot): string {
 function either(of: readonly (readonly Slot[])[]): string {
   const single = of.map((group) => (group.length === 1 ? wordsOf(group[0]!) : []));
   if (single.every((group) => group.length)) return words(single.flat());
+  if (of.every((group) => group.length === 1)) return listed(of.map(takes));
   return of.map(takes).join('; or ');
 }
 

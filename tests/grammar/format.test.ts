@@ -64,6 +64,7 @@ describe('the spacing in a line', () => {
     ['wall a', 'length  ^^  7.4m'],
     ['wall a', 'dpc  "left   open  # no comment'],
     ['wall a', 'footing 450x225'],
+    ['firm "f"', 'phone  “01632   5'],
     ['repair a', 'salvage 60 .. %'],
     ['job', 'date 2026-02-30'],
   ])('%s: %s stays as written, because it cannot be read', (heading, line) => {

@@ -7,7 +7,6 @@ import { MOST_CHARACTERS, type SourceBlock } from '../workspace/source';
 import { cautions } from './cautions';
 import { checkBlock, namesTwice, type WorkNames } from './checks';
 import { editionMissing, editionUnknown, jobTwice, libraryAssumed } from './files';
-import { freeStanding } from './free-standing';
 import { incomplete } from './gaps';
 import { headOrigin, type Remark, toFinding } from './remark';
 
@@ -34,7 +33,7 @@ function remarksOf(job: Job): Remark[] {
   if (!job.isJob) return general;
   return [
     ...general,
-    ...works.flatMap((w) => [...w.remarks, ...freeStanding(w, env)]),
+    ...works.flatMap((w) => w.remarks),
     ...cautions(works, env),
     ...incomplete(job.price.total, home(job)),
   ];

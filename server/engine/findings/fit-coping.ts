@@ -24,6 +24,6 @@ export function copingUnfit(run: CopingRun, fit: Fit, masonry: Masonry): Remark 
     severity: 'warning',
     origin: run.origin,
     message,
-    ways: waysOf(fit, run.text, env),
+    ways: () => waysOf(fit, run.text, env),
   };
 }

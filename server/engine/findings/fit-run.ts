@@ -29,7 +29,7 @@ export function runUnfit(run: WallRun, masonry: Masonry): Remark | undefined {
     severity: 'warning',
     origin: run.origin,
     message,
-    ways: waysOf(run.fit, run.text, env),
+    ways: () => waysOf(run.fit, run.text, env),
   };
 }
 
@@ -46,7 +46,7 @@ export function bondBroken(run: WallRun, masonry: Masonry): Remark | undefined {
     severity: 'information',
     origin: run.origin,
     message,
-    ways: [keepBroken(run, masonry), ...lengths(run)],
+    ways: () => [keepBroken(run, masonry), ...lengths(run)],
   };
 }
 

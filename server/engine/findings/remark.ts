@@ -1,5 +1,5 @@
 /** A finding inside the engine: it holds on to blocks, whose lines may still move, until a reader asks for it. */
-import type { Finding, Severity } from '../../../shared/finding';
+import type { Finding, Severity, WayOut } from '../../../shared/finding';
 import type { Span } from '../../../shared/span';
 import type { Origin } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
@@ -22,10 +22,12 @@ export interface Remark {
   readonly origin: Origin;
   readonly message: string;
   readonly related?: readonly { readonly origin: Origin; readonly message: string }[];
-  readonly ways?: readonly RemarkWay[];
+  /** Ways out; a function where they cost something to find, and a reader may never ask. */
+  readonly ways?: readonly RemarkWay[] | (() => readonly RemarkWay[]);
 }
 
 export function toFinding(remark: Remark): Finding {
+  let ways: readonly WayOut[] | undefined;
   return {
     code: remark.code,
     severity: remark.severity,
@@ -35,12 +37,20 @@ export function toFinding(remark: Remark): Finding {
       place: r.origin.block.place(r.origin.span),
       message: r.message,
     })),
-    ways: (remark.ways ?? []).map((w) => ({
-      title: w.title,
-      preferred: w.preferred,
-      edits: w.edits.map((e) => ({ place: e.block.place(e.span), text: e.text })),
-    })),
+    get ways() {
+      ways ??= waysIn(remark).map(toWayOut);
+      return ways;
+    },
   };
+}
+
+function waysIn({ ways = [] }: Remark): readonly RemarkWay[] {
+  return typeof ways === 'function' ? ways() : ways;
+}
+
+function toWayOut(way: RemarkWay): WayOut {
+  const edits = way.edits.map((e) => ({ place: e.block.place(e.span), text: e.text }));
+  return { title: way.title, preferred: way.preferred, edits };
 }
 
 /** Puts a line under another, indented as told. */

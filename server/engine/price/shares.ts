@@ -1,5 +1,5 @@
 /** What each piece of work costs, and its part of the price: shares that add up to the job’s own figures. */
-import { shareOut } from '../../../shared/money';
+import { fromMinor, shareOut } from '../../../shared/money';
 import type { Env } from '../resolve/env';
 import type { Needs } from '../work/needs';
 import { counted, sum, type Term } from '../working/term';
@@ -12,7 +12,12 @@ export interface WorkShare {
   readonly price: Term;
 }
 
-export function sharesOf(needs: readonly Needs[], price: JobPrice, env: Env): WorkShare[] {
+/** The share of each piece of work, by its place in the list. Terms are made when asked for. */
+export function sharesOf(
+  needs: readonly Needs[],
+  price: JobPrice,
+  env: Env,
+): (at: number) => WorkShare {
   const weights = new Weights(needs, price);
   const costs = needs.map((n) => weights.of(n));
   const { code, digits } = env.money;
@@ -20,13 +25,13 @@ export function sharesOf(needs: readonly Needs[], price: JobPrice, env: Env): Wo
   const costShares = shareOut(direct.value, costs, digits);
   const priceShares = shareOut(price.price.value, costs, digits);
   const note = 'shared by what each piece of work takes of every purchase, and by its hours';
-  return needs.map((_, i) => ({
-    cost: counted('Cost', costShares[i]!, code, { note, args: [direct] }),
-    price: counted('Part of the price before tax', priceShares[i]!, code, {
+  return (at) => ({
+    cost: counted('Cost', fromMinor(costShares[at]!, digits), code, { note, args: [direct] }),
+    price: counted('Part of the price before tax', fromMinor(priceShares[at]!, digits), code, {
       note: 'shared by cost',
       args: [price.price],
     }),
-  }));
+  });
 }
 
 /** Plain numbers: they only set proportions, and the shares are exact whatever they are. */

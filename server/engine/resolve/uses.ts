@@ -25,6 +25,9 @@ const MOST_FILES = 64;
 /** The library taken when no file names one: said in a finding, never in silence. */
 export const ASSUMED_LIBRARY = 'uk';
 
+/** What no country owns, such as the currencies: every job has it, and no line names it. */
+const WORLD = 'world';
+
 export interface Scope {
   /** The job first, then what it uses in order, nearest first, then libraries. */
   readonly files: readonly SourceFile[];
@@ -36,10 +39,10 @@ export interface Scope {
 export function scopeOf(job: SourceFile, store: FileStore): Scope {
   const walk = new Walk(store);
   walk.visit(job, [], 0);
-  const isLibrary = store.libraries.some((name) => store.library(name) === job);
+  const isLibrary = [...store.libraries, WORLD].some((name) => store.library(name) === job);
   const assumed = !isLibrary && !walk.libraries.length;
   if (assumed) walk.takeLibrary(ASSUMED_LIBRARY);
-  walk.takeLibrary('world');
+  walk.takeLibrary(WORLD);
   return { files: [...walk.files, ...walk.libraries], remarks: walk.remarks, assumed };
 }
 

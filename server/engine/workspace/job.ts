@@ -4,7 +4,9 @@
  */
 import type { Finding } from '../../../shared/finding';
 import { findingsOf } from '../findings/all';
+import { freeStanding } from '../findings/free-standing';
 import { type Gang, gangOf } from '../labour/gang';
+import { NeedsPool } from '../price/pool';
 import { sharesOf, type WorkShare } from '../price/shares';
 import { type JobPrice, priceOf } from '../price/total';
 import { Book, bookBlocks, WORK } from '../resolve/book';
@@ -29,8 +31,9 @@ export class Job {
   gang!: Gang;
   works: readonly Work[] = [];
   private kept = new Map<SourceBlock, Kept>();
+  private readonly pool = new NeedsPool();
   private priced: JobPrice | undefined;
-  private shared: ReadonlyMap<Work, WorkShare> | undefined;
+  private shared: ((at: number) => WorkShare) | undefined;
   private found: readonly Finding[] | undefined;
   private ends: { low: JobPrice; high: JobPrice } | undefined;
 
@@ -82,7 +85,7 @@ export class Job {
   private workedOut(block: SourceBlock, on: SourceBlock | undefined): Work | undefined {
     const facts = factsOf(block, this.env);
     if (!facts) return undefined;
-    if (block.kind === 'wall') return workWall(facts, this.env, this.gang);
+    if (block.kind === 'wall') return looked(workWall(facts, this.env, this.gang), this.env);
     if (block.kind === 'pier') return workPier(facts, this.env, this.gang);
     return workRepair(facts, this.env, this.gang, on && factsOf(on, this.env));
   }
@@ -95,24 +98,18 @@ export class Job {
   }
 
   get price(): JobPrice {
-    this.priced ??= priceOf(
-      this.works.map((w) => w.needs),
-      this.env,
-    );
+    this.priced ??= priceOf(this.pool.all(this.works.map((w) => w.needs)), this.env);
     return this.priced;
   }
 
   /** What a piece of work costs, and its part of the price. */
   shareOf(work: Work): WorkShare {
-    if (!this.shared) {
-      const shares = sharesOf(
-        this.works.map((w) => w.needs),
-        this.price,
-        this.env,
-      );
-      this.shared = new Map(this.works.map((w, i) => [w, shares[i]!]));
-    }
-    return this.shared.get(work)!;
+    this.shared ??= sharesOf(
+      this.works.map((w) => w.needs),
+      this.price,
+      this.env,
+    );
+    return this.shared(this.works.indexOf(work));
   }
 
   /** The price with every range at one end, and at the other: the same engine run again. */
@@ -138,6 +135,12 @@ export class Job {
       (b) => b.kind === 'job' || (b.kind !== undefined && WORK.has(b.kind)),
     );
   }
+}
+
+/** A wall with what there is to say of its height. */
+function looked(wall: Work, env: Env): Work {
+  const remarks = freeStanding(wall, env);
+  return remarks.length ? { ...wall, remarks: [...wall.remarks, ...remarks] } : wall;
 }
 
 function same(a: readonly SourceBlock[], b: readonly SourceBlock[]): boolean {

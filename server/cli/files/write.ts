@@ -1,0 +1,65 @@
+/** Writing a file whole or not at all: into a new file beside it, which then takes its place. */
+import { closeSync, fchmodSync, fsyncSync, openSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { FileTrouble } from '../exits';
+
+const WHY: Readonly<Record<string, string>> = {
+  ENOENT: 'the folder is not there',
+  ENOTDIR: 'the folder is not there',
+  EACCES: 'its folder may not be written to',
+  EPERM: 'its folder may not be written to',
+  EROFS: 'its folder may not be written to',
+  EISDIR: 'it is a folder',
+  ENOSPC: 'the disk is full',
+};
+
+/**
+ * Puts `text` in place of what `name` holds, keeping its mode. A link is followed: what it points to changes.
+ * @throws FileTrouble, and then the old file is as it was
+ */
+export function writeWhole(name: string, text: string, shown: string): void {
+  try {
+    replace(realName(name), text);
+  } catch (error) {
+    const { code = '' } = error as NodeJS.ErrnoException;
+    throw new FileTrouble(`${shown} cannot be written: ${WHY[code] ?? (code || String(error))}.`);
+  }
+}
+
+function realName(name: string): string {
+  try {
+    return realpathSync(name);
+  } catch {
+    return name; // a new file has no real name yet
+  }
+}
+
+function replace(name: string, text: string): void {
+  const fresh = path.join(path.dirname(name), `.${path.basename(name)}.${process.pid}.new`);
+  const mode = modeOf(name);
+  try {
+    fill(fresh, text, mode);
+    renameSync(fresh, name);
+  } catch (error) {
+    rmSync(fresh, { force: true });
+    throw error;
+  }
+}
+
+function modeOf(name: string): number | undefined {
+  const known = statSync(name, { throwIfNoEntry: false });
+  if (known?.isDirectory()) throw Object.assign(new Error('folder'), { code: 'EISDIR' });
+  return known && known.mode & 0o7777;
+}
+
+/** On the disk before it takes the old one's place: a power cut leaves one or the other. */
+function fill(fresh: string, text: string, mode: number | undefined): void {
+  const file = openSync(fresh, 'wx');
+  try {
+    writeFileSync(file, text);
+    if (mode !== undefined) fchmodSync(file, mode);
+    fsyncSync(file);
+  } finally {
+    closeSync(file);
+  }
+}

@@ -1,0 +1,107 @@
+import type { Drawing, Ink, Mark, Paper, Sheet } from '../engine/drawing';
+import { toSheet } from '../engine/drawing';
+import { FONT, HATCHES, LOOKS } from './svg-looks';
+
+/** Marks up to a thousandth of a mm: the same bytes for the same drawing on every machine. */
+function n(value: number): string {
+  return String(Math.round(value * 1000) / 1000 + 0);
+}
+
+/** Text safe in XML content and attributes; characters that XML has no way to write become a space. */
+export function escapeXml(text: string): string {
+  return text
+    .replace(/[^\t\n\r\x20-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, ' ')
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/>/g, '&gt;')
+    .replace(/"/g, '&quot;')
+    .replace(/'/g, '&#39;');
+}
+
+type BoxMark = Extract<Mark, { kind: 'box' }>;
+type LineMark = Extract<Mark, { kind: 'line' }>;
+type TextMark = Extract<Mark, { kind: 'text' }>;
+
+const boxPath = ({ x, y, width, height }: BoxMark) =>
+  `M${n(x)} ${n(y)}h${n(width)}v${n(height)}h${n(-width)}z`;
+
+const linePath = ({ x1, y1, x2, y2 }: LineMark) => `M${n(x1)} ${n(y1)}L${n(x2)} ${n(y2)}`;
+
+/** One path for a row of marks in the same ink: a wall of bricks is a few paths, not thousands of elements. */
+function path(ink: Ink, marks: readonly (BoxMark | LineMark)[]): string {
+  const d = marks.map((mark) => (mark.kind === 'box' ? boxPath(mark) : linePath(mark))).join('');
+  const look = LOOKS[ink];
+  const dash = look.dash ? ` stroke-dasharray="${look.dash}"` : '';
+  const boxes = marks[0]!.kind === 'box';
+  const stroke = `stroke="${look.line}" stroke-width="${look.weight}"${dash}`;
+  const plain = `<path d="${d}" fill="${boxes ? look.fill : 'none'}" ${stroke}/>`;
+  const hatched = boxes && look.hatch ? `<path d="${d}" fill="url(#${look.hatch})"/>` : '';
+  return plain + (hatched && `\n${hatched}`);
+}
+
+function text(mark: TextMark): string {
+  const turn = mark.turned ? ` transform="rotate(-90 ${n(mark.x)} ${n(mark.y)})"` : '';
+  const align = mark.align === 'start' ? '' : ` text-anchor="${mark.align}"`;
+  const bold = mark.bold ? ' font-weight="bold"' : '';
+  const back = mark.backed
+    ? ' stroke="#fff" stroke-width="0.7" stroke-linejoin="round" paint-order="stroke"'
+    : '';
+  const at = `x="${n(mark.x)}" y="${n(mark.y)}" font-size="${n(mark.size)}"`;
+  return `<text ${at}${align}${bold}${back}${turn}>${escapeXml(mark.text)}</text>`;
+}
+
+/** Marks in their order, neighbours of one kind and ink together. */
+function body(marks: readonly Mark[]): string[] {
+  const lines: string[] = [];
+  for (let i = 0; i < marks.length; ) {
+    const mark = marks[i]!;
+    if (mark.kind === 'text') {
+      lines.push(text(mark));
+      i++;
+      continue;
+    }
+    const { kind, ink } = mark;
+    const row: (BoxMark | LineMark)[] = [];
+    for (let next = marks[i]; next?.kind === kind && next.ink === ink; next = marks[++i])
+      row.push(next);
+    lines.push(path(ink, row));
+  }
+  return lines;
+}
+
+/** Boxes first, those of one ink together: bricks never overlap, so they look the same in any order. */
+function gathered(marks: readonly Mark[]): Mark[] {
+  const boxes = new Map<Ink, Mark[]>();
+  for (const mark of marks) {
+    if (mark.kind !== 'box') continue;
+    const known = boxes.get(mark.ink);
+    if (known) known.push(mark);
+    else boxes.set(mark.ink, [mark]);
+  }
+  return [...[...boxes.values()].flat(), ...marks.filter((mark) => mark.kind !== 'box')];
+}
+
+/**
+ * A sheet as SVG text: one page in millimetres, colours with hatches so that it reads in black and
+ * white, title and description for screen readers. The same sheet gives the same bytes; all words
+ * are escaped, and there is no script, style sheet, link or outside reference in it.
+ */
+export function sheetToSvg(sheet: Sheet): string {
+  const { width, height } = sheet;
+  const size = `width="${n(width)}mm" height="${n(height)}mm" viewBox="0 0 ${n(width)} ${n(height)}"`;
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-labelledby="title desc" font-family="${FONT}">`,
+    `<title id="title">${escapeXml(sheet.title)}</title>`,
+    `<desc id="desc">${escapeXml(sheet.description)}</desc>`,
+    `<defs>${HATCHES.join('')}</defs>`,
+    `<rect width="${n(width)}" height="${n(height)}" fill="#fff"/>`,
+    ...body(gathered(sheet.marks)),
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+/** A drawing as SVG on A4 landscape, or `paper`; `tight` cuts the sheet off below the key. */
+export function drawingToSvg(drawing: Drawing, paper?: Paper, tight = false): string {
+  return sheetToSvg(toSheet(drawing, paper, tight));
+}

@@ -1,0 +1,76 @@
+import type { Chain, Drawing } from './model';
+import { inMillimetres } from './model';
+import type { Mark, Place } from './paper';
+import { ROOM, textWidth } from './paper';
+
+const SIZE = 2.5;
+/** Half the length of a tick, mm on paper. */
+const TICK = 1.1;
+/** First row below the work, mm on paper. */
+const FIRST = 9;
+
+const line = (x1: number, y1: number, x2: number, y2: number): Mark => {
+  return { kind: 'line', ink: 'dimension', x1, y1, x2, y2 };
+};
+
+/** A dimension line along x with a sloping tick at each stop. */
+function ruled(stops: readonly number[], y: number, place: Place): Mark[] {
+  const xs = stops.map(place.x);
+  const ticks = xs.map((x) => line(x - TICK, y + TICK, x + TICK, y - TICK));
+  return [line(xs[0]!, y, xs.at(-1)!, y), ...ticks];
+}
+
+/** Each distance over the middle of its own part; turned where it is too narrow, left to the running row where that will not do. */
+function between({ stops }: Chain, y: number, place: Place): Mark[] {
+  const words = stops.slice(1).flatMap((stop, i): Mark[] => {
+    const text = inMillimetres(stop - stops[i]!);
+    const x = place.x((stop + stops[i]!) / 2);
+    const room = (stop - stops[i]!) / place.scale;
+    const at = { kind: 'text' as const, size: SIZE, text };
+    if (room >= textWidth(text, SIZE) + 1) return [{ ...at, x, y: y - 1, align: 'middle' }];
+    if (room >= SIZE + 0.6)
+      return [{ ...at, x: x + SIZE * 0.36, y: y - 1.2, align: 'start', turned: true }];
+    return [];
+  });
+  return [...ruled(stops, y, place), ...words];
+}
+
+/** Distances from the first stop, written up the paper at each; one too near the last written is left out. */
+function running({ stops }: Chain, y: number, place: Place): Mark[] {
+  let last = Number.NEGATIVE_INFINITY;
+  const words = stops.flatMap((stop): Mark[] => {
+    const x = place.x(stop);
+    if (x - last < SIZE + 0.4) return [];
+    last = x;
+    const text = inMillimetres(stop - stops[0]!);
+    const at = { kind: 'text' as const, size: SIZE, text, align: 'end' as const };
+    return [{ ...at, x: x + SIZE * 0.36, y: y + 2, turned: true }];
+  });
+  return [...ruled(stops, y, place), ...words];
+}
+
+/** Heights from the ground, written beside each level. */
+function heights({ stops }: Chain, x: number, place: Place): Mark[] {
+  let last = Number.POSITIVE_INFINITY;
+  const ys = stops.map(place.y);
+  const ticks = ys.map((y) => line(x - TICK, y + TICK, x + TICK, y - TICK));
+  const words = stops.flatMap((stop, i): Mark[] => {
+    const y = ys[i]!;
+    if (last - y < SIZE + 0.3) return [];
+    last = y;
+    const text = inMillimetres(stop);
+    return [{ kind: 'text', x: x + 2, y: y + SIZE * 0.36, size: SIZE, align: 'start', text }];
+  });
+  return [line(x, ys[0]!, x, ys.at(-1)!), ...ticks, ...words];
+}
+
+/** Every chain of a drawing, the rows below it one under another. */
+export function layChains({ chains, extent }: Drawing, place: Place): Mark[] {
+  let y = place.y(extent.bottom) + FIRST;
+  return chains.flatMap((chain) => {
+    if (chain.side === 'right') return heights(chain, place.x(extent.right) + 5, place);
+    const marks = chain.form === 'running' ? running(chain, y, place) : between(chain, y, place);
+    y += chain.form === 'running' ? ROOM.running : ROOM.chain;
+    return marks;
+  });
+}

@@ -1,0 +1,33 @@
+import type { SettingOut } from '../setting-out';
+import type { Chain } from './model';
+
+/** Positions nearer than this are one stop, mm. */
+const SAME = 0.5;
+
+function rising(positions: readonly number[], low: number, high: number): number[] {
+  const inside = positions.filter((at) => at > low + SAME && at < high - SAME);
+  const sorted = [low, ...inside.sort((a, b) => a - b), high];
+  return sorted.filter((at, i) => i === 0 || at - sorted[i - 1]! > SAME);
+}
+
+/** Below the wall: each run, opening and pier, the same from the left end on, and over all. */
+export function lengthChains(out: SettingOut, left: number, right: number): Chain[] {
+  const { openings, piers } = out.spec;
+  const fixed = [...openings, ...piers].flatMap(({ from, width }) => [from, from + width]);
+  const stops = rising(fixed, left, right);
+  const overAll: Chain = { side: 'below', form: 'between', stops: [left, right] };
+  if (stops.length === 2) return [overAll];
+  return [
+    { side: 'below', form: 'between', stops },
+    { side: 'below', form: 'running', stops },
+    overAll,
+  ];
+}
+
+/** Beside the wall: sills, heads, the wall's top and the top of all. */
+export function heightChain(out: SettingOut, top: number): Chain {
+  const { openings, piers, courses } = out.spec;
+  const levels = openings.flatMap((o) => [o.sill, o.top ?? courses]);
+  const all = [...levels, ...piers.map((p) => p.courses), courses].map((c) => c * out.gauge);
+  return { side: 'right', form: 'running', stops: rising(all, 0, top) };
+}

@@ -1,0 +1,11 @@
+/** Drawings of work as plain data: one model for screen, SVG, PDF and DXF. */
+
+export type { DrawnBrick } from './bricks';
+export { bricksOf } from './bricks';
+export type { Topping } from './coping';
+export type { ElevationOptions } from './elevation';
+export { elevation } from './elevation';
+export type { Box, Chain, Drawing, Key, Label, Point, Rod, Stroke, Style } from './model';
+export type { Ink, Mark, Paper, Sheet } from './paper';
+export { A4_LANDSCAPE } from './paper';
+export { toSheet } from './sheet';

@@ -1,0 +1,91 @@
+/**
+ * A drawing of work, before it is put on any paper. Lengths are millimetres of the work, x to the
+ * right from the wall's left end, y up from the ground; only sizes of letters are millimetres on
+ * paper. What a style looks like is the business of whoever puts it on screen or paper.
+ */
+
+export type Style =
+  | 'stretcher'
+  | 'header'
+  | 'half'
+  | 'three-quarter'
+  | 'closer'
+  | 'cut'
+  | 'on-edge'
+  | 'brickwork'
+  | 'opening'
+  | 'pier'
+  | 'cap'
+  | 'ground'
+  | 'dpc'
+  | 'course';
+
+export interface Point {
+  x: number;
+  y: number;
+}
+
+/** A rectangle from its lower left corner. */
+export interface Box extends Point {
+  style: Style;
+  width: number;
+  height: number;
+}
+
+export interface Stroke {
+  style: Style;
+  from: Point;
+  to: Point;
+}
+
+/** Words centred on a point. */
+export interface Label extends Point {
+  text: string;
+  /** Height of the letters on paper, mm. */
+  size: number;
+  /** Left out where, at the scale chosen, it does not go into this. */
+  room?: { width: number; height: number };
+}
+
+/**
+ * A row of dimensions along one side; the first given on a side stands nearest the work.
+ * `between` names each distance; `running` gives each stop its distance from the first.
+ */
+export interface Chain {
+  side: 'below' | 'right';
+  form: 'between' | 'running';
+  /** Positions along x (below) or y (right), rising. */
+  stops: readonly number[];
+}
+
+/** The gauge rod on the left: a mark for each course, numbered every so many. */
+export interface Rod {
+  gauge: number;
+  courses: number;
+  every: number;
+}
+
+/** What a style stands for. */
+export interface Key {
+  style: Style;
+  text: string;
+}
+
+export interface Drawing {
+  title: string;
+  /** What a reader who cannot see it is told. */
+  description: string;
+  extent: { left: number; right: number; bottom: number; top: number };
+  boxes: readonly Box[];
+  strokes: readonly Stroke[];
+  labels: readonly Label[];
+  chains: readonly Chain[];
+  rod: Rod | null;
+  keys: readonly Key[];
+  notes: readonly string[];
+}
+
+/** A length in the words of a drawing: millimetres, to a tenth at most, with no unit. */
+export function inMillimetres(length: number): string {
+  return String(Math.round(length * 10) / 10 + 0);
+}

@@ -1,0 +1,96 @@
+import { layChains } from './chains';
+import type { Drawing } from './model';
+import type { Mark, Paper, Place, Sheet } from './paper';
+import { A4_LANDSCAPE, ROOM, textWidth } from './paper';
+import { layRod } from './rod';
+import { keyRow, ROW } from './sheet-keys';
+
+/** Scales that a rule has edges for. */
+const SCALES = [1, 2, 5, 10, 15, 20, 25, 50, 75, 100, 200, 250, 500];
+
+function scaleFor(drawing: Drawing, width: number, height: number): number {
+  const { left, right, bottom, top } = drawing.extent;
+  const needed = Math.max((right - left) / width, (top - bottom) / height);
+  const known = SCALES.find((scale) => scale >= needed);
+  return known ?? Math.ceil(needed / 500) * 500;
+}
+
+function roomBelow(drawing: Drawing, paper: Paper): number {
+  const below = drawing.chains.filter((chain) => chain.side === 'below');
+  const chains = below.reduce(
+    (sum, { form }) => sum + (form === 'running' ? ROOM.running : ROOM.chain),
+    4,
+  );
+  return chains + ROW * keyRow(drawing.keys, paper).rows + ROW * drawing.notes.length + 2;
+}
+
+function labelMarks(drawing: Drawing, place: Place): Mark[] {
+  return drawing.labels.flatMap(({ text, x, y, size, room }): Mark[] => {
+    const wide = textWidth(text, size);
+    const fits = (width: number, height: number) =>
+      !room || (width <= room.width / place.scale && height <= room.height / place.scale);
+    const at = { kind: 'text' as const, size, text, align: 'middle' as const, backed: true };
+    const [px, py] = [place.x(x), place.y(y)];
+    if (fits(wide, size)) return [{ ...at, x: px, y: py + size * 0.36 }];
+    if (fits(size, wide)) return [{ ...at, x: px + size * 0.36, y: py, turned: true }];
+    return [];
+  });
+}
+
+function workMarks(drawing: Drawing, place: Place): Mark[] {
+  const boxes = drawing.boxes.map(({ style, x, y, width, height }): Mark => {
+    const [left, top] = [place.x(x), place.y(y + height)];
+    const [w, h] = [width / place.scale, height / place.scale];
+    return { kind: 'box', ink: style, x: left, y: top, width: w, height: h };
+  });
+  const strokes = drawing.strokes.map(({ style, from, to }): Mark => {
+    const [x1, y1, x2, y2] = [place.x(from.x), place.y(from.y), place.x(to.x), place.y(to.y)];
+    return { kind: 'line', ink: style, x1, y1, x2, y2 };
+  });
+  return [...boxes, ...strokes, ...labelMarks(drawing, place)];
+}
+
+function heading(drawing: Drawing, paper: Paper, scale: number): Mark[] {
+  const y = paper.margin + 5;
+  const right = paper.width - paper.margin;
+  const text = `Scale 1:${scale}. Sizes in millimetres.`;
+  return [
+    { kind: 'text', x: paper.margin, y, size: 5, align: 'start', bold: true, text: drawing.title },
+    { kind: 'text', x: right, y, size: 3, align: 'end', text },
+  ];
+}
+
+/**
+ * Puts a drawing on paper: the largest usual scale at which it goes in, the work above its
+ * dimensions, the rod on its left, the key below. `tight` cuts the sheet off below the key.
+ */
+export function toSheet(drawing: Drawing, paper: Paper = A4_LANDSCAPE, tight = false): Sheet {
+  const { extent } = drawing;
+  const below = roomBelow(drawing, paper);
+  const width = paper.width - 2 * paper.margin - ROOM.rod - ROOM.heights;
+  const height = paper.height - 2 * paper.margin - ROOM.title - below;
+  const scale = scaleFor(drawing, width, height);
+  const high = (extent.top - extent.bottom) / scale;
+  const left = paper.margin + ROOM.rod + (width - (extent.right - extent.left) / scale) / 2;
+  const base = paper.margin + ROOM.title + (tight ? high : (height + high) / 2);
+  const place: Place = {
+    scale,
+    x: (along) => left + (along - extent.left) / scale,
+    y: (up) => base - (up - extent.bottom) / scale,
+  };
+  const end = base + below;
+  return {
+    title: drawing.title,
+    description: drawing.description,
+    width: paper.width,
+    height: tight ? end + paper.margin : paper.height,
+    scale,
+    marks: [
+      ...heading(drawing, paper, scale),
+      ...workMarks(drawing, place),
+      ...layRod(drawing, place),
+      ...layChains(drawing, place),
+      ...keyRow(drawing.keys, paper).marks(end, drawing.notes),
+    ],
+  };
+}

@@ -1,0 +1,68 @@
+/** Every speed claim of the project, as ratios taken side by side in this run. Prints a table; fails only when an answer is wrong. */
+import { existsSync } from 'node:fs';
+import { coldCommand, coldServer } from './cold';
+import { keystroke } from './keystroke';
+import { laying } from './laying';
+import { reading } from './reading';
+import type { Paired } from './stats';
+
+const SERVER = 'dist/server.cjs';
+const COMMAND = 'dist/perpend.cjs';
+
+function row(what: string, pair: Paired, beside: string, aim: string): void {
+  const ms = (n: number) => `${n < 1 ? n.toFixed(3) : n.toFixed(1)} ms`;
+  const spread = `${pair.least.toFixed(2)} to ${pair.most.toFixed(2)}`;
+  console.log(
+    `${what.padEnd(44)} ${ms(pair.a).padStart(10)} ${ms(pair.b).padStart(10)}  × ${pair.ratio.toFixed(3).padStart(8)}  (${spread})`,
+  );
+  console.log(`${''.padEnd(44)} beside: ${beside}. ${aim}`);
+}
+
+async function main(): Promise<void> {
+  for (const file of [SERVER, COMMAND])
+    if (!existsSync(file)) throw new Error(`${file} is not built: run npm run build first.`);
+  const empty = process.argv[2]!;
+  console.log(
+    `Node ${process.version}. Ours, the other, ours divided by the other (median of pairs; least to most).\n`,
+  );
+  for (const lines of [200, 10_000]) {
+    const pair = await keystroke(lines, SERVER, empty);
+    if (!pair.fresh) throw new Error('The hints after two different keys were the same.');
+    const aim = lines === 200 ? 'Aim: at most 3' : 'Aim: at most 2';
+    row(`keystroke to fresh totals, ${lines} lines`, pair, 'an empty server on the same text', aim);
+  }
+  row(
+    'cold start to findings, 200 lines',
+    await coldServer(SERVER, ['--stdio']),
+    'node -e 0',
+    'Aim: at most 2',
+  );
+  row('empty server, cold', await coldServer(empty, []), 'node -e 0', 'For comparison');
+  row(
+    'command line: price, cold',
+    await coldCommand(COMMAND, 'examples/garden-wall/job.perp'),
+    'node -e 0',
+    'For comparison',
+  );
+  const read = await reading(10_000);
+  row(
+    `reading 10,000 lines (${read.perSecond} lines a second)`,
+    read,
+    'JSON.parse of the same words',
+    'Prototype: 4.5 µs a line',
+  );
+  const small = await laying(98_636, 15);
+  row(
+    `laying ${small.counted} bricks`,
+    small.pair,
+    'an object for each brick',
+    'Prototype: 0.0007',
+  );
+  const large = await laying(10_000_000, 3);
+  row(`laying ${large.counted} bricks`, large.pair, 'an object for each brick', 'Aim: under 1 ms');
+}
+
+main().catch((error: unknown) => {
+  console.error(error);
+  process.exitCode = 1;
+});
