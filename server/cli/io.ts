@@ -26,12 +26,11 @@ export function plain(text: string): string {
 
 const PAINT = { bold: '1', dim: '2', red: '31', yellow: '33' } as const;
 const ESCAPE = String.fromCharCode(27);
-/** Our own marks of colour, as the cleaner leaves them. */
+/** A mark of colour as the cleaner leaves it. A job's text could colour itself with one, and do no more. */
 const MARK = /\ufffd\[(0|1|2|31|33)m/g;
 
 export type Colour = keyof typeof PAINT;
 
-/** Only an own mark is coloured: `text` is cleaned first, so it cannot hold one. */
 export function paint(io: { colour: boolean }, colour: Colour, text: string): string {
   return io.colour ? `${ESCAPE}[${PAINT[colour]}m${text}${ESCAPE}[0m` : text;
 }

@@ -37,8 +37,9 @@ function realName(name: string): string {
 function replace(name: string, text: string): void {
   const fresh = path.join(path.dirname(name), `.${path.basename(name)}.${process.pid}.new`);
   const mode = modeOf(name);
+  const file = openSync(fresh, 'wx'); // never someone else's file
   try {
-    fill(fresh, text, mode);
+    fill(file, text, mode);
     renameSync(fresh, name);
   } catch (error) {
     rmSync(fresh, { force: true });
@@ -53,8 +54,7 @@ function modeOf(name: string): number | undefined {
 }
 
 /** On the disk before it takes the old one's place: a power cut leaves one or the other. */
-function fill(fresh: string, text: string, mode: number | undefined): void {
-  const file = openSync(fresh, 'wx');
+function fill(file: number, text: string, mode: number | undefined): void {
   try {
     writeFileSync(file, text);
     if (mode !== undefined) fchmodSync(file, mode);

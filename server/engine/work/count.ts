@@ -63,22 +63,35 @@ function number(n: number): string {
   return showNumber(exact(n), THOUSANDS);
 }
 
+/** Pieces of one brick. */
+export interface Laid {
+  readonly tally: Tally;
+  readonly brick: Brick;
+}
+
 /**
  * Mortar as laid: the work’s own volume less the bricks’, and the frogs, which fill when bricks are
- * laid frog up.
+ * laid frog up. Each brick has its own frog: those of a damp course may have none.
  */
-export function mortarOf(label: string, tally: Tally, brick: Brick, env: Env): Term {
+export function mortarOf(label: string, laid: readonly Laid[], env: Env): Term {
   const unit = unitNames(env).volume;
-  const gross = volumeShown(env, 'volume of the work', tally.grossVolume);
-  const solid = volumeShown(env, 'volume of its bricks', tally.brickVolume);
+  const all = sumTallies(laid.map((l) => l.tally));
+  const gross = volumeShown(env, 'volume of the work', all.grossVolume);
+  const solid = volumeShown(env, 'volume of its bricks', all.brickVolume);
   const joints = difference('in the joints', unit, gross, solid);
-  if (brick.frog.value.isZero()) return withGaps({ ...joints, label }, brick.gaps);
+  const gaps = laid.flatMap((l) => l.brick.gaps);
+  const frogs = laid.filter((l) => !l.brick.frog.value.isZero()).map((l) => frogsOf(l, env));
+  if (!frogs.length) return withGaps({ ...joints, label }, gaps);
+  return withGaps(sum(label, unit, [joints, ...frogs]), gaps);
+}
+
+function frogsOf({ tally, brick }: Laid, env: Env): Term {
+  const solid = volumeShown(env, `volume of ${brick.title}`, tally.brickVolume);
   const hundredth = fact('of a hundred', '0.01', '');
-  const frogs = product(
+  return product(
     'in the frogs',
-    unit,
+    unitNames(env).volume,
     [solid, brick.frog, hundredth],
     'frogs are laid up and fill',
   );
-  return withGaps(sum(label, unit, [joints, frogs]), brick.gaps);
 }

@@ -1,6 +1,8 @@
 /** Piers that stand alone: one or several alike. */
 import { exact } from '../../../shared/exact';
 import { showNumber } from '../../../shared/show';
+import { capOverhang } from '../findings/cap-overhang';
+import { higherThanALift } from '../findings/lift';
 import type { Remark } from '../findings/remark';
 import { type Gang, taskHours } from '../labour/gang';
 import type { BlockFacts, Env } from '../resolve/env';
@@ -62,6 +64,11 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
   const alike = facts.line('number')?.term('number', 'alike') ?? fact('alike', 1, '');
   const spec: PierPlan = { ...plan, courses: height.courses };
   const counts = countPier(masonry, spec, plan, height, remarks);
+  const notes = [
+    capOverhang(facts, plan.width, plan.depth, env),
+    higherThanALift(facts, spec.courses * (masonry.brick.size!.height + height.bed), env),
+  ];
+  remarks.push(...notes.filter((r): r is Remark => r !== undefined));
   const needs = needsOf(masonry, counts, alike, gang);
   const settingOutHeight = height.courses * (masonry.brick.size!.height + height.bed);
   const high = lengthShown(env, 'Height of the courses', settingOutHeight, { args: [height.term] });

@@ -129,7 +129,9 @@ class RepairWork {
     this.down.push(bricks);
     this.wanted.push(named('to build again', bricks));
     if (laid)
-      this.mortar.push(mortarOf('building again', laid.tally, this.masonry.brick, this.env));
+      this.mortar.push(
+        mortarOf('building again', [{ tally: laid.tally, brick: this.masonry.brick }], this.env),
+      );
     this.task('take-down', 'Taking down', bricks);
     this.task('facework', 'Building again', bricks);
     this.does.add('taking-down');

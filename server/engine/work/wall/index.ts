@@ -1,5 +1,7 @@
 /** A wall: laid, counted, timed, and looked at for what does not work and what is not safe. */
 
+import { capOverhang } from '../../findings/cap-overhang';
+import { higherThanALift } from '../../findings/lift';
 import { openingWidth } from '../../findings/opening-width';
 import type { Remark } from '../../findings/remark';
 import { standInEachOther } from '../../findings/wall';
@@ -79,12 +81,16 @@ class WallWork {
     for (const { a, b } of this.counts.out.clashes)
       remarks.push(standInEachOther(masonry.facts, a, b));
     remarkOnRuns(runsOf(masonry, plan, this.counts.out), masonry, remarks);
-    for (const opening of plan.openings) {
-      const remark = openingWidth(opening, plan, masonry);
-      if (remark) remarks.push(remark);
-    }
+    for (const opening of plan.openings) this.note(openingWidth(opening, plan, masonry));
+    for (const pier of plan.piers)
+      this.note(capOverhang(pier.facts, pier.spec.width, pier.spec.depth, this.env));
+    this.note(higherThanALift(masonry.facts, this.counts.out.gauge * plan.spec.courses, this.env));
     this.coping = this.countCopings();
     this.caps = plan.piers.flatMap((p) => capsOf(p.facts, 1));
+  }
+
+  private note(remark: Remark | undefined): void {
+    if (remark) this.remarks.push(remark);
   }
 
   private countCopings(): Counted | undefined {
@@ -164,9 +170,12 @@ class WallWork {
   }
 
   private mortar(): MixNeed {
-    const { mix } = this.masonry;
-    const all = sumTallies([this.counts.all, ...(this.coping ? [this.coping.tally] : [])]);
-    const litres = mortarOf('Mortar', all, this.masonry.brick, this.env);
+    const { mix, brick } = this.masonry;
+    const { wall, piers, dpc } = this.counts;
+    const own = [wall, piers, this.coping].filter((c): c is Counted => c !== undefined);
+    const laid = [{ tally: sumTallies(own.map((c) => c.tally)), brick }];
+    if (dpc) laid.push({ tally: dpc.counted.tally, brick: dpc.brick });
+    const litres = mortarOf('Mortar', laid, this.env);
     return {
       mix: mix.name,
       block: mix.facts?.block,
@@ -243,7 +252,7 @@ class WallWork {
         ),
       },
     ];
-    const rule = ruleOfThumb(area, spec.thickness, this.env);
+    const rule = ruleOfThumb(area, spec.thickness, this.masonry);
     if (rule) figures.splice(1, 0, { key: 'rule', term: rule });
     if (needs.mixes[1])
       figures.push({

@@ -1,0 +1,89 @@
+/** The jobs of one run: each file read once, each in the workspace of the folder it belongs to. */
+import { readFileSync, realpathSync, statSync } from 'node:fs';
+import path from 'node:path';
+import type { Host } from '../engine/resolve/uses';
+import type { Job } from '../engine/workspace/job';
+import { Workspace } from '../engine/workspace/workspace';
+import { FileTrouble } from './exits';
+import { MOST_BYTES, readText, whyNot } from './files/read';
+import { confined, givenFolder, isWithin, workspaceAbove } from './files/workspace';
+import { LIBRARIES } from './shipped';
+
+/** What stands for the text that is piped in. */
+export const STDIN = '-';
+const STDIN_SHOWN = '<stdin>';
+
+/** A job, and the file as the caller named it. */
+export interface Opened {
+  readonly job: Job;
+  readonly shown: string;
+}
+
+export class Session {
+  private readonly workspaces = new Map<string, Workspace>();
+  private readonly given = new Map<string, string>();
+  private readonly root: string | undefined;
+
+  /** `folder`: the workspace of every file, instead of the one found above each. @throws FileTrouble */
+  constructor(
+    private readonly cwd: string,
+    folder: string | undefined,
+  ) {
+    this.root = folder === undefined ? undefined : givenFolder(folder, cwd);
+  }
+
+  /** @throws FileTrouble when the file cannot be read */
+  open(file: string): Opened {
+    const shown = file === STDIN ? STDIN_SHOWN : file;
+    const name = this.realName(file, shown);
+    const text = readText(file === STDIN ? 0 : name, shown);
+    this.given.set(name, shown);
+    const workspace = this.workspaceOf(path.dirname(name));
+    workspace.opened(name, text);
+    return { job: workspace.job(name)!, shown };
+  }
+
+  /** A file's name for a reader: as it was given, else as it is reached from the current folder. */
+  shown(name: string): string {
+    const given = this.given.get(name);
+    if (given !== undefined || !path.isAbsolute(name)) return given ?? name;
+    return path.relative(this.cwd, name).replaceAll(path.sep, '/');
+  }
+
+  private realName(file: string, shown: string): string {
+    try {
+      if (file === STDIN) return path.join(realpathSync(this.cwd), STDIN_SHOWN);
+      return realpathSync(path.resolve(this.cwd, file));
+    } catch (error) {
+      throw new FileTrouble(`${shown} cannot be read: ${whyNot(error)}.`);
+    }
+  }
+
+  private workspaceOf(folder: string): Workspace {
+    const root = this.root ?? workspaceAbove(folder);
+    let known = this.workspaces.get(root);
+    if (!known) {
+      known = new Workspace(hostOf(root), LIBRARIES);
+      this.workspaces.set(root, known);
+    }
+    return known;
+  }
+}
+
+function hostOf(root: string): Host {
+  return {
+    resolve: (from, to) => confined(root, from, to),
+    read: (name) => (isWithin(root, name) ? usedText(name) : undefined),
+  };
+}
+
+/** A file that a job uses: an ordinary one, of a size that a job has. Anything else is as good as missing. */
+function usedText(name: string): string | undefined {
+  try {
+    const found = statSync(name);
+    if (!found.isFile() || found.size > MOST_BYTES) return undefined;
+    return readFileSync(name, 'utf8');
+  } catch {
+    return undefined;
+  }
+}

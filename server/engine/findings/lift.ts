@@ -1,0 +1,21 @@
+/** Brickwork higher than is built up in one day: green mortar cannot carry it. */
+import { type BlockFacts, defaultLine, type Env } from '../resolve/env';
+import { lengthText } from '../work/lengths';
+import type { Remark } from './remark';
+
+/** `height` over all, mm. */
+export function higherThanALift(facts: BlockFacts, height: number, env: Env): Remark | undefined {
+  const line = defaultLine(env, 'lift');
+  const lift = line?.number('height');
+  if (!line || !lift || height <= lift) return undefined;
+  const days = Math.ceil(height / lift);
+  const source = line.line.syntax.comment?.text.replace(/^#\s*/, '') ?? '';
+  const message = `${lengthText(env, height)} is more than the ${lengthText(env, lift)} that is built up in a day${source ? ` (${source})` : ''}: it takes ${days} days, however few the hours.`;
+  return {
+    code: 'lift',
+    severity: 'information',
+    origin: facts.line('height')?.origin ?? facts.origin,
+    message,
+    related: [{ origin: line.origin, message: 'The most in a day' }],
+  };
+}

@@ -1,0 +1,99 @@
+/** Things with names: where they are written, and who means them. */
+import type { NamedKind } from '../../../grammar/lines/slots';
+import type { ReadLine, Value } from '../../../grammar/read/values';
+import type { Span } from '../../../shared/span';
+import { isTrade } from '../labour/gang';
+import { WORK, wordOf } from '../resolve/book';
+import type { Job } from '../workspace/job';
+import type { SourceBlock, SourceFile } from '../workspace/source';
+import type { Spot } from './spot';
+
+/** A heading or line that gives a name. */
+export interface Named {
+  readonly kind: NamedKind;
+  readonly block: SourceBlock;
+  readonly line: ReadLine;
+  readonly name: string;
+  /** Where the name itself stands, in its block. */
+  readonly span: Span;
+}
+
+/** Everything of these kinds that may be named at a place, nearest first. `block` is the one the place is in. */
+export function namedThings(
+  job: Job,
+  kinds: readonly NamedKind[],
+  block: SourceBlock | undefined,
+): Named[] {
+  return kinds.flatMap((kind) => thingsOf(job, kind, block));
+}
+
+/** Those of one name. A firm’s file may say more of a brick that a library gives: so there can be several. */
+export function thingsNamed(
+  job: Job,
+  kinds: readonly NamedKind[],
+  name: string,
+  block: SourceBlock | undefined,
+): Named[] {
+  return namedThings(job, kinds, block).filter((thing) =>
+    thing.kind === 'trade' ? isTrade(thing.name, name) : thing.name === name,
+  );
+}
+
+function thingsOf(job: Job, kind: NamedKind, block: SourceBlock | undefined): Named[] {
+  if (kind === 'opening') return innerOf(kind, block ? [block] : []);
+  if (kind === 'zone') return innerOf(kind, job.book.blocksOf('limit'));
+  if (kind === 'trade') return trades(job);
+  if (!WORK.has(kind)) return job.book.blocksOf(kind).flatMap((b) => asNamed(kind, b) ?? []);
+  const own = job.file.blocks.filter((b) => b.kind === kind);
+  const other = job.book.blocksOf(kind);
+  const top = [...own, ...other].flatMap((b) => asNamed(kind, b) ?? []);
+  return [...top, ...innerOf(kind, job.file.blocks)];
+}
+
+function asNamed(kind: NamedKind, block: SourceBlock): Named | undefined {
+  const line = block.read.heading;
+  return line && given(kind, block, line);
+}
+
+function given(kind: NamedKind, block: SourceBlock, line: ReadLine): Named | undefined {
+  const name: Value | undefined = line.values.name;
+  if (name?.kind !== 'word') return undefined;
+  return { kind, block, line, name: name.text, span: name.span };
+}
+
+/** Openings and piers of a wall, zones of a limit. */
+function innerOf(kind: NamedKind, blocks: readonly SourceBlock[]): Named[] {
+  return blocks.flatMap((block) =>
+    (block.read.heading?.body ?? []).flatMap((line) =>
+      line.kind.key === kind ? (given(kind, block, line) ?? []) : [],
+    ),
+  );
+}
+
+function trades(job: Job): Named[] {
+  return job.book.all('labour', 'trade').map(({ block, line }) => {
+    const key = line.syntax.key!;
+    return { kind: 'trade', block, line, name: key.text, span: key.span };
+  });
+}
+
+export function titleOf(thing: Named): string {
+  return wordOf(thing.line.values.title);
+}
+
+/** The name that a line gives at a position, as a thing. */
+export function givenAt(spot: Spot): Named | undefined {
+  const { read, block } = spot;
+  if (!read) return undefined;
+  if (read.kind.key === 'trade' && read.kind.open) {
+    const key = read.syntax.key!;
+    return { kind: 'trade', block, line: read, name: key.text, span: key.span };
+  }
+  const kind = read.kind.key as NamedKind;
+  return read.kind.takes[0]?.slot === 'new-name' ? given(kind, block, read) : undefined;
+}
+
+/** A block's own file, in words: its last part. */
+export function shortName(file: SourceFile): string {
+  return file.name.split(/[\\/]/).at(-1)!;
+}
