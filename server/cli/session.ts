@@ -7,7 +7,7 @@ import { Workspace } from '../engine/workspace/workspace';
 import { FileTrouble } from './exits';
 import { MOST_BYTES, readText, whyNot } from './files/read';
 import { confined, givenFolder, isWithin, workspaceAbove } from './files/workspace';
-import { LIBRARIES } from './shipped';
+import { LIBRARIES } from './libraries';
 
 /** What stands for the text that is piped in. */
 export const STDIN = '-';

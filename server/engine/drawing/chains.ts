@@ -35,33 +35,36 @@ function between({ stops }: Chain, y: number, place: Place): Mark[] {
   return [...ruled(stops, y, place), ...words];
 }
 
-/** Distances from the first stop, written up the paper at each; one too near the last written is left out. */
+/** Distances from the wall's left end, written up the paper at each, moved along where they would touch. */
 function running({ stops }: Chain, y: number, place: Place): Mark[] {
   let last = Number.NEGATIVE_INFINITY;
-  const words = stops.flatMap((stop): Mark[] => {
-    const x = place.x(stop);
-    if (x - last < SIZE + 0.4) return [];
-    last = x;
-    const text = inMillimetres(stop - stops[0]!);
+  const words = stops.map((stop): Mark => {
+    last = Math.max(place.x(stop), last + SIZE + 0.4);
+    const text = inMillimetres(stop);
     const at = { kind: 'text' as const, size: SIZE, text, align: 'end' as const };
-    return [{ ...at, x: x + SIZE * 0.36, y: y + 2, turned: true }];
+    return { ...at, x: last + SIZE * 0.36, y: y + 2, turned: true };
   });
   return [...ruled(stops, y, place), ...words];
 }
 
-/** Heights from the ground, written beside each level. */
+/** Heights from the ground, written beside each level, moved up where they would touch. */
 function heights({ stops }: Chain, x: number, place: Place): Mark[] {
   let last = Number.POSITIVE_INFINITY;
   const ys = stops.map(place.y);
   const ticks = ys.map((y) => line(x - TICK, y + TICK, x + TICK, y - TICK));
-  const words = stops.flatMap((stop, i): Mark[] => {
-    const y = ys[i]!;
-    if (last - y < SIZE + 0.3) return [];
-    last = y;
+  const words = stops.map((stop, i): Mark => {
+    last = Math.min(ys[i]!, last - SIZE - 0.3);
     const text = inMillimetres(stop);
-    return [{ kind: 'text', x: x + 2, y: y + SIZE * 0.36, size: SIZE, align: 'start', text }];
+    return { kind: 'text', x: x + 2, y: last + SIZE * 0.36, size: SIZE, align: 'start', text };
   });
   return [line(x, ys[0]!, x, ys.at(-1)!), ...ticks, ...words];
+}
+
+/** Mm on paper from one row of dimensions below the work to the next. */
+export function roomFor({ form, stops }: Chain): number {
+  if (form === 'between') return ROOM.chain;
+  const longest = Math.max(...stops.map((stop) => textWidth(inMillimetres(stop), SIZE)));
+  return longest + 6;
 }
 
 /** Every chain of a drawing, the rows below it one under another. */
@@ -70,7 +73,7 @@ export function layChains({ chains, extent }: Drawing, place: Place): Mark[] {
   return chains.flatMap((chain) => {
     if (chain.side === 'right') return heights(chain, place.x(extent.right) + 5, place);
     const marks = chain.form === 'running' ? running(chain, y, place) : between(chain, y, place);
-    y += chain.form === 'running' ? ROOM.running : ROOM.chain;
+    y += roomFor(chain);
     return marks;
   });
 }

@@ -58,10 +58,6 @@ export function toppingLabels(topping: Topping): Label[] {
     });
 }
 
-export function toppingTop(topping: Topping): number {
-  return topping.at + topping.height;
-}
-
 export function toppingKeys(toppings: readonly Topping[]): Key[] {
   const kinds = new Set(toppings.map((topping) => topping.kind));
   const keys: Key[] = [];

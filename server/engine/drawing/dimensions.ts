@@ -25,9 +25,9 @@ export function lengthChains(out: SettingOut, left: number, right: number): Chai
 }
 
 /** Beside the wall: sills, heads, the wall's top and the top of all. */
-export function heightChain(out: SettingOut, top: number): Chain {
+export function heightChain(out: SettingOut, bottom: number, top: number): Chain {
   const { openings, piers, courses } = out.spec;
   const levels = openings.flatMap((o) => [o.sill, o.top ?? courses]);
   const all = [...levels, ...piers.map((p) => p.courses), courses].map((c) => c * out.gauge);
-  return { side: 'right', form: 'running', stops: rising(all, 0, top) };
+  return { side: 'right', form: 'running', stops: rising(all, bottom, top) };
 }

@@ -49,7 +49,7 @@ export interface Label extends Point {
 
 /**
  * A row of dimensions along one side; the first given on a side stands nearest the work.
- * `between` names each distance; `running` gives each stop its distance from the first.
+ * `between` names each distance; `running` gives each stop its distance from the wall's left end or the ground.
  */
 export interface Chain {
   side: 'below' | 'right';

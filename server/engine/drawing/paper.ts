@@ -43,7 +43,7 @@ export interface Sheet {
 }
 
 /** Room that words and dimensions take round the work, mm on paper. */
-export const ROOM = { title: 14, chain: 9, running: 13, rod: 18, heights: 16 };
+export const ROOM = { title: 14, chain: 9, rod: 18, heights: 16 };
 
 /** From work to paper. */
 export interface Place {

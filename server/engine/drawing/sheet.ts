@@ -1,4 +1,4 @@
-import { layChains } from './chains';
+import { layChains, roomFor } from './chains';
 import type { Drawing } from './model';
 import type { Mark, Paper, Place, Sheet } from './paper';
 import { A4_LANDSCAPE, ROOM, textWidth } from './paper';
@@ -6,7 +6,7 @@ import { layRod } from './rod';
 import { keyRow, ROW } from './sheet-keys';
 
 /** Scales that a rule has edges for. */
-const SCALES = [1, 2, 5, 10, 15, 20, 25, 50, 75, 100, 200, 250, 500];
+const SCALES = [1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 250, 500];
 
 function scaleFor(drawing: Drawing, width: number, height: number): number {
   const { left, right, bottom, top } = drawing.extent;
@@ -17,10 +17,7 @@ function scaleFor(drawing: Drawing, width: number, height: number): number {
 
 function roomBelow(drawing: Drawing, paper: Paper): number {
   const below = drawing.chains.filter((chain) => chain.side === 'below');
-  const chains = below.reduce(
-    (sum, { form }) => sum + (form === 'running' ? ROOM.running : ROOM.chain),
-    4,
-  );
+  const chains = below.reduce((sum, chain) => sum + roomFor(chain), 4);
   return chains + ROW * keyRow(drawing.keys, paper).rows + ROW * drawing.notes.length + 2;
 }
 
@@ -62,7 +59,7 @@ function heading(drawing: Drawing, paper: Paper, scale: number): Mark[] {
 
 /**
  * Puts a drawing on paper: the largest usual scale at which it goes in, the work above its
- * dimensions, the rod on its left, the key below. `tight` cuts the sheet off below the key.
+ * dimensions and rather high on the page, the rod on its left, the key below. `tight` cuts the sheet off below the key.
  */
 export function toSheet(drawing: Drawing, paper: Paper = A4_LANDSCAPE, tight = false): Sheet {
   const { extent } = drawing;
@@ -72,7 +69,7 @@ export function toSheet(drawing: Drawing, paper: Paper = A4_LANDSCAPE, tight = f
   const scale = scaleFor(drawing, width, height);
   const high = (extent.top - extent.bottom) / scale;
   const left = paper.margin + ROOM.rod + (width - (extent.right - extent.left) / scale) / 2;
-  const base = paper.margin + ROOM.title + (tight ? high : (height + high) / 2);
+  const base = paper.margin + ROOM.title + high + (tight ? 0 : Math.max(0, height - high) / 4);
   const place: Place = {
     scale,
     x: (along) => left + (along - extent.left) / scale,

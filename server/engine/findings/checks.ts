@@ -40,7 +40,7 @@ class Check {
 
   private later(line: ReadLine, word: string, what: string): void {
     const origin = { block: this.block, span: line.syntax.span };
-    const message = `“${word}” is read and kept, but ${what} is not computed yet: no total counts it.`;
+    const message = `“${word}” is read and kept. Not computed yet: ${what}. No total counts it.`;
     this.remarks.push({ code: 'not-computed', severity: 'information', origin, message });
   }
 

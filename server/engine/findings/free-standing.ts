@@ -22,7 +22,7 @@ export function freeStanding(work: Work, env: Env): Remark[] {
   if (height === undefined || !settingOut || !work.facts.does.has('free-standing')) return [];
   const rows = rowsFor(settingOut.spec.thickness, settingOut.thickness, env);
   if (!rows.length) return [noTable(facts)];
-  const zone = facts.orDefault('exposure')?.word('zone');
+  const zone = facts.orDefault('exposure')?.word('zone') || onlyZone(rows);
   const own = zone ? rows.filter((r) => r.zone === zone) : rows;
   const tightest = own.reduce<Allowed | undefined>(
     (a, b) => (a && a.height <= b.height ? a : b),
@@ -31,6 +31,12 @@ export function freeStanding(work: Work, env: Env): Remark[] {
   if (!tightest) return [noTable(facts)];
   if (height <= tightest.height) return [];
   return [overHeight(facts, height, tightest, zone, rows, env)];
+}
+
+/** A table of one exposure leaves nothing to say. */
+function onlyZone(rows: readonly Allowed[]): string | undefined {
+  const [zone, ...others] = new Set(rows.map((r) => r.zone));
+  return others.length ? undefined : zone;
 }
 
 /** Rows of the limits for this thickness: said in half bricks, or as a length no thicker than the wall. */

@@ -2,16 +2,11 @@
 import { exact } from '../../../shared/exact';
 import { showNumber } from '../../../shared/show';
 import type { Env } from '../resolve/env';
-import {
-  type BricksNeeded,
-  bricksNeeded,
-  sumTallies,
-  type Tally,
-  type UnitSize,
-} from '../setting-out';
+import { type BricksNeeded, bricksNeeded, sumTallies, type Tally } from '../setting-out';
 import { counted, difference, fact, product, sum, type Term, withGaps } from '../working/term';
 import type { Brick } from './goods';
 import { lengthText, unitNames, volumeShown } from './lengths';
+import { kerfOf, kerfTerm, type Masonry } from './masonry';
 
 export interface Counted {
   /** Bricks that the laid pieces are cut from. */
@@ -22,24 +17,46 @@ export interface Counted {
 
 const THOUSANDS = 0;
 
-/** Bricks of one kind in some tallies. `how` says how the courses were laid. */
+/**
+ * Bricks of one kind in some tallies. `inputs` are the facts they were laid from (length, courses, bond);
+ * the brick’s own size and joints go with them. `how` says how the courses were laid.
+ */
 export function countBricks(
   label: string,
   tallies: readonly Tally[],
-  unit: UnitSize,
-  joint: number,
-  kerf: number,
-  env: Env,
+  masonry: Masonry,
+  inputs: readonly Term[],
   how?: () => readonly string[],
 ): Counted {
+  const { env } = masonry;
   const tally = sumTallies(tallies);
-  const needed = bricksNeeded(tally, unit, joint, kerf);
+  const joint = masonry.jointTerms.perpend.value.toNumber();
+  const needed = bricksNeeded(tally, masonry.brick.size!, joint, kerfOf(env));
   const detail = () => [...(how?.() ?? []), ...piecesText(tally, needed, env)];
-  const bricks = counted(label, needed.total, 'bricks', {
-    detail,
-    note: 'counted by laying the courses',
-  });
-  return { bricks, needed, tally };
+  const args = [
+    ...inputs,
+    ...brickTerms(masonry),
+    ...(needed.total > tally.wholes ? [kerfTerm(env)] : []),
+  ];
+  const note = 'counted by laying the courses';
+  return { bricks: counted(label, needed.total, 'bricks', { detail, note, args }), needed, tally };
+}
+
+/** The brick and its joints, as facts with their lines. */
+function brickTerms({ brick, jointTerms }: Masonry): Term[] {
+  const line = brick.facts?.line('size');
+  const { length, width, height } = brick.size!;
+  const side = (label: string, mm: number) => fact(label, exact(mm), 'mm', line?.at('size'));
+  const sides = [
+    side('brick, length', length),
+    side('brick, width', width),
+    side('brick, height', height),
+  ];
+  return [
+    ...sides,
+    { ...jointTerms.perpend, label: 'upright joint' },
+    { ...jointTerms.bed, label: 'bed joint' },
+  ];
 }
 
 /** Whole bricks, bats and closers told apart, and the bricks each is cut from. */

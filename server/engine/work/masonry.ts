@@ -1,5 +1,5 @@
 /** What every piece of brickwork stands on: its brick, its mix, its joints, and what joints anyone would accept. */
-import { type BlockFacts, defaultLine, type Env } from '../resolve/env';
+import { type BlockFacts, defaultLine, defaultTerm, type Env } from '../resolve/env';
 import type { JointLimits, Joints, UnitSize } from '../setting-out';
 import type { Gap, Term } from '../working/term';
 import { type Brick, brickOf, type JointTerms, jointsOf, type Mix, mixOf } from './goods';
@@ -52,6 +52,11 @@ export function limitsOf(
 
 export function kerfOf(env: Env): number {
   return defaultLine(env, 'kerf')?.number('width') ?? 0;
+}
+
+/** What the saw takes, as a fact. */
+export function kerfTerm(env: Env): Term {
+  return defaultTerm(env, 'kerf', 'width', 'saw cut');
 }
 
 /** A size known in full, or nothing. */

@@ -14,7 +14,7 @@ import { type Counted, countBricks, mortarOf } from './count';
 import { footingOf } from './footing';
 import { brickOf } from './goods';
 import { lengthShown } from './lengths';
-import { jointsIn, kerfOf, type Masonry, masonryOf } from './masonry';
+import { jointsIn, type Masonry, masonryOf } from './masonry';
 import type { BrickNeed, Figure, Needs, TaskNeed, TopRun, Work } from './needs';
 import { type Plan, planOf } from './plan';
 import { pierCoping } from './wall/copings';
@@ -133,7 +133,7 @@ function countPier(
   const unit = masonry.brick.size!;
   const joints = { bed: height.bed, perpend: jointsIn(masonry)!.perpend };
   const count = (label: string, tally: Tally, how?: () => string[]) =>
-    countBricks(label, [tally], unit, joints.perpend, kerfOf(masonry.env), masonry.env, how);
+    countBricks(label, [tally], masonry, [height.term], how);
   const damp = Math.min(
     spec.courses,
     Math.floor(masonry.facts.line('dpc')?.number('courses') ?? 0),
@@ -181,9 +181,12 @@ function needsOf(masonry: Masonry, counts: PierCounts, alike: Term, gang: Gang):
     origin: brick.origin,
   };
   const bricks = [main];
+  const mine = sumTallies([counts.pier, counts.coping].flatMap((c) => (c ? [c.tally] : [])));
+  const laid = [{ tally: mine, brick }];
   const damp = facts.line('dpc');
   if (counts.dpc && damp) {
     const other = brickOf(damp, env, damp.origin);
+    laid.push({ tally: counts.dpc.tally, brick: other });
     bricks.push({
       brick: other.name,
       block: other.facts?.block,
@@ -191,7 +194,7 @@ function needsOf(masonry: Masonry, counts: PierCounts, alike: Term, gang: Gang):
       origin: damp.at('brick'),
     });
   }
-  const litres = times('Mortar', mortarOf('mortar of one', sumTallies(counts.tallies), brick, env));
+  const litres = times('Mortar', mortarOf('mortar of one', laid, env));
   const footing = footingOf(facts, env, 0, alike.value.toNumber());
   const mortar = {
     mix: mix.name,

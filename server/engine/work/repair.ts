@@ -23,7 +23,7 @@ import {
 import { type Counted, countBricks, mortarOf } from './count';
 import { type Brick, brickOf, mixOf } from './goods';
 import { inMm, inUnit, unitNames } from './lengths';
-import { halvesOf, jointsIn, kerfOf, limitsOf, type Masonry, withJoints } from './masonry';
+import { halvesOf, jointsIn, limitsOf, type Masonry, withJoints } from './masonry';
 import type { Figure, MixNeed, Needs, TaskNeed, Work } from './needs';
 import { bondOf } from './wall/bond';
 import { metres } from './wall/says';
@@ -163,14 +163,8 @@ class RepairWork {
     const spec = this.rebuiltSpec(line);
     if (!spec) return undefined;
     const out = setOut(spec);
-    return countBricks(
-      'Bricks down',
-      [tally(out)],
-      spec.unit,
-      spec.joints.perpend,
-      kerfOf(this.env),
-      this.env,
-    );
+    const inputs = [line.term('length', 'length rebuilt')];
+    return countBricks('Bricks down', [tally(out)], this.masonry, inputs);
   }
 
   private rebuiltSpec(line: LineFacts): WallSpec | undefined {

@@ -1,15 +1,21 @@
 /** The rule of thumb beside the count: so many bricks to an area of half-brick wall. */
 import { exact } from '../../../shared/exact';
 import { unitNamed } from '../../../shared/units';
-import { defaultLine, type Env } from '../resolve/env';
+import { defaultLine, LineFacts } from '../resolve/env';
+import type { UnitSize } from '../setting-out';
 import { fact, product, type Term } from '../working/term';
+import { brickOf } from './goods';
 import { inUnit } from './lengths';
+import type { Masonry } from './masonry';
 
-/** Nothing when no library gives one. It is for comparison only: no cost hangs on it. */
-export function ruleOfThumb(area: Term, halves: number, env: Env): Term | undefined {
-  const line = defaultLine(env, 'rule');
+/**
+ * Nothing when no library gives one, or when it was made for a brick of another size. It is for
+ * comparison only: no cost hangs on it.
+ */
+export function ruleOfThumb(area: Term, halves: number, masonry: Masonry): Term | undefined {
+  const line = defaultLine(masonry.env, 'rule');
   const unit = line && unitNamed(line.word('unit'));
-  if (!line || unit?.dimension !== 'area') return undefined;
+  if (!line || unit?.dimension !== 'area' || !suits(line, masonry)) return undefined;
   const per = line.term('count', `bricks to the ${unit.name} of half-brick wall`, '');
   const leaves = fact('half bricks thick', exact(halves), '');
   return product(
@@ -19,3 +25,19 @@ export function ruleOfThumb(area: Term, halves: number, env: Env): Term | undefi
     'for comparison; the count is what is priced',
   );
 }
+
+/** A rule is about the brick that the same defaults name: it holds for one of about that face. */
+function suits(rule: LineFacts, { env, brick }: Masonry): boolean {
+  const line = env.book.all('defaults', 'brick').find((s) => s.block === rule.block);
+  if (!line) return true;
+  const meant = brickOf(new LineFacts(line.block, line.line, env), env, rule.origin).size;
+  return !meant || !brick.size || alike(brick.size, meant);
+}
+
+function alike(a: UnitSize, b: UnitSize): boolean {
+  const near = (x: number, y: number) => Math.abs(x - y) <= y * ABOUT;
+  return near(a.length, b.length) && near(a.height, b.height);
+}
+
+/** A face this much larger or smaller still has the same rule, which is itself rounded. */
+const ABOUT = 0.03;

@@ -15,7 +15,7 @@ import { fact, type Term } from '../../working/term';
 import { type Counted, countBricks } from '../count';
 import { type Brick, brickOf } from '../goods';
 import { lengthText } from '../lengths';
-import { kerfOf, type Masonry } from '../masonry';
+import type { Masonry } from '../masonry';
 import type { WallPlan } from './spec';
 
 export interface Dpc {
@@ -39,14 +39,14 @@ export function countWall(masonry: Masonry, plan: WallPlan): WallCounts {
   const out = setOut(plan.spec);
   const damp = dpcCourses(masonry);
   const above: CourseRange = { from: damp, to: null };
-  const wall = counted(masonry, 'Bricks in the wall', [tally(out, above)], () =>
+  const wall = counted(masonry, plan, 'Bricks in the wall', [tally(out, above)], () =>
     coursesText(out, masonry),
   );
   const pierTallies = plan.piers.map((p) =>
     tallyPier(p.spec, plan.spec.unit, plan.spec.joints, above),
   );
   const piers = pierTallies.length
-    ? counted(masonry, 'Bricks in its piers', pierTallies)
+    ? counted(masonry, plan, 'Bricks in its piers', pierTallies)
     : undefined;
   const dpc = damp > 0 ? countDpc(masonry, plan, out, damp) : undefined;
   const all = sumTallies([
@@ -59,20 +59,23 @@ export function countWall(masonry: Masonry, plan: WallPlan): WallCounts {
 
 function counted(
   masonry: Masonry,
+  plan: WallPlan,
   label: string,
   tallies: readonly Tally[],
   how?: () => string[],
 ): Counted {
-  const joint = masonry.jointTerms.perpend.value.toNumber();
-  return countBricks(
-    label,
-    tallies,
-    masonry.brick.size!,
-    joint,
-    kerfOf(masonry.env),
-    masonry.env,
-    how,
-  );
+  return countBricks(label, tallies, masonry, inputsOf(masonry, plan), how);
+}
+
+/** The facts that a wall is laid from, each with its line. */
+export function inputsOf({ facts }: Masonry, plan: WallPlan): Term[] {
+  const length = facts.line('length')!.term('length', 'length of the wall');
+  const thick = facts.orDefault('thick')?.term('thick', 'thickness');
+  const openings = plan.openings.flatMap(({ facts: o }) => [
+    o.line('from')!.term('distance', `opening ${o.name}, from`),
+    o.line('width')!.term('width', `opening ${o.name}, width`),
+  ]);
+  return [length, plan.height.term, ...(thick ? [thick] : []), ...openings];
 }
 
 export function dpcCourses(masonry: Masonry): number {
@@ -87,7 +90,7 @@ function countDpc(masonry: Masonry, plan: WallPlan, out: SettingOut, courses: nu
     ...plan.piers.map((p) => tallyPier(p.spec, plan.spec.unit, plan.spec.joints, range)),
   ];
   const brick = brickOf(line, masonry.env, line.origin);
-  const counts = counted(masonry, `Bricks in the damp course`, tallies);
+  const counts = counted(masonry, plan, 'Bricks in the damp course', tallies);
   return {
     line,
     brick,

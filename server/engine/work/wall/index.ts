@@ -14,7 +14,7 @@ import { countCoping } from '../coping';
 import { type Counted, countBricks, mortarOf } from '../count';
 import { footingOf } from '../footing';
 import { areaShown, lengthShown } from '../lengths';
-import { kerfOf, type Masonry, masonryOf } from '../masonry';
+import { type Masonry, masonryOf } from '../masonry';
 import type {
   BrickNeed,
   Figure,
@@ -27,7 +27,7 @@ import type {
 } from '../needs';
 import { ruleOfThumb } from '../rule';
 import { copingRuns } from './copings';
-import { countWall, type WallCounts } from './counts';
+import { countWall, inputsOf, type WallCounts } from './counts';
 import { remarkOnRuns, runsOf } from './fits';
 import { sayWall } from './says';
 import { planWall, type WallPlan } from './spec';
@@ -99,15 +99,12 @@ class WallWork {
     );
     if (!runs.length) return undefined;
     this.tops.push(...runs.map((r) => r.top));
-    const joint = this.masonry.jointTerms.perpend.value.toNumber();
     const how = () => runs.map((r) => r.detail);
     return countBricks(
       'Bricks on edge',
       runs.map((r) => r.tally),
-      this.masonry.brick.size!,
-      joint,
-      kerfOf(this.env),
-      this.env,
+      this.masonry,
+      inputsOf(this.masonry, this.plan),
       how,
     );
   }

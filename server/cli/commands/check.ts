@@ -1,0 +1,36 @@
+/** perpend check: what is wrong, what is doubtful and what to be careful of. */
+import type { Given } from '../args';
+import type { Io } from '../io';
+import { checkDocument } from '../json/documents';
+import { findingLines, tally } from '../show/findings';
+import { type Batch, type Command, codeOf, filesOf, JSON_OPTION, openAll, sessionOf, WORKSPACE } from './command';
+
+export const check: Command = {
+  name: 'check',
+  takes: 'FILE...',
+  about: 'list what is wrong, doubtful or to be careful of',
+  more: [
+    'Each finding stands on one line, file:line:column first, and under it the ways out',
+    'of it. Nothing is changed. Severities: error, warning, note, hint.',
+  ],
+  options: [JSON_OPTION, WORKSPACE],
+  run(given: Given, io: Io): number {
+    const session = sessionOf(given, io);
+    const batch = openAll(filesOf(given, 'check'), session, io);
+    if (given.has(JSON_OPTION.name)) io.raw(checkDocument(batch, session));
+    else {
+      for (const { job } of batch.opened)
+        for (const finding of job.findings)
+          io.out(`${findingLines(finding, session, io).join('\n')}\n`);
+      io.out(summary(batch));
+    }
+    return codeOf(batch);
+  },
+};
+
+function summary({ opened }: Batch): string {
+  if (!opened.length) return '';
+  const found = tally(opened.flatMap(({ job }) => job.findings));
+  const files = opened.length === 1 ? '1 file' : `${opened.length} files`;
+  return found ? `${found} in ${files}\n` : `Nothing found in ${files}\n`;
+}

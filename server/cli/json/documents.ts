@@ -1,0 +1,99 @@
+/** The documents that --json prints. Their shape is promised in shared/json-schema. */
+import { allFigures, figureView, jobView } from '../../engine/views/job-view';
+import type { Job } from '../../engine/workspace/job';
+import type { Batch } from '../commands/command';
+import { priceRange } from '../range';
+import type { Opened, Session } from '../session';
+import { VERSION } from '../version';
+import { type Step, Workings } from '../workings';
+import { figureJson, findingJson, placeJson, stepJson } from './plain';
+
+const SCHEMA = 'perpend-1.schema.json';
+
+export function checkDocument(batch: Batch, session: Session): string {
+  return printed('perpend-check', batch, (opened) => ({
+    file: opened.shown,
+    findings: findings(opened.job, session),
+  }));
+}
+
+export function priceDocument(batch: Batch, session: Session): string {
+  return printed('perpend-price', batch, (opened) => pricedFile(opened, session));
+}
+
+function printed(format: string, batch: Batch, each: (opened: Opened) => object): string {
+  const document = {
+    $schema: SCHEMA,
+    format,
+    version: 1,
+    tool: { name: 'perpend', version: VERSION },
+    files: batch.opened.map(each),
+    unread: batch.unread,
+  };
+  return `${JSON.stringify(document)}\n`;
+}
+
+function findings(job: Job, session: Session) {
+  return job.findings.map((f) => findingJson(f, session));
+}
+
+function pricedFile({ job, shown }: Opened, session: Session) {
+  const view = jobView(job);
+  const common = { file: shown, edition: view.edition, isJob: job.isJob };
+  if (!job.isJob) return { ...common, findings: findings(job, session) };
+  const numbered = new Numbered(job);
+  const figures = allFigures(job).map(({ key, term }) =>
+    figureJson(figureView(key, term, job.env), numbered.of(term)),
+  );
+  return {
+    ...common,
+    title: view.name,
+    currency: view.currency,
+    complete: job.price.total.gaps.length === 0,
+    range: rangeJson(job),
+    blocks: view.blocks.map((b) => ({
+      kind: b.kind,
+      name: b.name,
+      title: b.title,
+      place: placeJson(b.place, session),
+      summary: b.summary,
+      figures: b.figures.map((f) => f.id),
+    })),
+    figures,
+    steps: numbered.steps.map((s) => stepJson(s, numbered.number, session)),
+    findings: findings(job, session),
+  };
+}
+
+function rangeJson(job: Job) {
+  const range = priceRange(job);
+  return range && { low: endJson(range.low, job), high: endJson(range.high, job) };
+}
+
+function endJson(term: Job['price']['total'], job: Job) {
+  const { value, unit, text } = figureView('', term, job.env);
+  return { value, unit, text };
+}
+
+/** Gives every step its place in one list. A step's parts come before it, so no number points ahead. */
+class Numbered {
+  readonly steps: Step[] = [];
+  private readonly numbers = new Map<Step, number>();
+  private readonly workings: Workings;
+
+  constructor(job: Job) {
+    this.workings = new Workings(job.env);
+  }
+
+  of(term: Step['term']): number {
+    return this.number(this.workings.of(term));
+  }
+
+  readonly number = (step: Step): number => {
+    const known = this.numbers.get(step);
+    if (known !== undefined) return known;
+    for (const part of step.parts) this.number(part);
+    this.numbers.set(step, this.steps.length);
+    return this.steps.push(step) - 1;
+  };
+}

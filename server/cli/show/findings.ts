@@ -1,0 +1,40 @@
+/** Findings as lines that a person can read and an editor can jump to: file:line:column. */
+import type { Finding, Severity } from '../../../shared/finding';
+import type { Place } from '../../../shared/span';
+import { type Colour, type Io, paint } from '../io';
+import type { Session } from '../session';
+
+/** What each severity is called at a terminal, in the order of their weight. */
+const WORDS: Readonly<Record<Severity, string>> = {
+  error: 'error',
+  warning: 'warning',
+  information: 'note',
+  hint: 'hint',
+};
+
+const COLOURS: Partial<Record<Severity, Colour>> = { error: 'red', warning: 'yellow' };
+
+/** Line and column counted from one, columns in UTF-16 units, as editors do. */
+export function placeText(place: Place, session: Session): string {
+  return `${session.shown(place.file)}:${place.line + 1}:${place.start + 1}`;
+}
+
+export function findingLines(finding: Finding, session: Session, io: Io): string[] {
+  const colour = COLOURS[finding.severity];
+  const word = WORDS[finding.severity];
+  const severity = colour ? paint(io, colour, word) : word;
+  return [
+    `${placeText(finding.place, session)} ${severity} ${finding.code}: ${finding.message}`,
+    ...finding.related.map((r) => `    see ${placeText(r.place, session)}: ${r.message}`),
+    ...finding.ways.map((way) => `    way out: ${way.title}${way.preferred ? ' (preferred)' : ''}`),
+  ];
+}
+
+/** `2 errors, 1 warning, 4 notes`; empty when there is nothing. */
+export function tally(findings: readonly Finding[]): string {
+  const parts = (Object.keys(WORDS) as Severity[]).map((severity) => {
+    const count = findings.filter((f) => f.severity === severity).length;
+    return count ? `${count} ${WORDS[severity]}${count === 1 ? '' : 's'}` : '';
+  });
+  return parts.filter(Boolean).join(', ');
+}

@@ -1,0 +1,73 @@
+/** A job's figures for the one who does it. */
+import { wordOf } from '../../engine/resolve/book';
+import { jobView } from '../../engine/views/job-view';
+import type { Job } from '../../engine/workspace/job';
+import type { BlockView, FigureView } from '../../../shared/views';
+import { type Io, paint } from '../io';
+import type { Opened } from '../session';
+import { tally } from './findings';
+import { buying, paying, staging } from './money';
+import { numberAndUnit, table } from './table';
+import { wrapped } from './width';
+
+/** Lines of the report, without a newline after the last. */
+export function priceReport(opened: Opened, io: Io): string {
+  const { job, shown } = opened;
+  if (!job.isJob) return [`${shown} holds no work to price.`, ...foot(opened)].join('\n');
+  const sections = [
+    heading(opened, io),
+    ...jobView(job).blocks.map((block) => blockSection(block, io)),
+    titled('To buy', buying(job), io),
+    titled('Price', paying(job, io), io),
+    titled('Paid in stages', staging(job), io),
+    gaps(job, io),
+    foot(opened),
+  ];
+  return `${sections
+    .filter((lines) => lines.length)
+    .map((lines) => lines.join('\n'))
+    .join('\n\n')}\n`;
+}
+
+function titled(title: string, lines: readonly string[], io: Io): string[] {
+  return lines.length ? [paint(io, 'bold', title), ...lines] : [];
+}
+
+function heading({ job, shown }: Opened, io: Io): string[] {
+  const block = job.file.blocks.find((b) => b.kind === 'job');
+  const values = block?.read.heading?.body ?? [];
+  const said = (key: string) =>
+    values.filter((line) => line.kind.key === key).map((line) => wordOf(line.values[key]));
+  const title = wordOf(block?.read.heading?.values.title) || shown;
+  const about = [...said('client'), ...said('site')].join(', ');
+  const paper = [...said('ref').map((ref) => `ref ${ref}`), ...said('date'), shown].join(', ');
+  return [paint(io, 'bold', title), ...(about ? [about] : []), paper];
+}
+
+function blockSection(block: BlockView, io: Io): string[] {
+  const name = block.title === block.name ? '' : ` (${block.kind} ${block.name})`;
+  const title = block.title === block.name ? `${block.kind} ${block.name}` : block.title;
+  const rows = block.figures.map(figureRow);
+  return [`${paint(io, 'bold', title)}${name}`, ...table(rows, ['left', 'right', 'left', 'left'])];
+}
+
+function figureRow(figure: FigureView): string[] {
+  return [figure.label, ...numberAndUnit(figure.text), figure.complete ? '' : 'incomplete'];
+}
+
+function gaps(job: Job, io: Io): string[] {
+  const missing = [...new Set(job.price.total.gaps.map((g) => g.what))];
+  if (!missing.length) return [];
+  const lines = missing.flatMap((what) => {
+    const [first = '', ...rest] = wrapped(what, 74);
+    return [`  - ${first}`, ...rest.map((line) => `    ${line}`)];
+  });
+  return [paint(io, 'yellow', 'The price is INCOMPLETE. It still lacks:'), ...lines];
+}
+
+function foot({ job, shown }: Opened): string[] {
+  const found = tally(job.findings);
+  const file = shown === '<stdin>' ? '-' : shown;
+  const lines = found ? [`${found}: perpend check ${file}`] : [];
+  return job.isJob ? [...lines, `How a figure came about: perpend why ${file} job.price`] : lines;
+}

@@ -1,0 +1,57 @@
+import { bricksOf, piecesIn } from './bricks';
+import type { Box, Label } from './model';
+import { inMillimetres } from './model';
+import type { View } from './view';
+import { clip, eachSegment } from './view';
+
+/** Height of the letters on a cut, mm on paper. */
+const SMALL = 1.8;
+
+/** Bricks there would be to draw, near enough: part of a segment counts as its share of it, and a course as one at least. */
+export function brickCount(view: View): number {
+  let count = 0;
+  eachSegment(view, (segment, from, to) => {
+    const seen = Math.min(segment.to, view.right) - Math.max(segment.from, view.left);
+    const share = seen / (segment.to - segment.from);
+    const each = segment.runs.reduce((sum, run) => sum + piecesIn(run), 0) / segment.runs.length;
+    count += Math.max(1, each * share) * (to - from);
+  });
+  return count;
+}
+
+/** Every brick in view, and the length of each cut written on it. */
+export function brickBoxes(view: View): { boxes: Box[]; labels: Label[] } {
+  const boxes: Box[] = [];
+  const labels: Label[] = [];
+  const { gauge, spec } = view.out;
+  const { height } = spec.unit;
+  const [low, high] = view.whole ? [undefined, undefined] : [view.left, view.right];
+  eachSegment(view, (segment, from, to) => {
+    for (let course = from; course < to; course++)
+      for (const { piece, from: x, to: end } of bricksOf(segment, course, low, high)) {
+        const y = course * gauge + spec.joints.bed;
+        const box = clip(view, { style: piece, x, y, width: end - x, height });
+        if (!box) continue;
+        boxes.push(box);
+        if (piece === 'cut') labels.push(written(inMillimetres(end - x), box));
+      }
+  });
+  return { boxes, labels };
+}
+
+function written(text: string, { x, y, width, height }: Box): Label {
+  return { text, x: x + width / 2, y: y + height / 2, size: SMALL, room: { width, height } };
+}
+
+/** Brickwork as plain areas, where there are too many bricks. */
+export function plainAreas(view: View): Box[] {
+  const boxes: Box[] = [];
+  const { gauge } = view.out;
+  eachSegment(view, ({ from: x, to: end }, from, to) => {
+    const y = from * gauge;
+    const height = (to - from) * gauge;
+    const box = clip(view, { style: 'brickwork', x, y, width: end - x, height });
+    if (box) boxes.push(box);
+  });
+  return boxes;
+}

@@ -1,0 +1,45 @@
+/** The figures of a block: of a wall under its heading, of the job under its own, of what is bought of a brick. */
+import { allFigures, workFigures } from '../views/job-view';
+import type { Figure } from '../work/needs';
+import type { Job } from '../workspace/job';
+import type { SourceBlock } from '../workspace/source';
+
+export interface BlockFigures {
+  /** In the order a reader wants them. */
+  readonly figures: readonly Figure[];
+  /** The one whose working is shown. */
+  readonly main?: Figure;
+}
+
+const NONE: BlockFigures = { figures: [] };
+
+/** What a block’s heading stands for in figures; none for a block that only holds settings. */
+export function figuresOf(block: SourceBlock, job: Job): BlockFigures {
+  const work = job.works.find((w) => w.block === block);
+  if (work) {
+    const figures = workFigures(work, job);
+    return { figures, main: figures[0] };
+  }
+  const ids = idsOf(block);
+  if (!job.isJob || block.file !== job.file || !ids.length) return NONE;
+  const all = allFigures(job);
+  const figures = ids.flatMap((id) => all.find((f) => f.key === id) ?? []);
+  return { figures, main: figures.at(-1) };
+}
+
+const OF_KIND: Readonly<Record<string, readonly string[]>> = {
+  job: ['job.hours', 'job.days', 'job.cost', 'job.net', 'job.tax', 'job.price'],
+  price: ['job.cost', 'job.overhead', 'job.profit', 'job.net'],
+  labour: ['job.hours', 'job.days', 'job.labour'],
+  travel: ['job.days', 'job.travel'],
+  cost: ['job.others'],
+};
+
+const BOUGHT: ReadonlySet<string> = new Set(['brick', 'mix', 'material']);
+
+/** Ids of the job’s figures that belong to a block that is no work itself; the main one last. */
+function idsOf(block: SourceBlock): readonly string[] {
+  const kind = block.kind ?? '';
+  if (!BOUGHT.has(kind)) return OF_KIND[kind] ?? [];
+  return ['mix', 'buy', 'cost'].map((part) => `${part}.${block.name}`);
+}

@@ -1,0 +1,65 @@
+/** Markdown for hovers: escaped text, code, and workings as nested lists. */
+import type { WorkingView } from '../../../shared/views';
+import { PLAIN, type Linker } from './types';
+
+/** Text as it is, whatever signs are in it. */
+export function plain(text: string): string {
+  return text.replace(/[\\`*_{}[\]<>#|~!]/g, '\\$&').replace(/\r?\n/g, ' ');
+}
+
+export function code(text: string): string {
+  const fence = text.includes('`') ? '``' : '`';
+  return `${fence}${text.includes('`') ? ` ${text} ` : text}${fence}`;
+}
+
+/** Lines of the notation, coloured. */
+export function notation(lines: readonly string[]): string {
+  return ['```perpend', ...lines.map((l) => l.replace(/```/g, "'''")), '```'].join('\n');
+}
+
+/** How deep a working is read out, and how many lines it may take. */
+export interface Reading {
+  readonly deep: number;
+  readonly most: number;
+  readonly link?: Linker;
+}
+
+/** A working as a nested list: each figure with its sum, and where it was said. */
+export function workingList(view: WorkingView, reading: Reading): string {
+  const lines: string[] = [];
+  const whole = put(view, 0, reading, lines);
+  return [...lines, ...(whole ? [] : ['- …'])].join('\n');
+}
+
+/** False when it had to stop. */
+function put(view: WorkingView, depth: number, reading: Reading, lines: string[]): boolean {
+  if (lines.length >= reading.most) return false;
+  lines.push(`${'  '.repeat(depth)}- ${workingLine(view, reading.link ?? PLAIN)}`);
+  if (depth + 1 >= reading.deep) return true;
+  return view.parts.every((part) => put(part, depth + 1, reading, lines));
+}
+
+function workingLine(view: WorkingView, link: Linker): string {
+  if (!view.result) return plain(view.label);
+  const sum = view.sum && view.sum !== view.result ? ` = ${plain(view.sum)}` : '';
+  const note = view.note ? ` *(${plain(view.note)})*` : '';
+  const from = view.line ? ` — ${saidAt(view, link)}` : '';
+  const missing = view.missing?.length ? ' — incomplete' : '';
+  return `${plain(view.label)}: **${plain(view.result)}**${sum}${note}${from}${missing}`;
+}
+
+function saidAt(view: WorkingView, link: Linker): string {
+  const said = code(squeezed(view.line!));
+  return view.place ? `${said} ${link(whereOf(view.place), view.place)}` : said;
+}
+
+/** `firm.perp:12`. */
+export function whereOf(place: { readonly file: string; readonly line: number }): string {
+  return `${place.file.split(/[\\/]/).at(-1)}:${place.line + 1}`;
+}
+
+/** A line without its columns and its comment. */
+export function squeezed(line: string): string {
+  const bare = line.replace(/^((?:"[^"]*"|[^"#])*)#.*$/, '$1');
+  return bare.trim().replace(/ {2,}/g, ' ');
+}

@@ -1,0 +1,31 @@
+/** What a status bar shows of a job. */
+import type { Totals } from '../../../shared/protocol';
+import { showTerm, showValue } from '../views/show';
+import type { Job } from '../workspace/job';
+
+const STEPS = ['materials', 'labour', 'travel', 'others', 'cost', 'overhead', 'profit', 'net', 'tax'];
+
+/** Nothing for a file that is no job. */
+export function totalsOf(job: Job): Totals | undefined {
+  if (!job.isJob) return undefined;
+  const { price, env } = job;
+  const steps = price.figures.filter(
+    (f) => STEPS.includes(f.key) && (!f.term.value.isZero() || f.key === 'cost'),
+  );
+  return {
+    price: showTerm(price.total, env),
+    range: rangeOf(job),
+    hours: showTerm(price.hours, env),
+    missing: [...new Set(price.total.gaps.map((g) => g.what))],
+    steps: steps.map(({ term }) => ({ label: term.label, text: showTerm(term, env) })),
+  };
+}
+
+/** From what to what, when a line of the job is a range. */
+export function rangeOf(job: Job): string | undefined {
+  if (!job.hasRanges) return undefined;
+  const { low, high } = job.priceEnds;
+  const ends = [low.total, high.total].sort((a, b) => a.value.cmp(b.value));
+  if (ends[0]!.value.eq(ends[1]!.value)) return undefined;
+  return ends.map((end) => showValue(end.value, end.unit, job.env)).join(' to ');
+}

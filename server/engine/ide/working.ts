@@ -1,0 +1,48 @@
+/** How a figure of the job came about, by its id: the whole working, to read by itself. */
+import type { FigureItem, Working } from '../../../shared/protocol';
+import { allFigures } from '../views/job-view';
+import { showTerm } from '../views/show';
+import { workingOf } from '../views/working';
+import type { Job } from '../workspace/job';
+import { plain, workingList } from './markdown';
+import { type Linker, PLAIN } from './types';
+
+const WHOLE = { deep: 14, most: 600 };
+
+/** Nothing when the job has no such figure. */
+export function workingFor(job: Job, id: string, link: Linker = PLAIN): Working | undefined {
+  const figure = allFigures(job).find((f) => f.key === id);
+  if (!figure) return undefined;
+  const view = workingOf(figure.term, job.env);
+  const missing = (view.missing ?? []).map((what) => `- Missing: ${plain(what)}`);
+  const title = `${view.label}: ${view.result}`;
+  const parts = [`# ${plain(title)}`, groupOf(id, job), missing.join('\n')];
+  const list = workingList(view, { ...WHOLE, link });
+  return { title, markdown: `${[...parts, list].filter(Boolean).join('\n\n')}\n` };
+}
+
+/** Every figure, ready to choose from: the job's own first, since that is what is asked for most. */
+export function figureItems(job: Job): FigureItem[] {
+  const items = allFigures(job).map(({ key, term }) => ({
+    id: key,
+    label: term.label,
+    text: showTerm(term, job.env),
+    group: groupOf(key, job),
+  }));
+  const first = items.filter((item) => item.id.startsWith('job.')).reverse();
+  return [...first, ...items.filter((item) => !item.id.startsWith('job.'))];
+}
+
+const GROUPS: Readonly<Record<string, string>> = {
+  job: 'The job',
+  buy: 'To buy',
+  cost: 'To buy',
+  mix: 'To mix',
+  stage: 'Payment',
+};
+
+function groupOf(id: string, job: Job): string {
+  const first = id.slice(0, id.indexOf('.'));
+  const work = job.works.find((w) => w.name === first);
+  return work ? `${work.kind} ${work.name}` : (GROUPS[first] ?? first);
+}
