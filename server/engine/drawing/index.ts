@@ -8,4 +8,6 @@ export { elevation } from './elevation';
 export type { Box, Chain, Drawing, Key, Label, Point, Rod, Stroke, Style } from './model';
 export type { Ink, Mark, Paper, Sheet } from './paper';
 export { A4_LANDSCAPE } from './paper';
+export { pierElevation } from './pier';
 export { toSheet } from './sheet';
+export type { Visible } from './view';

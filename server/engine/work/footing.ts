@@ -3,14 +3,14 @@ import { exact } from '../../../shared/exact';
 import type { BlockFacts, Env, LineFacts } from '../resolve/env';
 import { fact, product, type Term, withGaps } from '../working/term';
 import { mixOf } from './goods';
-import { inUnit, lengthShown, unitNames } from './lengths';
+import { inUnit, unitNames } from './lengths';
 import type { MixNeed } from './needs';
 
 /** Width times depth times length: of the wall for a strip, of the pad itself where the line gives three sides. */
 export function footingOf(
   facts: BlockFacts,
   env: Env,
-  length: number,
+  length: Term | undefined,
   alike = 1,
 ): MixNeed | undefined {
   const line = facts.line('footing');
@@ -32,7 +32,7 @@ export function footingOf(
 function volumeOf(
   line: LineFacts,
   sides: readonly number[],
-  length: number,
+  length: Term | undefined,
   alike: number,
   env: Env,
 ): Term {
@@ -42,7 +42,7 @@ function volumeOf(
   const terms = sides.map((mm, i) =>
     inUnit(fact(`${order[i]} of the footing`, exact(mm), 'mm', line.at('size')), unit),
   );
-  if (sides.length === 2) terms.push(lengthShown(env, 'length of the wall', length));
+  if (sides.length === 2 && length) terms.push(inUnit(length, unit));
   if (alike > 1) terms.push(fact('alike', alike, ''));
   const cubic = product('Concrete', env.imperial ? 'ft3' : 'm3', terms);
   return inUnit(cubic, unitNames(env).volume);

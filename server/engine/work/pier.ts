@@ -195,7 +195,7 @@ function needsOf(masonry: Masonry, counts: PierCounts, alike: Term, gang: Gang):
     });
   }
   const litres = times('Mortar', mortarOf('mortar of one', laid, env));
-  const footing = footingOf(facts, env, 0, alike.value.toNumber());
+  const footing = footingOf(facts, env, undefined, alike.value.toNumber());
   const mortar = {
     mix: mix.name,
     block: mix.facts?.block,

@@ -75,7 +75,11 @@ export function inputsOf({ facts }: Masonry, plan: WallPlan): Term[] {
     o.line('from')!.term('distance', `opening ${o.name}, from`),
     o.line('width')!.term('width', `opening ${o.name}, width`),
   ]);
-  return [length, plan.height.term, ...(thick ? [thick] : []), ...openings];
+  const piers = plan.piers.map((p) => ({
+    ...p.height.term,
+    label: `pier ${p.spec.name}, courses`,
+  }));
+  return [length, plan.height.term, ...(thick ? [thick] : []), ...openings, ...piers];
 }
 
 export function dpcCourses(masonry: Masonry): number {

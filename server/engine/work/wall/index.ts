@@ -183,9 +183,13 @@ class WallWork {
 
   private needs(): Needs {
     const bricks = this.bricks();
-    const footing = footingOf(this.masonry.facts, this.env, this.plan.spec.length);
+    const footing = footingOf(this.masonry.facts, this.env, this.length());
     const mixes = [this.mortar(), ...(footing ? [footing] : [])];
     return { bricks, mixes, pieces: this.caps, tasks: this.tasks(footing) };
+  }
+
+  private length(): Term {
+    return this.masonry.facts.line('length')!.term('length', 'length of the wall');
   }
 
   private tasks(footing: MixNeed | undefined): TaskNeed[] {

@@ -1,5 +1,6 @@
 /** From the lines of a wall to what setting-out takes: plain numbers in mm, with a remark for what cannot stand. */
 
+import { bondThick } from '../../findings/bond-thick';
 import type { Remark } from '../../findings/remark';
 import { openingOutside, openingsClash, pierHomeless } from '../../findings/wall';
 import { BlockFacts, type Env, factsNamed } from '../../resolve/env';
@@ -67,6 +68,8 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
     });
   if (!unit || !joints || !length || !height || !bond || (halves !== 1 && halves !== 2))
     return undefined;
+  const thin = bondThick(facts, halves, env);
+  if (thin) remarks.push(thin);
   const limits = limitsOf(env, 'joints-accepted', masonry.jointTerms.perpend);
   const ends = { left: endOf(facts, 'left'), right: endOf(facts, 'right') };
   const openings = openingsOf(masonry, length, height.courses, remarks);

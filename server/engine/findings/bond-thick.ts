@@ -1,0 +1,52 @@
+/** A bond at a thickness that its own lines do not give it. */
+import { listed } from '../../../grammar/read/numbers';
+import { type BlockFacts, type Env, factsNamed, type LineFacts } from '../resolve/env';
+import { halvesOf } from '../work/masonry';
+import type { Remark, RemarkWay } from './remark';
+
+/** Nothing for a bond that says no thickness, or this one. */
+export function bondThick(facts: BlockFacts, halves: number, env: Env): Remark | undefined {
+  const line = facts.orDefault('bond');
+  const bond = line && factsNamed(env, 'bond', line.word('bond'));
+  if (!line || !bond || suits(bond, halves) || !bond.line('thick')) return undefined;
+  const thicknesses = bond.lines('thick').map((l) => said(l.number('thick') ?? 0));
+  const others = env.book
+    .names('bond')
+    .filter((name) => suits(factsNamed(env, 'bond', name)!, halves));
+  const collar =
+    halves > 1 ? ' Its leaves are parted by one upright joint from end to end, and need ties.' : '';
+  const message = `${bond.title} is given for ${listed(thicknesses)}, and this wall is ${said(halves / 2)} thick.${collar} ${others.length ? `For this thickness there ${others.length > 1 ? 'are' : 'is'} ${listed(others, 'and')}.` : ''}`;
+  const own = facts.line('bond');
+  const ways: RemarkWay[] = others.map((name) => wayTo(name, own, facts));
+  return {
+    code: 'bond-thick',
+    severity: 'warning',
+    origin: (own ?? facts.line('thick'))?.origin ?? facts.origin,
+    message: message.trim(),
+    ways,
+  };
+}
+
+function suits(bond: BlockFacts, halves: number): boolean {
+  return bond.lines('thick').some((l) => halvesOf(l.number('thick') ?? 0) === halves);
+}
+
+function said(bricks: number): string {
+  if (bricks === 0.5) return 'half a brick';
+  return bricks === 1 ? 'one brick' : `${bricks} bricks`;
+}
+
+function wayTo(name: string, own: LineFacts | undefined, facts: BlockFacts): RemarkWay {
+  const title = `Build it in ${name}`;
+  if (own)
+    return {
+      title,
+      edits: [{ block: own.block, span: own.line.syntax.span, text: `bond ${name}` }],
+    };
+  const line = facts.heading.syntax.span.line;
+  const end = facts.block.lines[line]!.length;
+  return {
+    title,
+    edits: [{ block: facts.block, span: { line, start: end, end }, text: `\n  bond ${name}` }],
+  };
+}

@@ -1,0 +1,37 @@
+/** A line’s word under the pointer: what it means, how it is written, and what holds when it is left out. */
+import type { LineKind } from '../../../grammar/lines';
+import { pattern } from '../../../grammar/read/describe';
+import type { ReadLine } from '../../../grammar/read/values';
+import type { Job } from '../workspace/job';
+import { defaultOf } from './defaults';
+import { code, notation, plain, squeezed, whereOf } from './markdown';
+import type { Linker } from './types';
+
+export function hoverKey(
+  line: ReadLine,
+  parent: ReadLine | undefined,
+  job: Job,
+  link: Linker,
+): string {
+  const { kind } = line;
+  const parts = [code(pattern(kind)), plain(kind.means)];
+  if (parent?.kind.key !== 'defaults') parts.push(...leftOut(kind, job, link));
+  if (kind.later) parts.push(`*Not computed yet: ${plain(kind.later)}.*`);
+  return parts.join('\n\n');
+}
+
+/** What a key means, for one that is not written yet. */
+export function explainKey(kind: LineKind, job: Job): string {
+  const parts = [plain(kind.means), notation([kind.example])];
+  return [...parts, ...leftOut(kind, job, (text) => text)].join('\n\n');
+}
+
+function leftOut(kind: LineKind, job: Job, link: Linker): string[] {
+  const found = defaultOf(kind, job.book);
+  if (!found) return kind.unless ? [`Left out: ${plain(kind.unless)}.`] : [];
+  const { block, line } = found.setting;
+  const place = block.place(line.syntax.span);
+  const text = squeezed(block.lines[line.syntax.span.line]!);
+  const source = found.source ? ` *(${plain(found.source)})*` : '';
+  return [`Left out: ${code(text)} ${link(whereOf(place), place)}${source}`];
+}

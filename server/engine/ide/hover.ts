@@ -1,0 +1,36 @@
+/** What is told of the word under the pointer. */
+import { cover, type Span } from '../../../shared/span';
+import type { Job } from '../workspace/job';
+import { hoverHeading } from './hover-heading';
+import { hoverKey } from './hover-key';
+import { hoverThing } from './hover-name';
+import { otherUnits } from './other-units';
+import { givenAt, thingsNamed } from './names';
+import { onComment, onKey, type Spot, spotAt, textOf, valueAt } from './spot';
+import { type Hover, type Linker, PLAIN, type Position } from './types';
+
+/** Nothing in comments, spaces and lines that cannot be read. */
+export function hover(job: Job, at: Position, link: Linker = PLAIN): Hover | undefined {
+  const spot = spotAt(job.file, at);
+  if (!spot?.read || onComment(spot)) return undefined;
+  if (onKey(spot)) return said(spot, spot.syntax!.key!.span, keyText(spot, job, link));
+  const value = valueAt(spot);
+  if (!value) return undefined;
+  if (givenAt(spot)?.span === value.value.span)
+    return said(spot, value.value.span, keyText(spot, job, link));
+  const name = textOf(value.value);
+  const things = name && value.names.length ? thingsNamed(job, value.names, name, spot.block) : [];
+  const text = things.length ? hoverThing(things, job, link) : otherUnits(value.value, job.env);
+  return said(spot, value.value.span, text ?? keyText(spot, job, link));
+}
+
+function keyText(spot: Spot, job: Job, link: Linker): string {
+  return spot.read!.kind.body
+    ? hoverHeading(spot, job, link)
+    : hoverKey(spot.read!, spot.parents.at(-1), job, link);
+}
+
+function said(spot: Spot, span: Span, markdown: string): Hover {
+  const whole = cover(span, span);
+  return { span: { ...whole, line: spot.block.firstLine + spot.line }, markdown };
+}

@@ -1,0 +1,142 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Box, Drawing } from '../../server/engine/drawing';
+import { bricksOf, elevation, toSheet } from '../../server/engine/drawing';
+import { setOut, tally, tallyFace } from '../../server/engine/setting-out';
+import { coordinatedWall, rudeWall } from '../setting-out/arbitrary';
+import { bricksOf as walked } from '../setting-out/expand';
+import { BONDS, overAll, wall } from '../setting-out/fixtures';
+
+const BRICKS = ['stretcher', 'header', 'half', 'three-quarter', 'closer', 'cut'] as const;
+const bricksIn = (drawing: Drawing) =>
+  drawing.boxes.filter((box) => BRICKS.some((style) => style === box.style));
+
+const window = { name: 'window', from: overAll(12), width: 9 * 112.5 + 10, sill: 3, top: 8 };
+
+describe('elevation', () => {
+  test('draws the bricks that the tally counts, piece by piece', () => {
+    fc.assert(
+      fc.property(rudeWall, (spec) => {
+        const out = setOut(spec);
+        const drawing = elevation(out, { title: 'wall' });
+        const face = tallyFace(out);
+        for (const style of BRICKS)
+          expect(drawing.boxes.filter((box) => box.style === style)).toHaveLength(face[style]);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test('bricks do not overlap: sorted along each course they only rise', () => {
+    fc.assert(
+      fc.property(coordinatedWall, ({ spec }) => {
+        const courses = Map.groupBy(bricksIn(elevation(setOut(spec), { title: 'w' })), (b) => b.y);
+        for (const row of courses.values()) {
+          const sorted = row.toSorted((a, b) => a.x - b.x);
+          const touching = sorted.filter((b, i) => i > 0 && end(sorted[i - 1]!) > b.x - 5);
+          expect(touching).toEqual([]);
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  test('a part of a wall is what of the whole lies in it', () => {
+    const out = setOut(wall({ length: overAll(60), bond: BONDS.flemish, thickness: 2 }));
+    const [low, high] = [1500, 4000];
+    const courses = { from: 2, to: 7 };
+    const whole = bricksIn(elevation(out, { title: 'all' }));
+    const part = bricksIn(
+      elevation(out, { title: 'part', visible: { from: low, to: high, courses } }),
+    );
+    const seen = whole.filter((b) => b.x < high && end(b) > low && b.y >= 150 && b.y < 525);
+    expect(part).toHaveLength(seen.length);
+    const clipped = seen.map((b) => Math.min(end(b), high) - Math.max(b.x, low));
+    expect(part.map((b) => b.width)).toEqual(clipped.map((width) => expect.closeTo(width, 6)));
+  });
+
+  test('stepping over repeats finds the same bricks as walking them all', () => {
+    fc.assert(
+      fc.property(rudeWall, fc.nat(20000), fc.nat(3000), (spec, low, wide) => {
+        for (const { from, segments } of setOut(spec).bands)
+          for (const segment of segments) {
+            const all = walked(segment, from).filter((b) => b.from < low + wide && b.to > low);
+            const found = [...bricksOf(segment, from, low, low + wide)];
+            expect(found.map((b) => b.piece)).toEqual(all.map((b) => b.piece));
+          }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('a wall of too many bricks is drawn as areas, quickly, and says so', () => {
+    const out = setOut(wall({ length: 1e6, courses: 2000 }));
+    expect(tally(out).wholes).toBeGreaterThan(8e6);
+    const drawing = elevation(out, { title: 'long' });
+    expect(drawing.boxes.map((box) => box.style)).toEqual(['brickwork']);
+    expect(drawing.notes).toHaveLength(1);
+    expect(drawing.description).toContain('bricks not shown one by one');
+  });
+
+  test('a cut is labelled with its length, and in the key', () => {
+    const drawing = elevation(setOut(wall({ length: 1270 })), { title: 'cut' });
+    expect(new Set(drawing.labels.map((label) => label.text))).toEqual(new Set(['145']));
+    expect(drawing.keys).toContainEqual({ style: 'cut', text: 'cut 145 mm' });
+  });
+
+  test('dimensions: each run and opening, the same from the left end, over all; heights of sill, head and top', () => {
+    const { chains, rod } = elevation(setOut(wall({ length: overAll(40), openings: [window] })), {
+      title: 'dimensions',
+    });
+    expect(chains).toEqual([
+      { side: 'below', form: 'between', stops: [0, 1340, 2362.5, 4490] },
+      { side: 'below', form: 'running', stops: [0, 1340, 2362.5, 4490] },
+      { side: 'below', form: 'between', stops: [0, 4490] },
+      { side: 'right', form: 'running', stops: [0, 225, 600, 750] },
+    ]);
+    expect(rod).toEqual({ gauge: 75, courses: 10, every: 4 });
+  });
+
+  test('the damp-proof course stops at an opening that goes down through it', () => {
+    const gate = { ...window, sill: 0, top: null };
+    const out = setOut(wall({ length: overAll(40), openings: [gate] }));
+    const lines = elevation(out, { title: 'dpc', dpc: 2 }).strokes.filter((s) => s.style === 'dpc');
+    expect(lines.map(({ from, to }) => [from.x < 1, to.x])).toEqual([
+      [true, 1340],
+      [false, expect.any(Number)],
+    ]);
+    expect(lines[1]!.from).toEqual({ x: 2362.5, y: 150 });
+  });
+});
+
+function end(box: Box): number {
+  return box.x + box.width;
+}
+
+describe('sheet', () => {
+  test('keeps to the paper, at a usual scale, in letters of 1.8 mm and more', () => {
+    fc.assert(
+      fc.property(coordinatedWall, ({ spec }) => {
+        const sheet = toSheet(elevation(setOut(spec), { title: 'wall' }));
+        expect([5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200]).toContain(sheet.scale);
+        const out = sheet.marks.filter((mark) => {
+          const xs = mark.kind === 'line' ? [mark.x1, mark.x2] : [mark.x];
+          const ys = mark.kind === 'line' ? [mark.y1, mark.y2] : [mark.y];
+          const past = (at: number, most: number) => at < 5 || at > most - 5;
+          return xs.some((x) => past(x, 297)) || ys.some((y) => past(y, 210));
+        });
+        expect(out).toEqual([]);
+        const sizes = sheet.marks.flatMap((mark) => (mark.kind === 'text' ? mark.size : []));
+        expect(Math.min(...sizes)).toBeGreaterThanOrEqual(1.8);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  test('the work is to scale: a brick of 215 x 65 at 1:10 is 21.5 x 6.5 mm on paper', () => {
+    const sheet = toSheet(elevation(setOut(wall({ length: 1340 })), { title: 'wall' }));
+    expect(sheet.scale).toBe(10);
+    const brick = sheet.marks.find((mark) => mark.kind === 'box' && mark.ink === 'stretcher');
+    expect(brick).toMatchObject({ width: 21.5, height: 6.5 });
+  });
+});

@@ -1,0 +1,111 @@
+/** examples/us-wall: a one-brick wall in common bond, in inches; 12 and 18 bricks either side of a gate, 16 courses. */
+import { cents, course, priceUp, sum, up } from './arithmetic';
+
+// 12 bricks are 12 x 8 - 3/8 = 95 5/8 in, 18 are 143 5/8 in; half a brick is 4 in with its joint.
+// Courses 1, 7 and 13 are headers with a closer behind the quoin header at either end; the other thirteen are
+// stretchers, every second one shifted by half a brick, with a header at either end.
+function stretch(bricks: number) {
+  const headers = course(`Hc${'H'.repeat(2 * bricks - 3)}cH`);
+  const plain = course('S'.repeat(bricks));
+  const shifted = course(`H${'S'.repeat(bricks - 1)}H`);
+  if ([headers, plain, shifted].some((c) => c.halves !== 2 * bricks)) throw new Error('a course');
+  return { wholes: 3 * headers.wholes + 13 * plain.wholes, closers: 3 * headers.closers };
+}
+
+const left = stretch(12);
+const right = stretch(18);
+const wholes = left.wholes + right.wholes;
+const closers = left.closers + right.closers;
+const laid = wholes + up(closers / 2);
+
+/** Bricks on edge, 2 1/4 in each, whose joint comes nearest 3/8 in. */
+function onEdge(length: number): number {
+  const joint = (count: number) => (length - 2.25 * count) / (count - 1);
+  const few = Math.floor((length + 0.375) / 2.625);
+  const off = (count: number) => Math.abs(joint(count) - 0.375);
+  return off(few) < off(few + 1) ? few : few + 1;
+}
+
+const coping = onEdge(95.625) + onEdge(143.625);
+const INCH3 = 1 / 1728;
+
+/** Cubic feet. A course is 8/3 in; the wall is a brick's length thick. */
+function mortar(): number {
+  const length = 95.625 + 143.625;
+  const gross = length * 7.625 * ((16 * 8) / 3 + 3.625 + (8 / 3 - 2.25));
+  const whole = 7.625 * 3.625 * 2.25;
+  const closer = ((3.625 - 0.375) / 2) * 7.625 * 2.25;
+  return (gross - (wholes + coping) * whole - closers * closer) * INCH3;
+}
+
+const CONCRETE = 16 * 8 * 275.625 * INCH3;
+
+function hours(): number {
+  return sum(laid / 65, coping / 35, CONCRETE / 12);
+}
+
+function materials(): Record<string, number> {
+  const mixed = mortar() * 1.15;
+  const concrete = CONCRETE * 1.05;
+  // Four loose volumes of 1 : 1 : 6 make three of mortar; concrete 1 : 2 : 3 shrinks by a third.
+  const dry = (mixed * 4) / 3;
+  const bulk = concrete * 1.5;
+  const bought = {
+    cement: up(((dry / 8 + bulk / 6) * 94) / 94),
+    lime: up(((dry / 8) * 40) / 50),
+    sand: up((((dry * 6) / 8) * 80) / 2000),
+    coarse: up(((bulk / 3) * 100) / 2000),
+    gravel: up(((bulk / 2) * 90) / 2000),
+    bricks: up((laid + coping) * 1.05),
+  };
+  return {
+    'mix.type-n': mixed,
+    'mix.concrete': concrete,
+    'buy.dunlin-red': bought.bricks,
+    'cost.dunlin-red': cents((bought.bricks * 790) / 1000),
+    'buy.portland-cement': bought.cement,
+    'cost.portland-cement': cents(bought.cement * 16.5),
+    'buy.hydrated-lime': bought.lime,
+    'cost.hydrated-lime': cents(bought.lime * 15.75),
+    'buy.mason-sand': bought.sand,
+    'cost.mason-sand': bought.sand * 48,
+    'buy.concrete-sand': bought.coarse,
+    'cost.concrete-sand': bought.coarse * 44,
+    'buy.gravel': bought.gravel,
+    'cost.gravel': bought.gravel * 46,
+    'job.bricks': bought.bricks,
+  };
+}
+
+export function usWall(): Record<string, number> {
+  const bought = materials();
+  const costs = Object.entries(bought).filter(([key]) => key.startsWith('cost.'));
+  const spent = cents(sum(...costs.map(([, cost]) => cost)));
+  const labour = cents(hours() * (52 + 31));
+  const days = up(hours() / 8, 0.5);
+  const travel = cents(days * 2 * 11 * 0.7);
+  const terms = { overhead: 0.12, profit: 0.15, round: 10, tax: 0, deposit: 0.3 };
+  const price = priceUp(cents(spent + labour + travel + 65), terms);
+  // Square feet of face: 16 courses of 8/3 in.
+  const area = ((95.625 + 143.625) * ((16 * 8) / 3)) / 144;
+  return {
+    'street.bricks': laid + coping,
+    'street.rule': area * 6.75 * 2,
+    'street.area': area,
+    'street.courses': 16,
+    'street.height': (16 * 8) / 3 / 12,
+    'street.mortar': mortar(),
+    'street.hours': hours(),
+    'street.concrete': CONCRETE,
+    'street.cost': cents(spent + labour),
+    'street.price': price['job.net']!,
+    ...bought,
+    'job.hours': hours(),
+    'job.days': days,
+    'job.materials': spent,
+    'job.labour': labour,
+    'job.travel': travel,
+    'job.others': 65,
+    ...price,
+  };
+}
