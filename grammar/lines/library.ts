@@ -148,7 +148,7 @@ export const CAUTION: LineKind = line(
       line(
         'when',
         [word('when', 'work or material')],
-        'What in a job brings it up: cutting, raking, taking-down, free-standing, retaining, any, or the name of a material.',
+        'What in a job brings it up: cutting, raking, taking-down, free-standing, piers, retaining, any, or the name of a material.',
         'when cutting',
         { many: true },
       ),

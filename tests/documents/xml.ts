@@ -8,7 +8,7 @@ export interface XmlElement {
 
 const NAMED: Record<string, string> = { lt: '<', gt: '>', amp: '&', quot: '"' };
 
-function unescape(text: string): string {
+function unescaped(text: string): string {
   if (/[<>]|&(?!(?:lt|gt|amp|quot|#\d+);)/.test(text)) throw new Error(`bare mark in ${text}`);
   return text.replace(/&(?:#(\d+)|(\w+));/g, (_, code, name) =>
     code ? String.fromCodePoint(Number(code)) : NAMED[name]!,
@@ -19,7 +19,7 @@ function attributesOf(source: string): Record<string, string> {
   const found: Record<string, string> = {};
   const rest = source.replace(/\s+([\w:-]+)="([^"<]*)"/g, (_, name, value) => {
     if (name in found) throw new Error(`${name} twice`);
-    found[name] = unescape(value);
+    found[name] = unescaped(value);
     return '';
   });
   if (rest.trim() !== '') throw new Error(`not an attribute: ${rest}`);
@@ -32,7 +32,7 @@ export function readXml(source: string): XmlElement {
   let at = 0;
   for (const tag of source.matchAll(/<(\/?)([\w:-]+)((?:\s+[\w:-]+="[^"]*")*)\s*(\/?)>/g)) {
     const [whole, closing, name, attributes, empty] = tag;
-    open.at(-1)!.text += unescape(source.slice(at, tag.index));
+    open.at(-1)!.text += unescaped(source.slice(at, tag.index));
     at = tag.index + whole.length;
     if (closing) {
       if (open.pop()!.name !== name) throw new Error(`</${name}> closes nothing`);

@@ -104,6 +104,7 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
   const says = sayPier(masonry, plan, settingOutHeight, alike);
   const does = new Set([
     'free-standing',
+    'piers',
     ...(counts.tallies.some((t) => t.halves + t.closers > 0) ? ['cutting'] : []),
   ]);
   return {

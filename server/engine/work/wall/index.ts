@@ -137,6 +137,7 @@ class WallWork {
     return new Set(
       [
         cuts ? 'cutting' : '',
+        this.plan.piers.length ? 'piers' : '',
         stands === 'held' ? '' : stands === 'free' ? 'free-standing' : stands,
       ].filter(Boolean),
     );
