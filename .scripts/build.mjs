@@ -1,5 +1,5 @@
 // npm run build: every bundle into dist/. With --dev: readable, with source maps.
-import { chmodSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, cpSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { makeBundle, root, shipped, suite } from './bundles.mjs';
 import { notices } from './notices.mjs';
@@ -20,6 +20,8 @@ async function main() {
   rmSync(path.join(root, 'dist'), { recursive: true, force: true });
   const metafiles = [];
   for (const bundle of shipped) metafiles.push(await make(bundle, dev));
+  // The text is in the bundles too; the files are for an editor to open where a figure came from.
+  cpSync(path.join(root, 'server/library'), path.join(root, 'dist/library'), { recursive: true });
   chmodSync(path.join(root, 'dist/perpend.cjs'), 0o755);
   writeFileSync(path.join(root, 'dist/THIRD-PARTY-NOTICES.txt'), notices(metafiles));
   await make(suite, true); // never ships, and its stacks are to be read

@@ -17,11 +17,17 @@ export interface Io {
  * else's text, and a terminal obeys text. Colours of our own are put back by the painter.
  */
 // biome-ignore lint/complexity/useRegexLiterals: written as text so that no invisible character stands in the source
-const UNSAFE = new RegExp('[\\u0000-\\u0009\\u000b-\\u001f\\u007f-\\u009f\\u202a-\\u202e\\u2066-\\u2069]', 'g');
+const UNSAFE = new RegExp(
+  '[\\u0000-\\u0009\\u000b-\\u001f\\u007f-\\u009f\\u202a-\\u202e\\u2066-\\u2069]',
+  'g',
+);
 
 /** Text that is safe to print. A space that may not break is a space. */
 export function plain(text: string): string {
-  return text.replace(/\u00a0/g, ' ').replace(/\t/g, ' ').replace(UNSAFE, '\ufffd');
+  return text
+    .replace(/\u00a0/g, ' ')
+    .replace(/\t/g, ' ')
+    .replace(UNSAFE, '\ufffd');
 }
 
 const PAINT = { bold: '1', dim: '2', red: '31', yellow: '33' } as const;

@@ -2,16 +2,13 @@
 
 const MOST = 3;
 
-/** At most three, nearest first. A word that holds the one asked for (`bricks` in `north.bricks`) is near. */
+/** At most three, none nearer than another. A word that holds the one asked for (`bricks` in `north.bricks`) is near. */
 export function near(word: string, known: readonly string[]): string[] {
   const asked = word.toLowerCase();
   const furthest = Math.max(1, Math.floor(asked.length / 3));
-  return known
-    .map((candidate) => ({ candidate, steps: apart(asked, candidate.toLowerCase()) }))
-    .filter(({ steps }) => steps <= furthest)
-    .sort((a, b) => a.steps - b.steps)
-    .slice(0, MOST)
-    .map(({ candidate }) => candidate);
+  const steps = known.map((candidate) => apart(asked, candidate.toLowerCase()));
+  const least = Math.min(furthest, ...steps);
+  return known.filter((_, i) => steps[i] === least).slice(0, MOST);
 }
 
 function apart(asked: string, candidate: string): number {

@@ -2,10 +2,11 @@
  * Workings as steps, each made once however many figures rest on it. A working written out as a tree repeats
  * what its parts share, and grows with the square of the job; as steps it grows with the job.
  */
+
+import type { WorkingView } from '../../shared/views';
 import type { Env } from '../engine/resolve/env';
 import { workingOf } from '../engine/views/working';
 import type { Term } from '../engine/working/term';
-import type { WorkingView } from '../../shared/views';
 
 export interface Step {
   readonly term: Term;

@@ -1,7 +1,7 @@
 /** The drawing of a piece of work, from what it says of itself. */
 import { type Drawing, elevation, type Topping } from '../engine/drawing';
-import type { TopRun, Work } from '../engine/work/needs';
 import type { SettingOut } from '../engine/setting-out';
+import type { TopRun, Work } from '../engine/work/needs';
 
 /** What a drawing calls the openings and piers of a wall: their names in the file, unless told otherwise. */
 export type Naming = (kind: 'opening' | 'pier', name: string) => string;
@@ -19,7 +19,8 @@ function renamed(out: SettingOut, naming: Naming): SettingOut {
   const { spec } = out;
   const openings = spec.openings.map((o) => ({ ...o, name: naming('opening', o.name) }));
   const piers = spec.piers.map((p) => ({ ...p, name: naming('pier', p.name) }));
-  return { ...out, spec: { ...spec, openings, piers } };
+  const bond = { ...spec.bond, name: spec.bond.name.replaceAll('-', ' ') };
+  return { ...out, spec: { ...spec, bond, openings, piers } };
 }
 
 function topping(top: TopRun, gauge: number): Topping[] {
@@ -31,7 +32,9 @@ function topping(top: TopRun, gauge: number): Topping[] {
   const piece = wholes[0]?.length;
   if (piece === undefined) return [];
   const cut = cuts[0] && { length: cuts[0].length, count: cuts.length };
-  return [{ kind: 'brick-on-edge', from, to, at, height, piece, wholes: wholes.length, joint, cut }];
+  return [
+    { kind: 'brick-on-edge', from, to, at, height, piece, wholes: wholes.length, joint, cut },
+  ];
 }
 
 /** How many courses the damp-proof course takes up, from the ground. */

@@ -1,18 +1,10 @@
 /** Files in memory and the engine over them: what every test of the engine stands on. */
 import path from 'node:path';
-import de from '../../server/library/de.perp';
-import uk from '../../server/library/uk.perp';
-import us from '../../server/library/us.perp';
-import world from '../../server/library/world.perp';
+import { shippedLibraries } from '../../server/engine/shipped';
 import type { Job } from '../../server/engine/workspace/job';
 import { Workspace } from '../../server/engine/workspace/workspace';
 
-export const LIBRARIES = {
-  uk: { file: 'library:uk', text: uk },
-  us: { file: 'library:us', text: us },
-  de: { file: 'library:de', text: de },
-  world: { file: 'library:world', text: world },
-};
+export const LIBRARIES = shippedLibraries((file) => `library:${file}`);
 
 /** The folder that all files of a test stand in; nothing outside it can be named. */
 export const ROOT = '/jobs';

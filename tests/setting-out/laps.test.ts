@@ -71,13 +71,23 @@ describe('perpends lap', () => {
     );
   });
 
-  test('a cut for a length that does not work never brings perpends within an eighth of a brick', () => {
-    for (let length = 900; length < 5000; length += 7.3) {
+  test.each(BONDED)(
+    '%s: a cut for a length that does not work never brings perpends within an eighth of a brick',
+    (name) => {
+      const bond = BONDS[name];
       const limits = { least: 10, best: 10, most: 10, leastCut: 50 };
-      const out = setOut(wall({ length, courses: 3, limits }));
-      const rows = everyCourse(out).map((row) => row.segments[0]!.bricks);
-      for (let i = 1; i < rows.length; i++)
-        expect(lapOf(rows[i - 1]!, rows[i]!), `${length}`).toBeGreaterThan(EIGHTH);
-    }
-  });
+      const short: string[] = [];
+      for (const thickness of [1, 2] as const)
+        for (let length = 900; length < 5000; length += 23.7) {
+          const courses = bond.courses.length + 1;
+          const out = setOut(wall({ bond, thickness, length, courses, limits }));
+          const rows = everyCourse(out).map((row) => row.segments[0]!.bricks);
+          for (let i = 1; i < rows.length; i++) {
+            const lap = lapOf(rows[i - 1]!, rows[i]!);
+            if (lap < EIGHTH) short.push(`${thickness} ${length} ${lap}`);
+          }
+        }
+      expect(short).toEqual([]);
+    },
+  );
 });

@@ -1,17 +1,28 @@
 /** perpend check: what is wrong, what is doubtful and what to be careful of. */
+import type { Job } from '../../engine/workspace/job';
 import type { Given } from '../args';
 import type { Io } from '../io';
 import { checkDocument } from '../json/documents';
-import { findingLines, tally } from '../show/findings';
-import { type Batch, type Command, codeOf, filesOf, JSON_OPTION, openAll, sessionOf, WORKSPACE } from './command';
+import type { Session } from '../session';
+import { findingLines, tally, usedLines } from '../show/findings';
+import {
+  type Batch,
+  type Command,
+  codeOf,
+  filesOf,
+  JSON_OPTION,
+  openAll,
+  sessionOf,
+  WORKSPACE,
+} from './command';
 
 export const check: Command = {
   name: 'check',
   takes: 'FILE...',
   about: 'list what is wrong, doubtful or to be careful of',
   more: [
-    'Each finding stands on one line, file:line:column first, and under it the ways out',
-    'of it. Nothing is changed. Severities: error, warning, note, hint.',
+    'Each finding stands on one line, file:line:column first, and under it the ways',
+    'out of it. Nothing is changed. Severities: error, warning, note, hint.',
   ],
   options: [JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
@@ -19,14 +30,20 @@ export const check: Command = {
     const batch = openAll(filesOf(given, 'check'), session, io);
     if (given.has(JSON_OPTION.name)) io.raw(checkDocument(batch, session));
     else {
-      for (const { job } of batch.opened)
-        for (const finding of job.findings)
-          io.out(`${findingLines(finding, session, io).join('\n')}\n`);
+      for (const { job } of batch.opened) io.out(lines(job, session, io));
       io.out(summary(batch));
     }
     return codeOf(batch);
   },
 };
+
+function lines(job: Job, session: Session, io: Io): string {
+  const all = [
+    ...job.findings.flatMap((finding) => findingLines(finding, session, io)),
+    ...usedLines(job, session),
+  ];
+  return all.map((line) => `${line}\n`).join('');
+}
 
 function summary({ opened }: Batch): string {
   if (!opened.length) return '';

@@ -1,9 +1,11 @@
 /** What every command is, and what several of them do alike. */
-import { type Given, type Option } from '../args';
+
+import { usedWithErrors } from '../../documents/used';
+import type { Job } from '../../engine/workspace/job';
+import type { Given, Option } from '../args';
 import { CLEAN, ERRORS, FAILED, FileTrouble, WrongUse, worst } from '../exits';
 import type { Io } from '../io';
 import { type Opened, Session, STDIN } from '../session';
-import type { Job } from '../../engine/workspace/job';
 
 export interface Command {
   readonly name: string;
@@ -70,8 +72,9 @@ export function openAll(files: readonly string[], session: Session, io: Io): Bat
   return { opened, unread };
 }
 
+/** In the file, or in one that it uses. */
 export function hasErrors(job: Job): boolean {
-  return job.findings.some((f) => f.severity === 'error');
+  return job.findings.some((f) => f.severity === 'error') || usedWithErrors(job).length > 0;
 }
 
 export function codeOf({ opened, unread }: Batch): number {

@@ -4,9 +4,9 @@ import type { Given } from '../args';
 import { CLEAN, ERRORS, FAILED, FileTrouble, WrongUse, worst } from '../exits';
 import { readText } from '../files/read';
 import { writeWhole } from '../files/write';
+import { formatText } from '../format-text';
 import type { Io } from '../io';
 import { STDIN } from '../session';
-import { format } from '../shipped';
 import { type Command, filesOf } from './command';
 
 const WRITE = { name: '--write', about: 'put the files in order where they stand' };
@@ -17,9 +17,9 @@ export const formatCommand: Command = {
   takes: 'FILE...',
   about: 'print a file in one layout, or put files in it',
   more: [
-    'Indents, columns and empty lines are made one; words, numbers, comments and their order',
-    'stay. A line that cannot be read only moves to its depth. A file is written whole or',
-    'not at all, and keeps its mode.',
+    'Indents, columns and empty lines are made one; words, numbers, comments and',
+    'their order stay. A line that cannot be read only moves to its depth. A file is',
+    'written whole or not at all, and keeps its mode.',
   ],
   options: [WRITE, CHECK],
   run(given: Given, io: Io): number {
@@ -56,7 +56,8 @@ function one(file: string, how: Mode, io: Io): number {
   const name = path.resolve(io.cwd, file);
   const shown = file === STDIN ? '<stdin>' : file;
   const text = readText(file === STDIN ? 0 : name, shown);
-  const formatted = format(text);
+  const formatted = formatText(text);
+  if (formatted === undefined) throw new FileTrouble(`${shown} is too large to be put in order.`);
   if (how === 'print') io.raw(formatted);
   if (how === 'print' || formatted === text) return CLEAN;
   if (how === 'write') writeWhole(name, formatted, shown);

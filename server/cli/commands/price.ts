@@ -3,22 +3,30 @@ import type { Given } from '../args';
 import type { Io } from '../io';
 import { priceDocument } from '../json/documents';
 import { priceReport } from '../show/price';
-import { type Command, codeOf, filesOf, JSON_OPTION, openAll, sessionOf, WORKSPACE } from './command';
+import {
+  type Command,
+  codeOf,
+  filesOf,
+  JSON_OPTION,
+  openAll,
+  sessionOf,
+  WORKSPACE,
+} from './command';
 
 export const price: Command = {
   name: 'price',
   takes: 'FILE...',
   about: 'show the figures of a job: work, what to buy, hours, price',
   more: [
-    'These are the firm’s own figures, costs and profit among them. For the client there',
-    'is perpend quote.',
+    "These are the firm's own figures, costs and profit among them. For the client",
+    'there is perpend quote.',
   ],
   options: [JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
     const session = sessionOf(given, io);
     const batch = openAll(filesOf(given, 'price'), session, io);
     if (given.has(JSON_OPTION.name)) io.raw(priceDocument(batch, session));
-    else io.out(batch.opened.map((opened) => priceReport(opened, io)).join('\n\n'));
+    else io.out(batch.opened.map((opened) => priceReport(opened, session, io)).join('\n\n'));
     return codeOf(batch);
   },
 };

@@ -11,16 +11,20 @@ import { numberAndUnit, table } from '../show/table';
 import { workingLines } from '../show/working';
 import { type Command, codeOf, fileAnd, sessionOf, WORKSPACE } from './command';
 
-const DEPTH = { name: '--depth', value: 'N', about: 'show so many levels of it; all of them without' };
+const DEPTH = {
+  name: '--depth',
+  value: 'N',
+  about: 'show so many levels of it; all of them without',
+};
 
 export const why: Command = {
   name: 'why',
   takes: 'FILE [FIGURE]',
-  about: 'show how a figure came about; without FIGURE, list the figures',
+  about: 'show how a figure came about, or list the figures',
   more: [
-    'A working is a tree: a figure, the sum that made it, and below it each part with the',
-    'line of the job, the firm’s file or the library that says it. A part that has been shown',
-    'before is not shown again: (above).',
+    'A working is a tree: a figure, the sum that made it, and below it each part with',
+    "the line of the job, the firm's file or the library that says it. A part that",
+    'has been shown before is not shown again: (above).',
   ],
   options: [DEPTH, WORKSPACE],
   run(given: Given, io: Io): number {
@@ -44,7 +48,8 @@ export const why: Command = {
 function depthOf(given: Given): number {
   const said = given.value(DEPTH.name);
   if (said === undefined) return Number.POSITIVE_INFINITY;
-  if (!/^\d{1,6}$/.test(said)) throw new WrongUse(`--depth needs a whole number, and ${said} is none.`);
+  if (!/^\d{1,6}$/.test(said))
+    throw new WrongUse(`--depth needs a whole number, and ${said} is none.`);
   return Number(said);
 }
 
@@ -63,7 +68,9 @@ function unknown(id: string, figures: readonly Figure[], { shown }: Opened, io: 
     id,
     figures.map((f) => f.key),
   );
-  const hint = meant.length ? `Did you mean ${meant.join(' or ')}?` : `perpend why ${shown} lists them.`;
+  const hint = meant.length
+    ? `Did you mean ${meant.join(' or ')}?`
+    : `perpend why ${shown} lists them.`;
   io.err(`perpend: There is no figure ${id} in ${shown}. ${hint}\n`);
   return FAILED;
 }

@@ -1,4 +1,5 @@
 /** The documents that --json prints. Their shape is promised in shared/json-schema. */
+import { usedWithErrors } from '../../documents/used';
 import { allFigures, figureView, jobView } from '../../engine/views/job-view';
 import type { Job } from '../../engine/workspace/job';
 import type { Batch } from '../commands/command';
@@ -14,6 +15,7 @@ export function checkDocument(batch: Batch, session: Session): string {
   return printed('perpend-check', batch, (opened) => ({
     file: opened.shown,
     findings: findings(opened.job, session),
+    used: used(opened.job, session),
   }));
 }
 
@@ -37,10 +39,14 @@ function findings(job: Job, session: Session) {
   return job.findings.map((f) => findingJson(f, session));
 }
 
+function used(job: Job, session: Session) {
+  return usedWithErrors(job).map(({ file, errors }) => ({ file: session.shown(file), errors }));
+}
+
 function pricedFile({ job, shown }: Opened, session: Session) {
   const view = jobView(job);
   const common = { file: shown, edition: view.edition, isJob: job.isJob };
-  if (!job.isJob) return { ...common, findings: findings(job, session) };
+  if (!job.isJob) return { ...common, findings: findings(job, session), used: used(job, session) };
   const numbered = new Numbered(job);
   const figures = allFigures(job).map(({ key, term }) =>
     figureJson(figureView(key, term, job.env), numbered.of(term)),
@@ -62,6 +68,7 @@ function pricedFile({ job, shown }: Opened, session: Session) {
     figures,
     steps: numbered.steps.map((s) => stepJson(s, numbered.number, session)),
     findings: findings(job, session),
+    used: used(job, session),
   };
 }
 

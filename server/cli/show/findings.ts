@@ -1,6 +1,9 @@
 /** Findings as lines that a person can read and an editor can jump to: file:line:column. */
 import type { Finding, Severity } from '../../../shared/finding';
+import { counted } from '../../../shared/show';
 import type { Place } from '../../../shared/span';
+import { usedWithErrors } from '../../documents/used';
+import type { Job } from '../../engine/workspace/job';
 import { type Colour, type Io, paint } from '../io';
 import type { Session } from '../session';
 
@@ -28,6 +31,14 @@ export function findingLines(finding: Finding, session: Session, io: Io): string
     ...finding.related.map((r) => `    see ${placeText(r.place, session)}: ${r.message}`),
     ...finding.ways.map((way) => `    way out: ${way.title}${way.preferred ? ' (preferred)' : ''}`),
   ];
+}
+
+/** One line for each file that the job uses and that has errors of its own. */
+export function usedLines(job: Job, session: Session): string[] {
+  return usedWithErrors(job).map(({ file, errors }) => {
+    const shown = session.shown(file);
+    return `${shown} is used and has ${counted(errors, 'error', 'errors')}: perpend check ${shown}`;
+  });
 }
 
 /** `2 errors, 1 warning, 4 notes`; empty when there is nothing. */

@@ -1,12 +1,12 @@
 /** The tables of money. What is printed adds up: every part is shown to the digits it is summed with. */
 import type { Exact } from '../../../shared/exact';
 import { rateOf } from '../../documents/rates';
-import { priceRange } from '../range';
 import { showTerm, showValue } from '../../engine/views/show';
 import type { Figure } from '../../engine/work/needs';
 import type { Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
 import { type Io, paint } from '../io';
+import { priceRange } from '../range';
 import { numberAndUnit, type Row, table } from './table';
 
 /** Everything bought: what the work takes, what is bought of it, and what that costs. */
@@ -25,7 +25,9 @@ export function buying(job: Job): string[] {
 }
 
 function quantity(term: Term, job: Job): [string, string] {
-  return term.gaps.length && term.value.isZero() ? ['?', ''] : numberAndUnit(showTerm(term, job.env));
+  return term.gaps.length && term.value.isZero()
+    ? ['?', '']
+    : numberAndUnit(showTerm(term, job.env));
 }
 
 /** A cost that is not known at all is a question mark, never a nought. */

@@ -1,19 +1,21 @@
 /** A job's figures for the one who does it. */
+
+import type { BlockView, FigureView } from '../../../shared/views';
 import { wordOf } from '../../engine/resolve/book';
 import { jobView } from '../../engine/views/job-view';
 import type { Job } from '../../engine/workspace/job';
-import type { BlockView, FigureView } from '../../../shared/views';
 import { type Io, paint } from '../io';
-import type { Opened } from '../session';
-import { tally } from './findings';
+import type { Opened, Session } from '../session';
+import { tally, usedLines } from './findings';
 import { buying, paying, staging } from './money';
 import { numberAndUnit, table } from './table';
 import { wrapped } from './width';
 
 /** Lines of the report, without a newline after the last. */
-export function priceReport(opened: Opened, io: Io): string {
+export function priceReport(opened: Opened, session: Session, io: Io): string {
   const { job, shown } = opened;
-  if (!job.isJob) return [`${shown} holds no work to price.`, ...foot(opened)].join('\n');
+  if (!job.isJob)
+    return [`${shown} holds no work to price.`, ...foot(opened, session), ''].join('\n');
   const sections = [
     heading(opened, io),
     ...jobView(job).blocks.map((block) => blockSection(block, io)),
@@ -21,7 +23,7 @@ export function priceReport(opened: Opened, io: Io): string {
     titled('Price', paying(job, io), io),
     titled('Paid in stages', staging(job), io),
     gaps(job, io),
-    foot(opened),
+    foot(opened, session),
   ];
   return `${sections
     .filter((lines) => lines.length)
@@ -41,18 +43,21 @@ function heading({ job, shown }: Opened, io: Io): string[] {
   const title = wordOf(block?.read.heading?.values.title) || shown;
   const about = [...said('client'), ...said('site')].join(', ');
   const paper = [...said('ref').map((ref) => `ref ${ref}`), ...said('date'), shown].join(', ');
-  return [paint(io, 'bold', title), ...(about ? [about] : []), paper];
+  return [paint(io, 'bold', title), about, title === paper ? '' : paper].filter(Boolean);
 }
 
 function blockSection(block: BlockView, io: Io): string[] {
   const name = block.title === block.name ? '' : ` (${block.kind} ${block.name})`;
-  const title = block.title === block.name ? `${block.kind} ${block.name}` : block.title;
+  const title = block.title === block.name ? `${block.kind} ${block.name}`.trim() : block.title;
   const rows = block.figures.map(figureRow);
   return [`${paint(io, 'bold', title)}${name}`, ...table(rows, ['left', 'right', 'left', 'left'])];
 }
 
 function figureRow(figure: FigureView): string[] {
-  return [figure.label, ...numberAndUnit(figure.text), figure.complete ? '' : 'incomplete'];
+  if (figure.complete) return [figure.label, ...numberAndUnit(figure.text), ''];
+  // Nothing known yet is a question mark, never a nought.
+  const known = Number(figure.value) === 0 ? ['?', ''] : numberAndUnit(figure.text);
+  return [figure.label, ...known, 'incomplete'];
 }
 
 function gaps(job: Job, io: Io): string[] {
@@ -65,9 +70,9 @@ function gaps(job: Job, io: Io): string[] {
   return [paint(io, 'yellow', 'The price is INCOMPLETE. It still lacks:'), ...lines];
 }
 
-function foot({ job, shown }: Opened): string[] {
+function foot({ job, shown }: Opened, session: Session): string[] {
   const found = tally(job.findings);
   const file = shown === '<stdin>' ? '-' : shown;
-  const lines = found ? [`${found}: perpend check ${file}`] : [];
+  const lines = [...(found ? [`${found}: perpend check ${file}`] : []), ...usedLines(job, session)];
   return job.isJob ? [...lines, `How a figure came about: perpend why ${file} job.price`] : lines;
 }

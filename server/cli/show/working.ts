@@ -27,11 +27,12 @@ export function workingLines(
   return to.lines;
 }
 
-function show(step: Step, level: number, to: Showing): void {
+function show(whole: Step, level: number, to: Showing): void {
+  const step = unrounded(whole);
   const room = '  '.repeat(level);
   const parts = step.parts.length + step.detail.length > 0;
   const again = parts && to.shown.has(step);
-  to.lines.push(`${room}${saying(step)}${again ? ' (above)' : ''}`);
+  to.lines.push(`${room}${saying(whole.view.label, step)}${again ? ' (above)' : ''}`);
   const from = said(step, to);
   if (from && !again) to.lines.push(`${room}    ${paint(to.io, 'dim', from)}`);
   if (again) return;
@@ -41,8 +42,15 @@ function show(step: Step, level: number, to: Showing): void {
   for (const part of step.parts) show(part, level + 1, to);
 }
 
-function saying({ view }: Step): string {
-  const label = view.label ? `${view.label}: ` : '';
+/** Rounding that changed nothing is no step for a reader. */
+function unrounded(step: Step): Step {
+  const [inner] = step.parts;
+  if (step.term.op !== 'cents' || !inner?.term.value.eq(step.term.value)) return step;
+  return unrounded(inner);
+}
+
+function saying(name: string, { view }: Step): string {
+  const label = name ? `${name}: ` : '';
   const sum = view.sum === undefined || view.sum === view.result ? '' : ` = ${view.sum}`;
   const missing = view.missing ? ` [incomplete: ${view.missing.join('; ')}]` : '';
   return `${label}${view.result}${sum}${view.note ? ` (${view.note})` : ''}${missing}`;

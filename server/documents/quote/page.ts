@@ -1,7 +1,8 @@
 /** The quote as one page of HTML that needs nothing else: no script, no file, no address outside it. */
 import { element, escaped, linesIn, picture, textIn } from '../html';
+import type { Amount } from './money';
 import { styleFor } from './style';
-import type { Amount, Letterhead, QuoteView } from './view';
+import type { Letterhead, QuoteView } from './view';
 import type { QuotedWork } from './work';
 
 /** Nothing may run, and nothing may be fetched, even if something got in. */
@@ -30,17 +31,16 @@ function body(view: QuoteView, name: string, version: string): string {
   const parts = [
     view.firm ? head(view.firm) : '',
     element('main', main(view, name)),
-    element('footer', escaped(`${view.rounding} Made with Perpend ${version}.`)),
+    element('footer', escaped(`${view.rounding} Made with Perpend ${version}.`.trim())),
   ];
   return parts.filter(Boolean).join('\n');
 }
 
 function head(firm: Letterhead): string {
-  const contact = [firm.phone, firm.email].filter(Boolean);
-  const tax = firm.taxNumber ? [`Tax number ${firm.taxNumber}`] : [];
+  const contact = [firm.phone, firm.email, firm.taxNumber].filter(Boolean);
   const parts = [
     textIn('p', firm.name, 'class="firm"'),
-    linesIn('p', [[...firm.address].join(', '), [...contact, ...tax].join(' · ')].filter(Boolean)),
+    linesIn('p', [firm.address.join(', '), contact.join(' · ')].filter(Boolean)),
   ];
   return element('header', parts.join('\n'));
 }

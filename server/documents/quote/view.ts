@@ -2,13 +2,12 @@
  * What a client is told, and nothing else. Costs, rates, margins, quantities and the names that a file
  * uses for itself never enter this view, so nothing that prints it can let them out.
  */
-import { type BlockFacts, factsOf, LineFacts } from '../../engine/resolve/env';
-import { showTerm, showValue } from '../../engine/views/show';
-import type { Term } from '../../engine/working/term';
+
+import { type BlockFacts, defaultLine, factsOf } from '../../engine/resolve/env';
 import type { Job } from '../../engine/workspace/job';
-import { exact } from '../../../shared/exact';
-import { rateOf } from '../rates';
+import { usedWithErrors } from '../used';
 import { daysLater, inWords } from './dates';
+import { type Amount, amounts, rounding } from './money';
 import { type QuotedWork, quotedWorks } from './work';
 
 export interface Letterhead {
@@ -16,13 +15,8 @@ export interface Letterhead {
   readonly address: readonly string[];
   readonly phone: string;
   readonly email: string;
+  /** With what it is called: VAT number GB 123. */
   readonly taxNumber: string;
-}
-
-export interface Amount {
-  readonly label: string;
-  /** For a reader; nothing while the price is not complete. */
-  readonly text: string | undefined;
 }
 
 export interface QuoteView {
@@ -56,7 +50,7 @@ export function quoteView(job: Job): QuoteView {
   return {
     title: facts?.title || 'Brickwork',
     draft,
-    firm: firm && letterhead(firm),
+    firm: firm && letterhead(firm, job.price.taxName),
     client: texts('client'),
     site: texts('site'),
     ref: facts?.line('ref')?.word('ref') ?? '',
@@ -81,14 +75,15 @@ function firmFacts(job: Job): BlockFacts | undefined {
   return block && factsOf(block, job.env);
 }
 
-function letterhead(firm: BlockFacts): Letterhead {
+function letterhead(firm: BlockFacts, taxName: string): Letterhead {
   const word = (key: string) => firm.line(key)?.word('text') ?? '';
+  const taxNumber = word('tax-number');
   return {
     name: firm.name,
     address: firm.lines('address').map((line) => line.word('text')),
     phone: word('phone'),
     email: word('email'),
-    taxNumber: word('tax-number'),
+    taxNumber: taxNumber && `${taxName} number ${taxNumber}`,
   };
 }
 
@@ -96,50 +91,16 @@ function letterhead(firm: BlockFacts): Letterhead {
 function draftOf(job: Job): string | undefined {
   const errors = job.findings.filter((f) => f.severity === 'error').length;
   if (errors) return 'The job file still has errors, so the price may be wrong.';
+  if (usedWithErrors(job).length)
+    return 'A file that the job uses has errors, so the price may be wrong.';
   if (job.price.total.gaps.length) return 'Parts of the price are still to be worked out.';
   return job.works.length ? undefined : 'No work is described yet.';
 }
 
 function validUntil(date: string, facts: BlockFacts | undefined, job: Job): string {
-  const line = facts?.orDefault('valid') ?? defaultsLine(job, 'valid');
+  const line = facts?.line('valid') ?? defaultLine(job.env, 'valid');
   const days = line?.values.days;
   if (days?.kind !== 'quantity') return '';
   const last = daysLater(date, days.low.floor().toNumber());
   return last ? inWords(last) : '';
-}
-
-function defaultsLine(job: Job, key: string): LineFacts | undefined {
-  const setting = job.book.setting('defaults', key);
-  return setting && new LineFacts(setting.block, setting.line, job.env);
-}
-
-function amounts(job: Job, hidden: boolean) {
-  const { price, env } = job;
-  const amount = (label: string, term: Term): Amount => ({
-    label,
-    text: hidden ? undefined : showTerm(term, env),
-  });
-  const rate = rateOf(price.tax);
-  const taxed = rate && !rate.value.isZero();
-  return {
-    net: amount(taxed ? `Price before ${price.taxName}` : 'Price', price.price),
-    tax: taxed ? amount(`${price.taxName} at ${showTerm(rate, env)}`, price.tax) : undefined,
-    total: amount('Total to pay', price.total),
-    stages: price.stages.map((s) => amount(s.title, s.amount)),
-  };
-}
-
-/** The step that the price is rounded to is the firm's or the default's own line. */
-function rounding(job: Job): string {
-  const { env, book, price } = job;
-  const least = showValue(exact(`1e-${env.money.digits}`), env.money.code, env);
-  const own = book.setting('price', 'round');
-  const line = own ? new LineFacts(own.block, own.line, env) : defaultsLine(job, 'round');
-  const step = line?.term('to', 'rounded to');
-  const taxed = rateOf(price.tax)?.value.isZero() === false;
-  const parts = [
-    step && !step.value.isZero() ? `the price to the nearest ${showTerm(step, env)}` : '',
-    `${taxed ? `${price.taxName} and stages` : 'stages'} to the nearest ${least}`,
-  ].filter(Boolean);
-  return `Rounded: ${parts.join(', ')}, halves up.`;
 }

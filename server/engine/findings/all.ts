@@ -1,6 +1,7 @@
 /** Everything there is to tell about a file, in the order of its lines. */
 import type { Fault } from '../../../grammar/read/fault';
 import type { Finding } from '../../../shared/finding';
+import { ONCE } from '../resolve/book';
 import { ASSUMED_LIBRARY } from '../resolve/uses';
 import type { Job } from '../workspace/job';
 import { MOST_CHARACTERS, type SourceBlock } from '../workspace/source';
@@ -61,14 +62,11 @@ function workNames(job: Job): WorkNames {
   return names;
 }
 
-/** Blocks that may stand only once in a file. */
-const ONCE: ReadonlySet<string> = new Set(['perpend', 'job', 'firm', 'price', 'travel', 'record']);
-
 function fileRemarks(job: Job): Remark[] {
   const remarks: Remark[] = [];
   const first = job.file.blocks.find((b) => b.read.heading);
   if (!first) return [];
-  if (first.kind !== 'perpend') remarks.push(editionMissing(first));
+  if (first.kind !== 'perpend') remarks.push(editionMissing(first, saysEdition(job)));
   if (job.scope.assumed) remarks.push(libraryAssumed(first, ASSUMED_LIBRARY));
   const seen = new Map<string, SourceBlock>();
   for (const block of job.file.blocks) {
@@ -79,6 +77,10 @@ function fileRemarks(job: Job): Remark[] {
     else seen.set(kind, block);
   }
   return remarks;
+}
+
+function saysEdition(job: Job): boolean {
+  return job.file.blocks.some((b) => b.kind === 'perpend');
 }
 
 function editionRemarks(block: SourceBlock): Remark[] {

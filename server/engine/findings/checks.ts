@@ -5,8 +5,10 @@ import type { ReadLine, Value, Values } from '../../../grammar/read/values';
 import { isTrade } from '../labour/gang';
 import { originOf } from '../resolve/book';
 import { currencyOf, type Env } from '../resolve/env';
+import { takenBy } from '../resolve/per';
 import type { SourceBlock, SourceFile } from '../workspace/source';
 import { nameTwice, nameUnknown } from './names';
+import { perUnknown } from './per-unknown';
 import type { Remark } from './remark';
 
 /** Names of walls, piers and repairs: they are work, and so stand outside the book. */
@@ -67,6 +69,7 @@ class Check {
     else if (slot.slot === 'name') this.name(slot.of, values[slot.key]);
     else if (slot.slot === 'counted') this.trade(values[`${slot.key}Of`]);
     else if (slot.slot === 'money') this.money(values[slot.key]);
+    else if (slot.slot === 'word') this.per(slot.what, values[slot.key]);
   }
 
   private list(slots: readonly Slot[], value: Value | undefined): void {
@@ -90,6 +93,12 @@ class Check {
     const known = this.env.book.names('trade');
     if (!value || known.some((trade) => isTrade(trade, textOf(value)))) return;
     this.remarks.push(nameUnknown(originOf(this.block, value), 'trade', textOf(value), known));
+  }
+
+  private per(what: string, value: Value | undefined): void {
+    const takes = takenBy(what);
+    if (!takes || !value || !('text' in value) || takes.known(value.text)) return;
+    this.remarks.push(perUnknown(originOf(this.block, value), value.text, takes.words));
   }
 
   private money(value: Value | undefined): void {

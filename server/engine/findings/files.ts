@@ -1,12 +1,12 @@
 /** What can be wrong with the files a job is made of. */
-import { nearest } from '../../../grammar/read/nearest';
 import { listed } from '../../../grammar/read/numbers';
 import type { Origin } from '../working/term';
 import { MOST_CHARACTERS, type SourceBlock } from '../workspace/source';
+import { meantBy } from './names';
 import { headOrigin, lineAfter, type Remark, rewrite } from './remark';
 
 export function libraryUnknown(origin: Origin, name: string, known: readonly string[]): Remark {
-  const meant = nearest(name, known);
+  const meant = meantBy(name, known);
   const message = `No library is called “${name}”. There are ${listed(known, 'and')}. A file of your own stands in double quotes: use "${name}.perp".`;
   const ways = meant
     ? [{ title: `Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
@@ -53,7 +53,8 @@ export function libraryAssumed(first: SourceBlock, name: string): Remark {
   return { code: 'library-assumed', severity: 'information', origin, message, ways };
 }
 
-export function editionMissing(first: SourceBlock): Remark {
+/** `elsewhere`: the edition is said, but further down, so that adding it would say it twice. */
+export function editionMissing(first: SourceBlock, elsewhere: boolean): Remark {
   const origin = headOrigin(first);
   const start = { block: first, span: { line: 0, start: 0, end: 0 }, text: 'perpend 1\n\n' };
   const message =
@@ -63,7 +64,7 @@ export function editionMissing(first: SourceBlock): Remark {
     severity: 'warning',
     origin,
     message,
-    ways: [{ title: 'Add “perpend 1”', edits: [start], preferred: true }],
+    ways: elsewhere ? [] : [{ title: 'Add “perpend 1”', edits: [start], preferred: true }],
   };
 }
 

@@ -29,13 +29,13 @@ function wayOf(way: Way, run: RunInText, env: Env): RemarkWay | undefined {
       return decide(
         run,
         'joints',
-        `${way.wholes} ${run.pieces} with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
+        `${many(way.wholes, run)} with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
       );
     case 'half-bond':
       return decide(
         run,
         'half-bond',
-        `${way.wholes}½ ${run.pieces} (half-bond) with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
+        `${way.wholes || ''}½ ${way.wholes ? run.pieces : one(run)} (half-bond) with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
       );
     case 'cut':
       return decide(run, cutWords(way, env), cutTitle(way, run, env));
@@ -44,6 +44,15 @@ function wayOf(way: Way, run: RunInText, env: Env): RemarkWay | undefined {
     case 'cap':
       return run.cap?.();
   }
+}
+
+/** One of its pieces: a brick, a brick on edge, a course. */
+function one(run: RunInText): string {
+  return run.pieces.replace(/^(\w+)s\b/, '$1');
+}
+
+function many(count: number, run: RunInText): string {
+  return `${count} ${count === 1 ? one(run) : run.pieces}`;
 }
 
 function judged(acceptable: boolean): string {
@@ -56,7 +65,10 @@ function cutWords(way: CutWay, env: Env): string {
 
 function cutTitle(way: CutWay, run: RunInText, env: Env): string {
   const cuts = way.cuts === 1 ? 'one cut' : `${way.cuts} cuts`;
-  return `${way.wholes} whole ${run.pieces} and ${cuts} of ${lengthText(env, way.cut)} at the ${way.where}, joints of ${lengthText(env, way.joint)}`;
+  const wholes = way.wholes
+    ? `${way.wholes} whole ${way.wholes === 1 ? one(run) : run.pieces} and `
+    : '';
+  return `${wholes}${cuts} of ${lengthText(env, way.cut)} at the ${way.where}, joints of ${lengthText(env, way.joint)}`;
 }
 
 /** Writes the decision under the last line of its heading, or in place of an older one. */
@@ -79,7 +91,7 @@ export function lastOwnLine(facts: BlockFacts): number {
 /** “4 go in and leave 30 mm, 5 do not go in, and 4 spread out have joints of 23.3 mm.” */
 export function numbersText(fit: Fit, run: RunInText, env: Env): string {
   const { goIn, gap, spread, over } = fit.numbers;
-  const leave = `${goIn} ${run.pieces} leave a gap of ${lengthText(env, Math.max(0, gap))}`;
+  const leave = `${many(goIn, run)} ${goIn === 1 ? 'leaves' : 'leave'} a gap of ${lengthText(env, Math.max(0, gap))}`;
   const more = `${goIn + 1} are ${lengthText(env, over)} too long`;
   const spreadOut =
     spread === null ? '' : `, and ${goIn} spread out have joints of ${lengthText(env, spread)}`;

@@ -30,7 +30,8 @@ export function freeStanding(work: Work, env: Env): Remark[] {
   );
   if (!tightest) return [noTable(facts)];
   if (height <= tightest.height) return [];
-  return [overHeight(facts, height, tightest, zone, rows, env)];
+  const coped = (work.facts.tops ?? []).length > 0;
+  return [overHeight(facts, height, tightest, zone, rows, env, coped)];
 }
 
 /** A table of one exposure leaves nothing to say. */
@@ -69,6 +70,7 @@ function overHeight(
   zone: string | undefined,
   rows: readonly Allowed[],
   env: Env,
+  coped: boolean,
 ): Remark {
   const line = facts.line('height') ?? facts.lines('thick')[0];
   const source = row.limit.line('source')?.word('text') ?? 'the library';
@@ -79,7 +81,7 @@ function overHeight(
     .lines('advice')
     .map((a) => a.word('text'))
     .join(' ');
-  const text = `${lengthText(env, height)} with its coping is more than the ${lengthText(env, row.height)} that a free-standing wall of this thickness may be ${where} (${source}). Make it thicker or lower, or hold it with piers to an engineer’s design. ${advice || ASK}`;
+  const text = `${lengthText(env, height)}${coped ? ' with its coping' : ''} is more than the ${lengthText(env, row.height)} that a free-standing wall of this thickness may be ${where} (${source}). Make it thicker or lower, or hold it with piers to an engineer’s design. ${advice || ASK}`;
   const zones = [...new Set(rows.filter((r) => r.height >= height).map((r) => r.zone))];
   const end = facts.lines('height')[0]?.line.syntax ?? facts.heading.syntax;
   const ways = zone

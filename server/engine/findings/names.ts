@@ -5,13 +5,25 @@ import type { Origin } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
 import { headOrigin, type Remark, rewrite } from './remark';
 
+/** Longer words are no slip of the pen, and comparing them letter by letter would take for ever. */
+const LONGEST = 64;
+
+/** The name that was probably meant. */
+export function meantBy(name: string, known: readonly string[]): string | undefined {
+  if (name.length > LONGEST) return undefined;
+  return nearest(
+    name,
+    known.filter((each) => each.length <= LONGEST),
+  );
+}
+
 export function nameUnknown(
   origin: Origin,
   kind: string,
   name: string,
   known: readonly string[],
 ): Remark {
-  const meant = nearest(name, known);
+  const meant = meantBy(name, known);
   const some = known.length
     ? ` There ${known.length === 1 ? 'is' : 'are'} ${listed(known.slice(0, 8), 'and')}${known.length > 8 ? ' and others' : ''}.`
     : '';

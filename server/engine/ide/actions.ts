@@ -24,11 +24,11 @@ export function actionsFor(job: Job, range: ActionRange): Action[] {
   return [...actions.filter((a) => a.preferred), ...actions.filter((a) => !a.preferred)];
 }
 
-function touches(
-  place: { line: number; start: number; end: number },
-  range: ActionRange,
-): boolean {
-  const before = place.line < range.startLine || (place.line === range.startLine && place.end < range.startColumn);
-  const after = place.line > range.endLine || (place.line === range.endLine && place.start > range.endColumn);
+function touches(place: { line: number; start: number; end: number }, range: ActionRange): boolean {
+  const before =
+    place.line < range.startLine ||
+    (place.line === range.startLine && place.end < range.startColumn);
+  const after =
+    place.line > range.endLine || (place.line === range.endLine && place.start > range.endColumn);
   return !before && !after;
 }

@@ -18,12 +18,7 @@ function headings(block: SourceBlock): Fold[] {
   return folds.filter((f) => f.last > f.first);
 }
 
-function fold(
-  block: SourceBlock,
-  first: number,
-  last: number,
-  kind: Fold['kind'] = 'block',
-): Fold {
+function fold(block: SourceBlock, first: number, last: number, kind: Fold['kind'] = 'block'): Fold {
   return { first: block.firstLine + first, last: block.firstLine + last, kind };
 }
 

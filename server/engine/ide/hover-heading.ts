@@ -2,14 +2,14 @@
 import type { ReadLine } from '../../../grammar/read/values';
 import type { WorkingView } from '../../../shared/views';
 import { wordOf } from '../resolve/book';
+import { showTerm } from '../views/show';
 import { workingOf } from '../views/working';
 import { lengthShown } from '../work/lengths';
-import { showTerm } from '../views/show';
 import type { Job } from '../workspace/job';
 import { figuresOf } from './figures';
 import { code, plain, workingList } from './markdown';
-import { rangeOf } from './totals';
 import type { Spot } from './spot';
+import { rangeOf } from './totals';
 import type { Linker } from './types';
 
 /** A hover is read at a glance: the working goes this deep, and no longer. */
@@ -18,7 +18,8 @@ const GLANCE = { deep: 3, most: 16 };
 export function hoverHeading(spot: Spot, job: Job, link: Linker): string {
   const heading = spot.read!;
   const parts = [titleText(heading)];
-  if (spot.parents.length) return [...parts, ...innerText(spot, job), plain(heading.kind.means)].join('\n\n');
+  if (spot.parents.length)
+    return [...parts, ...innerText(spot, job), plain(heading.kind.means)].join('\n\n');
   const { figures, main } = figuresOf(spot.block, job);
   const views = figures.map((f) => workingOf(f.term, job.env));
   if (views.length) parts.push(table(views));

@@ -4,8 +4,8 @@ import type { Job } from '../workspace/job';
 import { hoverHeading } from './hover-heading';
 import { hoverKey } from './hover-key';
 import { hoverThing } from './hover-name';
-import { otherUnits } from './other-units';
 import { givenAt, thingsNamed } from './names';
+import { otherUnits } from './other-units';
 import { onComment, onKey, type Spot, spotAt, textOf, valueAt } from './spot';
 import { type Hover, type Linker, PLAIN, type Position } from './types';
 

@@ -32,7 +32,7 @@ function lengthWorks(out: SettingOut, env: Env): string | undefined {
 }
 
 /** Stretches between fixed points, each once, from the left. */
-function stretches(out: SettingOut): Segment[] {
+export function stretches(out: SettingOut): Segment[] {
   const found: Segment[] = [];
   for (const band of out.bands)
     for (const segment of band.segments)

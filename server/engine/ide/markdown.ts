@@ -1,6 +1,6 @@
 /** Markdown for hovers: escaped text, code, and workings as nested lists. */
 import type { WorkingView } from '../../../shared/views';
-import { PLAIN, type Linker } from './types';
+import { type Linker, PLAIN } from './types';
 
 /** Text as it is, whatever signs are in it. */
 export function plain(text: string): string {

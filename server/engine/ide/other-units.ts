@@ -22,7 +22,9 @@ export function otherUnits(value: Value, env: Env): string | undefined {
   const units = OTHERS[unit.dimension];
   if (!units) return undefined;
   const ends = value.high ? [value.low, value.high] : [value.low];
-  const ways = units.filter((name) => name !== unit.name).map((name) => inUnit(ends, unit, name, env));
+  const ways = units
+    .filter((name) => name !== unit.name)
+    .map((name) => inUnit(ends, unit, name, env));
   if (unit.dimension === 'length') ways.push(ends.map((e) => inches(e, unit, env)).join(' to '));
   return ways.join(' · ');
 }

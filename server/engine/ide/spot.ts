@@ -32,7 +32,7 @@ function lineIn(
   read: ReadLine,
   line: number,
   parents: readonly ReadLine[],
-): Pick<Spot, 'read' | 'parents'> & { read: ReadLine } | undefined {
+): (Pick<Spot, 'read' | 'parents'> & { read: ReadLine }) | undefined {
   if (read.syntax.span.line === line) return { read, parents };
   for (const inner of read.body) {
     const found = lineIn(inner, line, [...parents, read]);

@@ -4,12 +4,12 @@ import type { LineSyntax } from '../../../grammar/syntax';
 import { wordOf } from '../resolve/book';
 import type { SourceBlock, SourceFile } from '../workspace/source';
 import { lastLine } from './extent';
-import type { Symbol } from './types';
+import type { OutlineItem } from './types';
 
 /** They open no block of the work; a reader does not look for them. */
 const LEFT_OUT: ReadonlySet<string> = new Set(['perpend', 'use']);
 
-export function symbolsOf(file: SourceFile): Symbol[] {
+export function symbolsOf(file: SourceFile): OutlineItem[] {
   return file.blocks.flatMap((block) => {
     const heading = block.read.syntax.heading;
     if (!heading?.key || LEFT_OUT.has(heading.key.text)) return [];
@@ -23,7 +23,7 @@ function symbol(
   syntax: LineSyntax,
   read: ReadLine | undefined,
   last: number,
-): Symbol {
+): OutlineItem {
   const kind = syntax.key!.text;
   const first = syntax.span.line;
   const name = wordOf(read?.values.name);

@@ -1,7 +1,7 @@
 /** Words by what they are, for colouring. Depends on the text alone, so a block’s answer is kept with it. */
-import type { LineSyntax } from '../../../grammar/syntax';
-import type { Item } from '../../../grammar/syntax';
+
 import type { ReadLine } from '../../../grammar/read/values';
+import type { Item, LineSyntax } from '../../../grammar/syntax';
 import type { Span } from '../../../shared/span';
 import type { SourceBlock, SourceFile } from '../workspace/source';
 import { saidOf } from './said';
@@ -64,7 +64,8 @@ function wordKinds(read: ReadLine): Map<string, Token> {
   const found = new Map<string, Token>();
   for (const { slot, value, names } of saidOf(read)) {
     const declares = slot.slot === 'new-name' || undefined;
-    const kind = declares || names.length ? 'class' : slot.slot === 'choice' ? 'enumMember' : undefined;
+    const kind =
+      declares || names.length ? 'class' : slot.slot === 'choice' ? 'enumMember' : undefined;
     if (kind) found.set(`${value.span.start}`, { ...value.span, kind, declares });
   }
   return found;

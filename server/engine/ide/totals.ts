@@ -3,7 +3,17 @@ import type { Totals } from '../../../shared/protocol';
 import { showTerm, showValue } from '../views/show';
 import type { Job } from '../workspace/job';
 
-const STEPS = ['materials', 'labour', 'travel', 'others', 'cost', 'overhead', 'profit', 'net', 'tax'];
+const STEPS = [
+  'materials',
+  'labour',
+  'travel',
+  'others',
+  'cost',
+  'overhead',
+  'profit',
+  'net',
+  'tax',
+];
 
 /** Nothing for a file that is no job. */
 export function totalsOf(job: Job): Totals | undefined {

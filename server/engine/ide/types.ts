@@ -50,7 +50,7 @@ export interface Completions {
   readonly items: readonly Completion[];
 }
 
-export interface Symbol {
+export interface OutlineItem {
   readonly name: string;
   readonly detail: string;
   /** The word that opens it: `wall`, `opening`. */
@@ -59,7 +59,7 @@ export interface Symbol {
   /** Where the last line ends. */
   readonly end: number;
   readonly select: Span;
-  readonly children: readonly Symbol[];
+  readonly children: readonly OutlineItem[];
 }
 
 export interface Fold extends LineRange {

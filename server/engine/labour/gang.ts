@@ -1,6 +1,8 @@
 /** Hours and what they cost: the gang together, and the days it comes. */
 import { exact } from '../../../shared/exact';
+import { unitNamed } from '../../../shared/units';
 import { defaultTerm, type Env, LineFacts } from '../resolve/env';
+import { perTime } from '../resolve/per';
 import { inUnit } from '../work/lengths';
 import {
   fact,
@@ -66,9 +68,14 @@ function rateOf(trade: string, env: Env, origin: Origin, day: Term): Term {
     );
   const line = new LineFacts(known.block, known.line, env);
   const rate = line.term('rate', `rate of a ${trade}`);
-  return line.word('unit').startsWith('d')
-    ? quotient(`rate of a ${trade}`, env.money.code, rate, day)
-    : rate;
+  const per = perTime(line.word('unit'));
+  if (per === 'day') return quotient(`rate of a ${trade}`, env.money.code, rate, day);
+  return per ? rate : perNothing(`the rate of a ${trade}`, line, env.money.code);
+}
+
+/** A rate per a word that is neither an hour nor a day. */
+function perNothing(what: string, line: LineFacts, unit: string): Term {
+  return missing(what, unit, `${what} is neither per h nor per day`, line.at('unit'));
 }
 
 /** `2 bricklayers` names the trade `bricklayer`. */
@@ -88,11 +95,23 @@ export function taskHours(task: string, label: string, amount: Term, env: Env, g
   if (!setting) return missing(label, 'h', `no output is given for ${task}`, amount.origin);
   const line = new LineFacts(setting.block, setting.line, env);
   const said = line.term('amount', `${task}, one bricklayer`);
-  const output = line.word('unit').startsWith('d')
-    ? quotient(`${task}, an hour`, said.unit, said, gang.day)
-    : said;
+  const per = perTime(line.word('unit'));
+  if (!per) return perNothing(`the output of ${task}`, line, 'h');
+  if (!alike(said, amount))
+    return missing(
+      label,
+      'h',
+      `the output of ${task} is in ${said.unit}, but ${task} is reckoned in ${amount.unit}`,
+      line.at('amount'),
+    );
+  const output = per === 'day' ? quotient(`${task}, an hour`, said.unit, said, gang.day) : said;
   const alone = quotient(`${label}, one bricklayer`, 'h', amount, inUnit(output, amount.unit));
   return gang.laying.value.eq(1) ? named(label, alone) : quotient(label, 'h', alone, gang.laying);
+}
+
+/** Whether one can be divided by the other: an output in square metres says nothing of bricks. */
+function alike(a: Term, b: Term): boolean {
+  return !a.unit || !b.unit || unitNamed(a.unit)?.dimension === unitNamed(b.unit)?.dimension;
 }
 
 /** Days on site, in the steps the firm charges. */

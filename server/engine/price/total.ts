@@ -1,14 +1,17 @@
 /** From all that the work takes to what the client pays. Each step is a term, so each can show its working. */
 
+import { unitNamed } from '../../../shared/units';
 import { daysOf, type Gang, gangOf } from '../labour/gang';
 import type { Setting } from '../resolve/book';
 import { defaultTerm, type Env, LineFacts } from '../resolve/env';
+import { perTime, perVisit } from '../resolve/per';
 import { inUnit } from '../work/lengths';
 import type { Figure, Needs } from '../work/needs';
 import {
   cents,
   difference,
   fact,
+  missing,
   most,
   named,
   nearest,
@@ -141,30 +144,36 @@ function facts(settings: readonly Setting[], env: Env): LineFacts[] {
 function travelOf(days: Term, env: Env): Term[] {
   const code = env.money.code;
   const runs = facts(env.book.settings('travel', 'run'), env).map((line) => {
-    const far = inUnit(line.term('distance', 'distance'), unitOf(line));
+    const unit = unitNamed(line.word('unit'));
+    if (unit?.dimension !== 'length') return perNothing('driving', line, env);
+    const far = inUnit(line.term('distance', 'distance'), unit.name);
     const parts = [line.term('runs', 'runs a day'), far, line.term('rate', 'rate'), days];
     return cents('Driving', product('driving', code, parts), env.money.digits);
   });
   const charges = facts(env.book.settings('travel', 'charge'), env).map((line) => {
     const title = line.word('title');
     const money = line.term('money', title);
-    return line.word('unit') === 'job' ? money : product(title, code, [money, days]);
+    const per = perVisit(line.word('unit'));
+    if (!per) return perNothing(title, line, env);
+    return per === 'job' ? money : product(title, code, [money, days]);
   });
   return [...runs, ...charges];
 }
 
-/** The unit a rate is per, as the units table knows it. */
-function unitOf(line: LineFacts): string {
-  const said = line.word('unit');
-  return said === 'miles' ? 'mile' : said;
+/** A rate per a word that cannot be reckoned by. */
+function perNothing(what: string, line: LineFacts, env: Env, key = 'unit'): Term {
+  const why = `${what} is per “${line.word(key)}”, which cannot be reckoned by`;
+  return missing(what, env.money.code, why, line.at(key));
 }
 
 function otherCosts(days: Term, env: Env): Term[] {
   return env.book.blocksOf('cost').map((block) => {
     const line = new LineFacts(block, block.read.heading!, env);
     const title = line.word('title') || line.word('name');
-    const parts = [line.term('count', 'number'), line.term('each', 'each')];
-    return product(title, env.money.code, line.word('per') === 'day' ? [...parts, days] : parts);
+    const parts = [line.term('count', 'number'), line.term('each', `${title}, each`)];
+    if (!line.values.per) return product(title, env.money.code, parts);
+    if (perTime(line.word('per')) !== 'day') return perNothing(title, line, env, 'per');
+    return product(title, env.money.code, [...parts, days]);
   });
 }
 

@@ -10,6 +10,16 @@ import type { SourceBlock, SourceFile } from '../workspace/source';
 /** Kinds of block that hold work; all others make up the book. */
 export const WORK: ReadonlySet<string> = new Set(['wall', 'pier', 'repair']);
 
+/** Kinds of block that may stand only once in a file: the first holds, and a second is a finding. */
+export const ONCE: ReadonlySet<string> = new Set([
+  'perpend',
+  'job',
+  'firm',
+  'price',
+  'travel',
+  'record',
+]);
+
 /** A line found in some block of the scope. */
 export interface Setting {
   readonly line: ReadLine;
@@ -41,6 +51,7 @@ export class Book {
     const heading = block.read.heading;
     if (!heading) return;
     const kind = heading.kind.key;
+    if (ONCE.has(kind) && this.blocksOf(kind).at(-1)?.file === block.file) return;
     push(this.headings, kind, block);
     if (block.name !== undefined) this.name(kind, block.name, block);
     for (const line of heading.body) push(this.lines, `${kind} ${line.kind.key}`, { line, block });

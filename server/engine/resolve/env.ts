@@ -138,7 +138,7 @@ export class BlockFacts {
     readonly block: SourceBlock,
     readonly heading: ReadLine,
     readonly env: Env,
-    also: readonly SourceBlock[] = [],
+    private readonly also: readonly SourceBlock[] = [],
   ) {
     this.take(block, heading.body);
     for (const other of also) this.take(other, other.read.heading?.body ?? []);
@@ -161,8 +161,10 @@ export class BlockFacts {
     return wordOf(this.heading.values.name);
   }
 
+  /** As the nearest file that gives one has it. */
   get title(): string {
-    return wordOf(this.heading.values.title) || this.name;
+    const titles = [this.heading, ...this.also.map((b) => b.read.heading)];
+    return titles.map((h) => wordOf(h?.values.title)).find(Boolean) ?? this.name;
   }
 
   get origin(): Origin {

@@ -110,7 +110,6 @@ export function breakBond(
 
 /** What the answer of {@link breakBond} depends on, so that like breaks are worked out once. */
 export function breakKey(
-  craft: Craft,
   left: readonly Tiling[],
   right: readonly Tiling[],
   at: number,
@@ -118,7 +117,7 @@ export function breakKey(
 ): string {
   const place = (t: Tiling) =>
     `${mod(t.origin - at + 1e-7, t.period).toFixed(4)}:${t.cells.map((cell) => cell.width)}`;
-  const end = (e: CourseEnd | null) => (e ? `${(e.joint.at - at).toFixed(4)} ${craft.quoin}` : '');
+  const end = (e: CourseEnd | null) => (e ? (e.joint.at - at).toFixed(4) : '');
   const courses = left.map((t, i) => {
     const { head, tail } = bounds[i]!;
     return `${place(t)} ${place(right[i]!)} ${end(head)} ${end(tail)}`;

@@ -13,7 +13,7 @@ export interface Craft {
   lap: number;
   /** Mm. */
   leastCut: number;
-  /** What makes the lap at a free end of a one-brick wall: a queen closer behind the header, or a three-quarter bat. */
+  /** What makes the lap at a free end of a one-brick wall, see {@link quoinFor}. */
   quoin: 'closer' | 'three-quarter';
   /** Breaks already worked out, by what they depend on; where each was found is kept with it. */
   breaks: Map<string, { at: number; joinings: Joining[] | null }>;
@@ -27,4 +27,14 @@ export interface Ends {
 /** Where the bond is broken a quarter lap will do, whatever the bond: common practice. */
 export function brokenLap({ lap }: Craft): number {
   return Math.min(lap, BRICK / 4);
+}
+
+/**
+ * A queen closer behind the quoin header makes the lap at a free end, except in header bond: there
+ * the closer's own perpend stands over a header's, and a three-quarter bat takes the place of both
+ * (common practice).
+ */
+export function quoinFor(tilings: readonly Tiling[]): Craft['quoin'] {
+  const headers = tilings.every(({ cells }) => cells.every(({ piece }) => piece === 'header'));
+  return headers ? 'three-quarter' : 'closer';
 }

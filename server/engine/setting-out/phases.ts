@@ -63,8 +63,7 @@ function bondsThrough({ grid, tilings }: Craft, courses: readonly GridCourse[], 
 
 /**
  * Lays `width` steps, a whole number of half bricks, between two ends: unbroken where the courses
- * lap, else like a pier where it is short, else set out from both ends and broken at `at`. Header
- * bond, whose lap no closer makes, takes three-quarter bats at its ends instead.
+ * lap, else like a pier where it is short, else set out from both ends and broken at `at`.
  * `master` is the wall's own pattern in this stretch's steps.
  */
 export function layOnGrid(
@@ -79,9 +78,7 @@ export function layOnGrid(
   if (width <= SHORT) return layTiny(craft, width);
   const zones = [fromLeft(craft, at), fromRight(craft, width)];
   const courses = layZones(craft, zones, width, ends);
-  if (courses && lapsAtEnds(craft, courses, width)) return { courses, zones };
-  const bats: Craft = { ...craft, quoin: 'three-quarter' };
-  return layUnbroken(bats, width, ends, master) ?? (courses && { courses, zones });
+  return courses && { courses, zones };
 }
 
 /** A stretch too short for the pattern; `width` need not be on the grid. */

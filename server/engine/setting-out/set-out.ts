@@ -3,6 +3,7 @@ import { clashesOf, clearBands, clearBetween, fixedPoints } from './bands';
 import type { Beside } from './composite';
 import { layUnder, openingAt } from './composite';
 import type { Craft } from './craft';
+import { quoinFor } from './craft';
 import { BRICK, gridOf, mod } from './grid';
 import { layOnGrid } from './phases';
 import type { LaidStretch } from './stretch';
@@ -29,7 +30,14 @@ function siteOf(spec: WallSpec): Site {
   const tilings = tilingsOf(spec.bond, grid);
   const { leastCut } = spec.limits;
   const lap = spec.bond.lap * BRICK;
-  const craft: Craft = { grid, tilings, lap, leastCut, quoin: 'closer', breaks: new Map() };
+  const craft: Craft = {
+    grid,
+    tilings,
+    lap,
+    leastCut,
+    quoin: quoinFor(tilings),
+    breaks: new Map(),
+  };
   const fixed = fixedPoints(spec);
   const fromRight = spec.left === 'toothed' && spec.right !== 'toothed';
   const end = toHalves(spec.length, grid.step);

@@ -12,7 +12,7 @@ import type { Zone } from './zones';
 export interface Match {
   halves: number;
   fits: boolean;
-  /** Mm that `halves` at the best joint are short of the length (negative: too long); 0 when it fits. */
+  /** Mm that the length is over `halves` at the best joint (negative: under); 0 when it fits. */
   off: number;
 }
 
@@ -27,16 +27,11 @@ export function rowOf(unit: UnitSize, joint: number, ends: Ends, limits: JointLi
   };
 }
 
-/**
- * Matches a length to half bricks. Where no joint does, to whole bricks, one of which is cut down;
- * or, where that leaves less than the least cut, to one brick fewer and the rest put into larger cuts.
- */
+/** Matches a length to half bricks; where no joint does, to the whole bricks it falls short of, for a cut to make good. */
 export function matchLength(row: Row, length: number): Match {
   const halves = fittingHalves(row, length);
   if (halves !== null) return { halves, fits: true, off: 0 };
-  const up = 2 * Math.max(1, Math.ceil(estimate(row, length) / 2));
-  const shortened = row.piece - (sizeOf(row, up) - length);
-  const whole = up > 2 && shortened < row.limits.leastCut ? up - 2 : up;
+  const whole = 2 * Math.max(1, Math.ceil(estimate(row, length) / 2));
   return { halves: whole, fits: false, off: length - sizeOf(row, whole) };
 }
 

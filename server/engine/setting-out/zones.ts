@@ -52,7 +52,7 @@ function joinAt(
   const first = i === 0;
   const last = i === zones.length - 2;
   const bounds = ends.map(({ head, tail }) => near(at, first ? head : null, last ? tail : null));
-  const key = breakKey(craft, left, right, at, bounds);
+  const key = breakKey(left, right, at, bounds);
   let known = craft.breaks.get(key);
   if (!known) {
     known = { at, joinings: breakBond(craft, left, right, at, bounds) };

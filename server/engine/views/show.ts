@@ -44,16 +44,21 @@ const SIGNS: Readonly<Record<string, string>> = {
   'lb/ft3': 'lb/ft³',
 };
 
+/** A unit may be any word of a file, such as a pack called “constructor”: only what the table itself holds counts. */
+function of<T>(table: Readonly<Record<string, T>>, unit: string): T | undefined {
+  return Object.hasOwn(table, unit) ? table[unit] : undefined;
+}
+
 export function showValue(value: Exact, unit: string, env: Env): string {
   if (unit === env.money.code)
     return showMoney(value, env.money.sign, moneyDigits(value, env), env.style);
-  const number = showNumber(value, DIGITS[unit] ?? 4, env.style);
+  const number = showNumber(value, of(DIGITS, unit) ?? 4, env.style);
   if (!unit) return number;
   if (unit === '%') return `${number}%`;
-  const words = WORDS[unit];
+  const words = of(WORDS, unit);
   if (words) return counted(number, ...words);
   const plural = /^[a-z]{3,}$/.test(unit) && number !== '1' && !unit.endsWith('s') ? 's' : '';
-  return `${number}\u00a0${SIGNS[unit] ?? unit}${plural}`;
+  return `${number}\u00a0${of(SIGNS, unit) ?? unit}${plural}`;
 }
 
 /** A rate may have more digits than its currency: £0.0125 a brick. */

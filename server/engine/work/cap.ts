@@ -2,7 +2,7 @@
 import { exact } from '../../../shared/exact';
 import type { BlockFacts } from '../resolve/env';
 import { fact } from '../working/term';
-import type { PieceNeed } from './needs';
+import type { PieceNeed, TopRun } from './needs';
 
 /** `alike` piers that carry the same cap. */
 export function capsOf(facts: BlockFacts, alike: number): PieceNeed[] {
@@ -11,4 +11,25 @@ export function capsOf(facts: BlockFacts, alike: number): PieceNeed[] {
   const material = line.word('material') || 'cap';
   const origin = line.values.material ? line.at('material') : line.origin;
   return [{ material, count: fact('caps', exact(alike), 'pieces', line.origin), origin }];
+}
+
+/** How high a cap is drawn, mm: a job gives only its plan, so the drawing shows that there is one, not how thick. */
+const DRAWN_HEIGHT = 50;
+
+/** A cap as the drawing shows it, centred on its pier. */
+export function capTop(facts: BlockFacts, from: number, width: number, on: number): TopRun[] {
+  const along = facts.line('cap')?.sides('size')?.[0];
+  if (along === undefined) return [];
+  const over = (along - width) / 2;
+  return [
+    {
+      from: from - over,
+      to: from + width + over,
+      on,
+      kind: 'cap',
+      pieces: [],
+      joint: 0,
+      height: DRAWN_HEIGHT,
+    },
+  ];
 }

@@ -116,14 +116,7 @@ class RepairWork {
     const line = this.facts.line('rebuild');
     if (!line) return;
     const laid = this.layRebuilt(line);
-    const down = laid
-      ? withGaps(laid.bricks, this.masonry.gaps)
-      : missing(
-          'Bricks down',
-          'bricks',
-          `how much of ${this.facts.name} is rebuilt is not known`,
-          line.origin,
-        );
+    const down = laid ? withGaps(laid.bricks, this.masonry.gaps) : this.notLaid(line);
     const bricks = { ...down, label: 'Bricks down' };
     this.show('down', bricks);
     this.down.push(bricks);
@@ -165,6 +158,21 @@ class RepairWork {
     const out = setOut(spec);
     const inputs = [line.term('length', 'length rebuilt')];
     return countBricks('Bricks down', [tally(out)], this.masonry, inputs);
+  }
+
+  /** No bricks, and why: what is not known of the brickwork itself comes first. */
+  private notLaid(line: LineFacts): Term {
+    const { gaps } = this.masonry;
+    const why = [{ what: this.whyNotLaid(line), origin: line.origin }];
+    return withGaps(fact('Bricks down', 0, 'bricks', line.origin), gaps.length ? gaps : why);
+  }
+
+  private whyNotLaid(line: LineFacts): string {
+    const { name } = this.facts;
+    const high = line.number('courses') ?? line.number('height');
+    if (!line.number('length') || !high) return `how much of ${name} is rebuilt is not known`;
+    if (!jointsIn(this.masonry)) return `the joints of ${name} are not known, or no joints at all`;
+    return `the bond of ${name} is not known, or its thickness is not set out yet`;
   }
 
   private rebuiltSpec(line: LineFacts): WallSpec | undefined {

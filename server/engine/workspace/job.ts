@@ -2,6 +2,8 @@
  * One file worked out. After an edit only the blocks that changed are worked out again: the others are the
  * same objects, and as long as the book is too, so are their results.
  */
+
+import type { ReadLine } from '../../../grammar/read/values';
 import type { Finding } from '../../../shared/finding';
 import { findingsOf } from '../findings/all';
 import { freeStanding } from '../findings/free-standing';
@@ -9,7 +11,7 @@ import { type Gang, gangOf } from '../labour/gang';
 import { NeedsPool } from '../price/pool';
 import { sharesOf, type WorkShare } from '../price/shares';
 import { type JobPrice, priceOf } from '../price/total';
-import { Book, bookBlocks, WORK } from '../resolve/book';
+import { Book, bookBlocks, WORK, wordOf } from '../resolve/book';
 import { type BlockFacts, type Env, envOf, factsOf, type Pick } from '../resolve/env';
 import { type FileStore, type Scope, scopeOf } from '../resolve/uses';
 import type { Work } from '../work/needs';
@@ -35,7 +37,7 @@ export class Job {
   private priced: JobPrice | undefined;
   private shared: ((at: number) => WorkShare) | undefined;
   private found: readonly Finding[] | undefined;
-  private ends: { low: JobPrice; high: JobPrice } | undefined;
+  private ends: { low: Job; high: Job } | undefined;
 
   constructor(
     readonly file: SourceFile,
@@ -53,12 +55,15 @@ export class Job {
     this.priced = undefined;
     this.shared = undefined;
     this.found = undefined;
-    this.ends = undefined;
   }
 
+  /** Pieces of work stand as long as nothing has changed that they are worked out from. */
   private newBook(blocks: readonly SourceBlock[]): void {
+    const before = this.book && { blocks: this.book.blocks, env: this.env };
     this.book = new Book(blocks);
     this.env = envOf(this.book, this.pick);
+    if (before && sameEnv(before.env, this.env) && same(forWork(before.blocks), forWork(blocks)))
+      return;
     this.gang = gangOf(this.env);
     this.kept = new Map();
   }
@@ -114,14 +119,33 @@ export class Job {
 
   /** The price with every range at one end, and at the other: the same engine run again. */
   get priceEnds(): { low: JobPrice; high: JobPrice } {
-    this.ends ??= { low: this.at('low').price, high: this.at('high').price };
-    return this.ends;
+    this.ends ??= { low: this.at('low'), high: this.at('high') };
+    const { low, high } = this.ends;
+    low.refresh();
+    high.refresh();
+    return { low: low.price, high: high.price };
   }
 
   private at(pick: Pick): Job {
-    const job = new Job(this.file, this.store, pick);
-    job.refresh();
-    return job;
+    return new Job(this.file, this.store, pick);
+  }
+
+  /** Whether a piece of work holds a range, so that the price has two ends. */
+  get hasRanges(): boolean {
+    return this.works.some(({ block }) => block.hasRanges);
+  }
+
+  /** Names that a `use` line can give without quotation marks. */
+  get libraries(): readonly string[] {
+    return this.store.libraries;
+  }
+
+  /** The file or library that a `use` line of this file takes in. */
+  usedBy(line: ReadLine): SourceFile | undefined {
+    const library = wordOf(line.values.library);
+    if (library) return this.store.library(library);
+    const found = this.store.find(this.file, wordOf(line.values.file));
+    return typeof found === 'string' ? undefined : found;
   }
 
   get findings(): readonly Finding[] {
@@ -141,6 +165,32 @@ export class Job {
 function looked(wall: Work, env: Env): Work {
   const remarks = freeStanding(wall, env);
   return remarks.length ? { ...wall, remarks: [...wall.remarks, ...remarks] } : wall;
+}
+
+/** Kinds of block that no piece of work is worked out from. */
+const NOT_FOR_WORK: ReadonlySet<string> = new Set([
+  'perpend',
+  'job',
+  'use',
+  'firm',
+  'travel',
+  'cost',
+  'price',
+  'option',
+  'record',
+  'caution',
+]);
+
+function forWork(blocks: readonly SourceBlock[]): SourceBlock[] {
+  return blocks.filter((b) => !NOT_FOR_WORK.has(b.kind!));
+}
+
+function sameEnv(a: Env, b: Env): boolean {
+  return a.imperial === b.imperial && alike(a.money, b.money) && alike(a.style, b.style);
+}
+
+function alike(a: object, b: object): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
 }
 
 function same(a: readonly SourceBlock[], b: readonly SourceBlock[]): boolean {

@@ -1,7 +1,7 @@
 /** A file as lines and blocks. An edit re-reads the blocks it touches; the others keep their identity, and so all that was worked out from them. */
 import { cutBlocks } from '../../../grammar/blocks';
 import { read } from '../../../grammar/read/read';
-import type { ReadBlock } from '../../../grammar/read/values';
+import type { ReadBlock, ReadLine } from '../../../grammar/read/values';
 import { type Place, placeOf, type Span } from '../../../shared/span';
 
 /** A file larger than this is not read: no job is near it, and every part of the work costs by size. */
@@ -9,6 +9,8 @@ export const MOST_CHARACTERS = 4 * 1024 * 1024;
 
 /** One block where it stands. `firstLine` moves when lines above it come or go; nothing else ever changes. */
 export class SourceBlock {
+  private ranged: boolean | undefined;
+
   constructor(
     readonly file: SourceFile,
     public firstLine: number,
@@ -26,6 +28,12 @@ export class SourceBlock {
     return value?.kind === 'word' ? value.text : undefined;
   }
 
+  /** Whether a value in it is a range. */
+  get hasRanges(): boolean {
+    this.ranged ??= rangedIn(this.read.heading);
+    return this.ranged;
+  }
+
   place(span: Span): Place {
     return placeOf(this.file.name, this.firstLine, span);
   }
@@ -35,6 +43,12 @@ export class SourceBlock {
     const heading = this.read.syntax.heading;
     return this.place(heading?.span ?? { line: 0, start: 0, end: this.lines[0]?.length ?? 0 });
   }
+}
+
+function rangedIn(line: ReadLine | undefined): boolean {
+  if (!line) return false;
+  const values = Object.values(line.values);
+  return values.some((v) => v?.kind === 'quantity' && v.high) || line.body.some(rangedIn);
 }
 
 /** A replacement of text between two positions, as an editor sends it. */
@@ -69,16 +83,18 @@ export class SourceFile {
   replaceAll(text: string): void {
     this.characters = text.length;
     this.refused = text.length > MOST_CHARACTERS ? 'too-large' : undefined;
-    this.lines = this.refused ? [] : text.replace(/^\ufeff/, '').split(LINE_END);
-    this.blocks = this.cut(0, this.lines.length);
+    this.lines = text.replace(/^\ufeff/, '').split(LINE_END);
+    this.blocks = this.refused ? [] : this.cut(0, this.lines.length);
   }
 
   edit(change: TextChange): void {
     const fresh = this.spliced(change);
-    if (this.refused || this.characters > MOST_CHARACTERS) {
-      this.replaceAll(this.text);
-      return;
-    }
+    if (this.refused || this.characters > MOST_CHARACTERS) this.weighAgain();
+    else this.readAgain(change, fresh);
+  }
+
+  /** The blocks that the change touched, with the new text in its lines already. */
+  private readAgain(change: TextChange, fresh: number): void {
     const first = this.firstTouched(change.startLine);
     const last = this.blockAt(change.endLine);
     const from = this.blocks[first]?.firstLine ?? 0;
@@ -88,6 +104,12 @@ export class SourceFile {
     const to = after[0]?.firstLine ?? this.lines.length;
     const old = this.blocks.slice(first, last + 1);
     this.blocks.splice(first, last - first + 1, ...this.cut(from, to, old));
+  }
+
+  /** At the limit of what is read: all of it, or nothing. */
+  private weighAgain(): void {
+    this.refused = this.characters > MOST_CHARACTERS ? 'too-large' : undefined;
+    this.blocks = this.refused ? [] : this.cut(0, this.lines.length);
   }
 
   /** The block that holds a line. */

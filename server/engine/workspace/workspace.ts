@@ -30,8 +30,8 @@ export class Workspace implements FileStore {
   }
 
   library(name: string): SourceFile | undefined {
-    const known = this.shelf.get(name);
     const text = Object.hasOwn(this.shipped, name) ? this.shipped[name] : undefined;
+    const known = text && (this.open.get(text.file) ?? this.shelf.get(name));
     if (known || !text) return known;
     const file = new SourceFile(text.file, text.text);
     this.shelf.set(name, file);
@@ -89,6 +89,11 @@ export class Workspace implements FileStore {
 
   get openFiles(): readonly string[] {
     return [...this.open.keys()];
+  }
+
+  /** The files that an open file was last worked out from; nothing before anyone has asked for its job. */
+  scopeNow(name: string): readonly SourceFile[] | undefined {
+    return this.jobs.get(name)?.scope?.files;
   }
 
   /** The job of a file as it is now. Nothing when there is no such file. */

@@ -9,7 +9,7 @@ import { type Gang, taskHours } from '../../labour/gang';
 import type { BlockFacts, Env } from '../../resolve/env';
 import { sumTallies } from '../../setting-out';
 import { fact, type Gap, named, sum, type Term, withGaps } from '../../working/term';
-import { capsOf } from '../cap';
+import { capsOf, capTop } from '../cap';
 import { countCoping } from '../coping';
 import { type Counted, countBricks, mortarOf } from '../count';
 import { footingOf } from '../footing';
@@ -85,6 +85,8 @@ class WallWork {
     for (const pier of plan.piers)
       this.note(capOverhang(pier.facts, pier.spec.width, pier.spec.depth, this.env));
     this.note(higherThanALift(masonry.facts, this.counts.out.gauge * plan.spec.courses, this.env));
+    for (const { facts, spec } of plan.piers)
+      this.tops.push(...capTop(facts, spec.from, spec.width, spec.courses));
     this.coping = this.countCopings();
     this.caps = plan.piers.flatMap((p) => capsOf(p.facts, 1));
   }

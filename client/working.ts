@@ -1,0 +1,89 @@
+/** The working of a figure, chosen from a list and read as a page that cannot be edited. */
+import {
+  commands,
+  Disposable,
+  EventEmitter,
+  type QuickPickItem,
+  QuickPickItemKind,
+  type TextDocumentContentProvider,
+  Uri,
+  ViewColumn,
+  window,
+  workspace,
+} from 'vscode';
+import type { FigureItem } from '../shared/protocol';
+import { LANGUAGE, type Server } from './server';
+
+const SCHEME = 'perpend-working';
+
+interface Choice extends QuickPickItem {
+  readonly id?: string;
+}
+
+/** A page is named by its figure and the file it is of, so that it can be asked for again. */
+export class WorkingPage extends Disposable implements TextDocumentContentProvider {
+  private readonly changed = new EventEmitter<Uri>();
+  readonly onDidChange = this.changed.event;
+  private readonly provider: Disposable;
+
+  constructor(private readonly server: Server) {
+    super(() => this.end());
+    this.provider = workspace.registerTextDocumentContentProvider(SCHEME, this);
+  }
+
+  private end(): void {
+    this.provider.dispose();
+    this.changed.dispose();
+  }
+
+  async provideTextDocumentContent(page: Uri): Promise<string> {
+    const working = await this.server.working(Uri.parse(page.query, true), page.fragment);
+    return working?.markdown ?? 'The job has no such figure any more.\n';
+  }
+
+  /** Asks which figure, then shows how it came about. */
+  async choose(): Promise<void> {
+    const file = window.activeTextEditor?.document;
+    if (file?.languageId !== LANGUAGE) return;
+    const figures = await this.server.figures(file.uri);
+    if (!figures.length) {
+      void window.showInformationMessage('This file is no job, so it has no figures.');
+      return;
+    }
+    const chosen = await window.showQuickPick(grouped(figures), {
+      title: 'Show the Working of a Figure',
+      placeHolder: 'A figure of the job',
+      matchOnDescription: true,
+    });
+    if (chosen?.id) await this.show(file.uri, chosen.id);
+  }
+
+  private async show(file: Uri, id: string): Promise<void> {
+    const page = Uri.from({
+      scheme: SCHEME,
+      path: `/${id}.md`,
+      query: file.toString(),
+      fragment: id,
+    });
+    this.changed.fire(page);
+    try {
+      await commands.executeCommand('markdown.showPreviewToSide', page);
+    } catch {
+      // An editor without its Markdown preview: the page is readable as it is written.
+      await window.showTextDocument(page, { viewColumn: ViewColumn.Beside, preview: true });
+    }
+  }
+}
+
+/** Under a line for each piece of work. */
+function grouped(figures: readonly FigureItem[]): Choice[] {
+  const items: Choice[] = [];
+  let group = '';
+  for (const figure of figures) {
+    if (figure.group !== group)
+      items.push({ label: figure.group, kind: QuickPickItemKind.Separator });
+    group = figure.group;
+    items.push({ label: figure.label, description: figure.text, id: figure.id });
+  }
+  return items;
+}

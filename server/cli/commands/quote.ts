@@ -1,0 +1,47 @@
+/** perpend quote: what the client gets. */
+import { quotePage, quoteView } from '../../documents/quote';
+import { showTerm } from '../../engine/views/show';
+import type { Given } from '../args';
+import { FAILED } from '../exits';
+import { deliver } from '../files/deliver';
+import type { Io } from '../io';
+import { priceRange } from '../range';
+import type { Opened } from '../session';
+import { VERSION } from '../version';
+import { type Command, codeOf, fileAnd, OUT, sessionOf, WORKSPACE } from './command';
+
+export const quote: Command = {
+  name: 'quote',
+  takes: 'FILE',
+  about: 'write the quote for the client, as a page of HTML',
+  more: [
+    'One page that needs no other file, to print or to send. It holds what will be',
+    'done, the price and the terms; no costs, no rates and no profit. While the price',
+    'is not complete, or the file or one it uses has errors, it says at its top that',
+    'it is not a quote, and names no amount.',
+  ],
+  options: [OUT, WORKSPACE],
+  run(given: Given, io: Io): number {
+    const [file] = fileAnd(given, 'quote', 0);
+    const opened = sessionOf(given, io).open(file);
+    if (!opened.job.isJob) {
+      io.err(`perpend: ${opened.shown} holds no work to quote for.\n`);
+      return FAILED;
+    }
+    const view = quoteView(opened.job);
+    deliver(quotePage(view, VERSION), given.value(OUT.name), io);
+    for (const line of asides(opened, view.draft)) io.err(`perpend: ${line}\n`);
+    return codeOf({ opened: [opened], unread: [] });
+  },
+};
+
+/** What the firm should know before it sends the page, and the client is not told. */
+function asides({ job, shown }: Opened, draft: string | undefined): string[] {
+  const range = priceRange(job);
+  const [low, high] = range ? [range.low, range.high].map((end) => showTerm(end, job.env)) : [];
+  return [
+    draft ? `NOT A QUOTE yet. ${draft} See: perpend check ${shown}` : '',
+    range && !draft ? `The job has ranges; the price may come out at ${low} to ${high}.` : '',
+    job.book.blocksOf('firm').length ? '' : 'No firm block says whose quote this is.',
+  ].filter(Boolean);
+}

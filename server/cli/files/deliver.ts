@@ -1,0 +1,13 @@
+/** Where a document goes: to a file, or printed. */
+import path from 'node:path';
+import { WrongUse } from '../exits';
+import type { Io } from '../io';
+import { writeWhole } from './write';
+
+/** @throws WrongUse for a file in the notation: a slip of the keyboard must not cost the job. FileTrouble */
+export function deliver(text: string, out: string | undefined, io: Io): void {
+  if (out === undefined || out === '-') io.raw(text);
+  else if (/\.perp$/i.test(out))
+    throw new WrongUse(`--out ${out} is a file in the notation, and would be overwritten.`);
+  else writeWhole(path.resolve(io.cwd, out), text, out);
+}

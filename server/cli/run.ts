@@ -1,0 +1,65 @@
+/** One run: the words of the command line in, an exit code out. */
+import { parseArgs } from './args';
+import { check } from './commands/check';
+import type { Command } from './commands/command';
+import { draw } from './commands/draw';
+import { formatCommand } from './commands/format';
+import { price } from './commands/price';
+import { quote } from './commands/quote';
+import { schemaCommand } from './commands/schema';
+import { why } from './commands/why';
+import { CLEAN, FAILED, FileTrouble, WrongUse } from './exits';
+import { helpFor, helpForAll } from './help';
+import type { Io } from './io';
+import { near } from './near';
+import { VERSION } from './version';
+
+const COMMANDS: readonly Command[] = [price, check, why, formatCommand, draw, quote, schemaCommand];
+
+/** Never throws: whatever the files hold, there is an exit code and a sentence. */
+export function run(args: readonly string[], io: Io): number {
+  try {
+    return dispatch(args, io);
+  } catch (error) {
+    io.err(`perpend: ${said(error)}\n`);
+    return FAILED;
+  }
+}
+
+function said(error: unknown): string {
+  if (error instanceof WrongUse) return `${error.message} See: perpend --help`;
+  if (error instanceof FileTrouble) return error.message;
+  const what = error instanceof Error ? error.message : String(error);
+  return `A fault of the program, not of your file: ${what}`;
+}
+
+function dispatch(args: readonly string[], io: Io): number {
+  const [first, ...rest] = args;
+  if (first === '--version') return print(`perpend ${VERSION}`, io);
+  if (first === undefined) throw new WrongUse('Say what to do.');
+  if (['--help', '-h', 'help'].includes(first)) return help(rest[0], io);
+  const command = commandNamed(first);
+  const before = rest.indexOf('--');
+  const options = before < 0 ? rest : rest.slice(0, before);
+  if (options.includes('--help') || options.includes('-h')) return print(helpFor(command), io);
+  return command.run(parseArgs(rest, command.options), io);
+}
+
+function help(name: string | undefined, io: Io): number {
+  return print(name === undefined ? helpForAll(COMMANDS) : helpFor(commandNamed(name)), io);
+}
+
+function print(text: string, io: Io): number {
+  io.out(`${text}\n`);
+  return CLEAN;
+}
+
+function commandNamed(name: string): Command {
+  const found = COMMANDS.find((command) => command.name === name);
+  if (found) return found;
+  const [meant] = near(
+    name,
+    COMMANDS.map((command) => command.name),
+  );
+  throw new WrongUse(`There is no command ${name}.${meant ? ` Did you mean ${meant}?` : ''}`);
+}

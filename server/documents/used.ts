@@ -1,0 +1,17 @@
+/** Faults in the files that a job uses: they are told where they stand, and the job rests on them all the same. */
+import type { Job } from '../engine/workspace/job';
+
+export interface UsedFile {
+  /** As the host calls it. */
+  readonly file: string;
+  readonly errors: number;
+}
+
+/** The files the job uses that have lines which cannot be read, and so are left out. */
+export function usedWithErrors(job: Job): UsedFile[] {
+  return job.scope.files.slice(1).flatMap(({ name, blocks }) => {
+    const faults = blocks.flatMap((block) => block.read.faults);
+    const errors = faults.filter((fault) => fault.severity === 'error').length;
+    return errors ? [{ file: name, errors }] : [];
+  });
+}

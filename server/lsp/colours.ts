@@ -1,0 +1,23 @@
+/** Coloured words: the whole of a file, what changed since the last answer, or some lines. */
+import { tokensOf } from '../engine/ide/tokens';
+import type { Parts } from './features';
+import * as from from './from-proto';
+import type { OpenFile } from './session';
+import { packed, SentTokens } from './tokens';
+
+/** @returns what to do when a file is closed */
+export function registerColours({ connection, answers, session }: Parts): (uri: string) => void {
+  const sent = new SentTokens();
+  const all = (file: OpenFile) => packed(tokensOf(session().source(file)));
+  const { semanticTokens } = connection.languages;
+  semanticTokens.on(answers.slow((_, file) => sent.full(file.uri, all(file))));
+  semanticTokens.onDelta(
+    answers.slow((params, file) => sent.delta(file.uri, params.previousResultId, all(file))),
+  );
+  semanticTokens.onRange(
+    answers.quick((params, file) => ({
+      data: packed(tokensOf(session().source(file), from.lineRange(params.range))),
+    })),
+  );
+  return (uri) => sent.forget(uri);
+}

@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest';
+import { FILES, JOB } from './jobs';
+import { folderOf, perpend, useCommandLine } from './perpend';
+
+useCommandLine();
+
+describe('perpend check', () => {
+  test('says file, line, column, severity, code and message, and the ways out', () => {
+    const cwd = folderOf(FILES);
+    const { code, out } = perpend(['check', 'wrong.perp'], { cwd });
+    expect(code).toBe(1);
+    const line = FILES['wrong.perp'].split('\n').findIndex((text) => text.includes('lenght')) + 1;
+    const lines = out.split('\n');
+    const at = lines.findIndex((text) =>
+      text.startsWith(`wrong.perp:${line}:3 error line-unknown: `),
+    );
+    expect(at).toBeGreaterThanOrEqual(0);
+    expect(lines[at + 1]).toMatch(/^ {4}way out: .*length/);
+    expect(out).toMatch(/\n\d errors?, .* in 1 file\n$/);
+  });
+
+  test('warnings and notes alone are clean', () => {
+    const cwd = folderOf(FILES);
+    const { code, out } = perpend(['check', 'job.perp'], { cwd });
+    expect(code).toBe(0);
+    expect(out).not.toMatch(/ error /);
+    expect(out).toMatch(/^\d+ \w+.* in 1 file\n$/m);
+  });
+
+  test('a file with nothing to say of says that', () => {
+    const { code, out } = perpend(['check', '-'], { input: 'perpend 1\n\nuse uk\n' });
+    expect([code, out]).toEqual([0, 'Nothing found in 1 file\n']);
+  });
+
+  test('counts over several files', () => {
+    const cwd = folderOf({
+      'a.perp': 'perpend 1\n\nuse uk\n',
+      'b.perp': 'perpend 1\n\nuse uk\n\nzzz\n',
+    });
+    const { code, out } = perpend(['check', 'a.perp', 'b.perp'], { cwd });
+    expect(code).toBe(1);
+    expect(out).toMatch(/^1 error in 2 files\n$/m);
+  });
+
+  test('leads to the line of another file, as it is reached from here', () => {
+    const cwd = folderOf({ 'jobs/a/job.perp': JOB.replace('firm.perp', '../nothing.perp') });
+    const { out } = perpend(['check', 'jobs/a/job.perp', '--workspace', 'jobs'], { cwd });
+    expect(out).toMatch(/^jobs\/a\/job\.perp:10:5 error use-missing: /m);
+    expect(out).toMatch(/^ {4}see library:uk\.perp:\d+:\d+: /m);
+  });
+
+  test('changes nothing', () => {
+    const cwd = folderOf(FILES);
+    perpend(['check', 'wrong.perp'], { cwd });
+    expect(perpend(['check', 'wrong.perp', '--fix'], { cwd })).toMatchObject({ code: 2 });
+    expect(perpend(['format', 'wrong.perp'], { cwd }).out).toContain('lenght');
+  });
+});

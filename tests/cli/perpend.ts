@@ -1,0 +1,70 @@
+/** The bundled command line as a child process, over folders of its own. */
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll } from 'vitest';
+import { makeBundle, shipped } from '../../.scripts/bundles.mjs';
+import { root } from '../tree';
+
+export interface Ran {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+export interface Where {
+  readonly cwd?: string;
+  /** What is piped in. */
+  readonly input?: string | Buffer;
+  readonly env?: Readonly<Record<string, string>>;
+  /** Run as this user: only root can. */
+  readonly uid?: number;
+  /** Another copy of the bundle. */
+  readonly script?: string;
+}
+
+const folders: string[] = [];
+let bundled = '';
+
+/** A new empty folder outside the checkout, with files in it; gone after the tests of the file. */
+export function folderOf(files: Readonly<Record<string, string | Buffer>> = {}): string {
+  const folder = mkdtempSync(path.join(tmpdir(), 'perpend-cli-'));
+  folders.push(folder);
+  for (const [name, content] of Object.entries(files)) {
+    const file = path.join(folder, name);
+    mkdirSync(path.dirname(file), { recursive: true });
+    writeFileSync(file, content);
+  }
+  return folder;
+}
+
+/** Bundles the command line, and nothing else, once for a file of tests. */
+export function useCommandLine(): void {
+  beforeAll(async () => {
+    const bundle = shipped.find((each) => each.out === 'dist/perpend.cjs')!;
+    bundled = path.join(folderOf(), 'perpend.cjs');
+    await makeBundle({ ...bundle, out: bundled }, { dev: true });
+  }, 60_000);
+  afterAll(() => {
+    for (const folder of folders) rmSync(folder, { recursive: true, force: true });
+  });
+}
+
+/** The bundle's own file. */
+export function bundle(): string {
+  return bundled;
+}
+
+export function perpend(args: readonly string[], where: Where = {}): Ran {
+  const { PATH = '' } = process.env;
+  const done = spawnSync(process.execPath, [where.script ?? bundled, ...args], {
+    cwd: where.cwd ?? root,
+    input: where.input ?? '',
+    env: { PATH, ...where.env },
+    uid: where.uid,
+    encoding: 'utf8',
+    maxBuffer: 64 * 1024 * 1024,
+  });
+  return { code: done.status, out: done.stdout, err: done.stderr };
+}

@@ -1,0 +1,91 @@
+import { describe, expect, test } from 'vitest';
+import { afterWay, findingsIn, silent, tells } from './tells';
+
+const wall = (length: string, more = '') =>
+  `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length ${length}\n  height 4 courses\n${more}`;
+
+/** Half a brick and a joint is 112.5 mm; n halves between two free ends are n x 112.5 mm less a joint of 10. */
+const SIZE = (halves: number) => halves * 112.5 - 10;
+
+describe('fit-run', () => {
+  test('says what goes in and offers every way, the whole bricks first', () => {
+    const [found] = tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          length  1840 mm
+                  ^^^^^^^ fit-run: 8 bricks leave a gap of 40 mm, 9 are 175 mm too long, and 8 spread out have joints of 17.1 mm
+          height  4 courses
+      `,
+      {
+        ways: [
+          'Make the wall 1790 mm: the run is 50 mm shorter, 8 bricks',
+          'Make the wall 1902.5 mm: the run is 62.5 mm longer, 8½ bricks',
+          'Make the wall 2015 mm: the run is 175 mm longer, 9 bricks',
+          '8 whole bricks and one cut of 50 mm at the middle, joints of 8.8 mm',
+          '7 whole bricks and 2 cuts of 127.5 mm at the middle, joints of 10 mm',
+          '8 bricks with joints of 17.1 mm, wider or tighter than anyone would accept',
+          '7½ bricks (half-bond) with joints of 33.2 mm, wider or tighter than anyone would accept',
+        ],
+      },
+    );
+    expect(found!.severity).toBe('warning');
+    expect(found!.ways.map((w) => w.preferred ?? false)).toEqual([true, ...Array(6).fill(false)]);
+  });
+
+  test('the sizes it proposes are brickwork sizes: so many halves, less a joint', () => {
+    const [found] = findingsIn(wall('1840 mm')).filter((f) => f.code === 'fit-run');
+    const lengths = found!.ways.flatMap((way) => {
+      const made = /^Make the wall ([\d.]+) mm/.exec(way.title);
+      return made ? [Number(made[1])] : [];
+    });
+    expect(lengths).toEqual([SIZE(16), SIZE(17), SIZE(18)]);
+  });
+
+  test('beside an opening, the opening moves', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          length  2155 mm
+          height  4 courses
+          opening gate
+            from   left 580 mm
+                        ^^^^^^ fit-run: from the left end to the opening gate (run-1, 580 mm)
+            width  910 mm
+      `,
+      {
+        ways: [
+          'Move the opening gate to 552.5 mm: the run is 27.5 mm shorter, 2½ bricks',
+          'Move the opening gate to 665 mm: the run is 85 mm longer, 3 bricks',
+          'Move the opening gate to 440 mm: the run is 140 mm shorter, 2 bricks',
+          '2 whole bricks and one cut of 130 mm at the middle, joints of 10 mm',
+          '2 bricks with joints of 150 mm, wider or tighter than anyone would accept',
+          '2½ bricks (half-bond) with joints of 23.8 mm, wider or tighter than anyone would accept',
+        ],
+      },
+    );
+  });
+
+  test('a fit line that no longer answers the length is told, and the way out rewrites it', () => {
+    const marked = wall('1840 mm', '  fit run-1 cut 90 mm at middle\n');
+    const found = findingsIn(marked).find((f) => f.code === 'fit-run')!;
+    expect(found.message).toContain('no longer answers this length');
+    const way = found.ways.find((w) => w.title.startsWith('8 whole'))!;
+    const after = afterWay(marked, way.edits);
+    expect(after.match(/fit /g)).toHaveLength(1);
+    expect(after).toContain('  fit run-1 cut 50 mm at middle\n');
+    silent(after, 'fit-run');
+  });
+
+  test.each([1790, 1902.5, 2015, 1797, 1806].map((mm) => [mm]))(
+    'is not told of %d mm, which works in whole or half bricks with joints of 8 to 13 mm',
+    (mm) => silent(wall(`${mm} mm`), 'fit-run'),
+  );
+});

@@ -1,0 +1,117 @@
+import { describe, expect, test } from 'vitest';
+import { jobOf } from '../engine/world';
+import { FIRM, silent, tells } from './tells';
+
+describe('incomplete', () => {
+  test('is told of every measure still to be taken, and nothing of it twice', () => {
+    tells(`
+      perpend 1
+      use "firm.perp"
+      wall north
+        brick   red
+        stands  held
+        length  ?
+        ^^^^^^^^^ incomplete: the length of north is not known
+        height  4 courses
+      wall south
+        brick   red
+        stands  held
+        thick   1.5 bricks
+        ^^^^^^^^^^^^^^^^^^ incomplete: is one that is not set out yet
+        length  1790 mm
+        height  ?
+        ^^^^^^^^^ incomplete: the height of south is not known
+      pier gate
+        brick   red
+        size    ?
+        ^^^^^^^^^ incomplete: the size of the pier gate is not known
+        height  ?
+        ^^^^^^^^^ incomplete: the height of the pier gate is not known
+      repair frost
+        brick    red
+        rebuild  ? x 4 courses
+        ^^^^^^^^^^^^^^^^^^^^^^ incomplete: how much of frost is rebuilt is not known
+        repoint  ? raked 20 mm
+                 ^ incomplete: Area repointed is still to be measured
+    `);
+  });
+
+  test('is told of a wall without length or height at its heading', () => {
+    tells(`
+      perpend 1
+      use "firm.perp"
+      wall north
+      ^^^^^^^^^^ incomplete: the length of north is not known
+      ^^^^^^^^^^ incomplete: the height of north is not known
+        brick   red
+        stands  held
+    `);
+  });
+
+  test('is told at the job’s heading where a price is missing in another file', () => {
+    tells(
+      `
+        perpend 1
+        use "ours.perp"
+        job "A"
+        ^^^^^^^ incomplete: no price is given for Standard brick
+        ^^^^^^^ incomplete: no price is given for Cement
+        ^^^^^^^ incomplete: no price is given for Hydrated lime
+        ^^^^^^^ incomplete: no price is given for Building sand
+        ^^^^^^^ incomplete: no gang is given
+        wall north
+          stands  held
+          length  1790 mm
+          height  4 courses
+      `,
+      { files: { 'ours.perp': 'perpend 1\nuse uk\n' } },
+    );
+  });
+
+  test('is told of a pack that has nothing in it, an output of nothing and a day without hours', () => {
+    tells(`
+      perpend 1
+      use "firm.perp"
+      brick dear
+        size   215 x 102.5 x 65 mm
+        price  £500 per pack
+        pack   0
+               ^ incomplete: bricks in a pack is zero
+      cost hire "Hire" 1 at £5 per day
+      output
+        facework  0 bricks per h
+                  ^^^^^^^^ incomplete: one bricklayer is zero
+      labour
+        day  0 h
+             ^^^ incomplete: a day is zero
+      wall north
+        brick   dear
+        stands  held
+        length  1790 mm
+        height  4 courses
+    `);
+  });
+
+  test('leaves every other total as it is', () => {
+    const wall = (name: string, length: string) =>
+      `wall ${name}\n  brick red\n  length ${length}\n  height 4 courses\n`;
+    const alone = jobOf(`perpend 1\nuse "firm.perp"\n${wall('a', '1790 mm')}`, {
+      'firm.perp': FIRM,
+    });
+    const both = jobOf(`perpend 1\nuse "firm.perp"\n${wall('a', '1790 mm')}${wall('b', '?')}`, {
+      'firm.perp': FIRM,
+    });
+    const figures = (job: typeof both) =>
+      job.works[0]!.figures.map((f) => [f.key, f.term.value.toFixed(), f.term.gaps.length]);
+    expect(figures(both)).toEqual(figures(alone));
+    expect(both.price.total.value.toFixed()).toBe(alone.price.total.value.toFixed());
+    expect(both.price.total.gaps).not.toEqual([]);
+  });
+
+  test('is not told where all is said', () => {
+    silent(
+      'perpend 1\nuse "firm.perp"\nwall a\n  brick red\n  length 1790 mm\n  height 4 courses\n',
+      'incomplete',
+    );
+  });
+});
