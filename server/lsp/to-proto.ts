@@ -48,7 +48,7 @@ const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
 
 export const SOURCE = 'perpend';
 
-/** `data` tells a client how many ways out there are, without asking. */
+/** Ways out are worked out when they are asked for, by the finding’s code and place. */
 export function diagnostic(finding: Finding, uriOf: UriOf): Diagnostic {
   return {
     range: range(finding.place),
@@ -60,7 +60,6 @@ export function diagnostic(finding: Finding, uriOf: UriOf): Diagnostic {
       location: location(r.place, uriOf),
       message: r.message,
     })),
-    data: { ways: finding.ways.map((way) => way.title) },
   };
 }
 

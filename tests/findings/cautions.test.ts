@@ -18,15 +18,15 @@ describe('a caution', () => {
       perpend 1
       use "firm.perp"
       wall north
-      ^^^^^^^^^^ caution-silica: HSE
-      ^^^^^^^^^^ caution-cement: Wet cement burns
-      ^^^^^^^^^^ caution-weather: NHBC
+           ^^^^^ caution-silica: HSE
+           ^^^^^ caution-cement: Wet cement burns
+           ^^^^^ caution-weather: NHBC
         brick   red
         stands  held
         length  1790 mm
         height  4 courses
       wall south
-      ^^^^^^^^^^ caution-boundary: Party Wall etc. Act 1996
+           ^^^^^ caution-boundary: Party Wall etc. Act 1996
         brick   red
         length  1790 mm
         height  4 courses

@@ -59,7 +59,7 @@ describe('height-over', () => {
         exposure  zone-2
         length    1790 mm
         height    16 courses
-        ^^^^^^^^^^^^^^^^^^^^ height-over: 1302.5 mm with its coping is more than the 1300 mm
+        ^^^^^^^^^^^^^^^^^^^^ height-over: 1312.5 mm with its coping is more than the 1300 mm
         coping    brick-on-edge
         fit       coping joints
     `);

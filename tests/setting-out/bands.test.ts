@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { PierSpec } from '../../server/engine/setting-out';
 import { setOut, sumTallies, tally, tallyPier } from '../../server/engine/setting-out';
+import { everyCourse, lapOf } from './expand';
 import { BONDS, overAll, UK, UK_JOINTS, wall } from './fixtures';
 import { sketches } from './sketch';
 
@@ -56,6 +57,21 @@ describe('bands', () => {
     expect(out.bands[1]!.segments.map((s) => s.broken)).toEqual([[], []]);
     // Perpends run plumb past the reveal: twelve halves on each side are six stretchers.
     expect(sketches(below)[0]).toMatch(/^S\d+ H S\d+$/);
+  });
+
+  test('courses past a sill or head keep the patterns of the stretches beside it: no straight joints there', () => {
+    // English, each stretch on whole or half bricks, several breaks to carry past each opening.
+    const openings = [
+      { name: 'a', from: 665, width: 572.5, sill: 4, top: 8 },
+      { name: 'b', from: 2127.5, width: 460, sill: 2, top: 6 },
+      { name: 'c', from: 3815, width: 460, sill: 2, top: 10 },
+    ];
+    const spec = wall({ bond: BONDS.english, thickness: 2, length: overAll(57), courses: 14 });
+    const rows = everyCourse(setOut({ ...spec, openings }));
+    for (let i = 1; i < rows.length; i++)
+      for (const { bricks: below } of rows[i - 1]!.segments)
+        for (const { bricks } of rows[i]!.segments)
+          expect(lapOf(below, bricks), `course ${i}`).toBeGreaterThan(56.2);
   });
 
   test('what stands outside the wall is cut off, what overlaps is told, what is nothing makes nothing', () => {

@@ -80,9 +80,17 @@ describe('short stretches are laid like piers', () => {
     ['english', 4, ['S2', 'H c H c H']],
     ['stretcher', 1, ['h', 'h']],
     ['flemish', 2, ['S', 'H2']],
+    ['english', 5, ['S H S', 'H c H2 c H']],
   ] as const)('%s, %d half bricks', (bond, halves, courses) => {
     expect(sketches(laid(bond, halves, bond === 'stretcher' ? 1 : 2))).toEqual(courses);
   });
+});
+
+test('however short, a one-brick stretch of a bond with headers has headers through it', () => {
+  for (const bond of Object.keys(BONDS) as BondName[])
+    for (let halves = 2; halves <= 6; halves++)
+      if (bond !== 'stretcher' && bond !== 'stack')
+        expect(sketches(laid(bond, halves)).join(), `${bond} ${halves}`).toMatch(/H/);
 });
 
 describe('toothed and butted ends', () => {

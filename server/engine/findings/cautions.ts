@@ -2,7 +2,7 @@
 import { listed } from '../../../grammar/read/numbers';
 import { type Env, factsNamed, factsOf } from '../resolve/env';
 import type { Work } from '../work/needs';
-import { headOrigin, type Remark } from './remark';
+import { headOrigin, nameOrigin, type Remark } from './remark';
 
 /** One remark a caution, at the first piece of work that brings it up. */
 export function cautions(works: readonly Work[], env: Env): Remark[] {
@@ -24,7 +24,7 @@ export function cautions(works: readonly Work[], env: Env): Remark[] {
       {
         code: `caution-${facts.name}`,
         severity: 'information' as const,
-        origin: headOrigin(at.work.block),
+        origin: nameOrigin(at.work.block),
         message,
         related,
       },

@@ -72,3 +72,9 @@ export function headOrigin(block: SourceBlock): Origin {
   };
   return { block, span };
 }
+
+/** The name that a heading gives: what is told of the whole piece of work, and leaves its first word alone. */
+export function nameOrigin(block: SourceBlock): Origin {
+  const name = block.read.heading?.values.name;
+  return name ? { block, span: name.span } : headOrigin(block);
+}

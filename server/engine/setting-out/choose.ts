@@ -13,20 +13,19 @@ export interface Candidate extends Filling {
   perpends: readonly number[];
 }
 
-/**
- * What a step of lap too little weighs against the costs of a filling: some, and below half the lap
- * wanted more than any of them. A cut always costs some lap; a straight joint is never worth it.
+/*
+ * Weighed against the costs of a filling: each step of lap too little, so that a straight joint over
+ * a quarter lap (three steps) outweighs any of them; and two courses one on the other, neither of
+ * which ties the two leaves of a wall together.
  */
-const SHORT_LAP = 3;
-const NO_LAP = 20;
+const LAP = 3;
 const PARTS = 5;
 /** Candidates kept for each course: past the best few, none is ever chosen. */
 const KEPT = 24;
 
 function poorBond(a: Candidate, b: Candidate, lap: number): number {
-  const found = leastLap(a.perpends, b.perpends) + EPS * 100;
   const parts = a.parts && b.parts ? PARTS : 0;
-  return parts + SHORT_LAP * Math.max(0, lap - found) + NO_LAP * Math.max(0, lap / 2 - found);
+  return parts + LAP * Math.max(0, lap - EPS * 100 - leastLap(a.perpends, b.perpends));
 }
 
 function cheapest(candidates: readonly Candidate[]): Candidate[] {

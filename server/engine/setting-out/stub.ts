@@ -13,7 +13,7 @@ import type { Cell, Tiling } from './tiling';
 export const SHORT = 2.5 * BRICK;
 const MOST = 6;
 /** What a piece of a quoin costs: it is how a course ought to end, so little. */
-const QUOIN = 1;
+const QUOIN = 0.25;
 
 /** The ways to start a short course: plainly, or with a quoin header and its queen closer. */
 function quoins(grid: Grid): Cell[][] {

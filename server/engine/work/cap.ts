@@ -1,16 +1,17 @@
 /** Caps on piers: bought by the piece, by the name the line gives, else by their size. */
 import { exact } from '../../../shared/exact';
 import type { BlockFacts } from '../resolve/env';
-import { fact } from '../working/term';
+import { fact, product, type Term } from '../working/term';
 import type { PieceNeed, TopRun } from './needs';
 
-/** `alike` piers that carry the same cap. */
-export function capsOf(facts: BlockFacts, alike: number): PieceNeed[] {
+/** `alike` piers that carry the same cap; one where it is not said. */
+export function capsOf(facts: BlockFacts, alike?: Term): PieceNeed[] {
   const line = facts.line('cap');
   if (!line) return [];
   const material = line.word('material') || 'cap';
   const origin = line.values.material ? line.at('material') : line.origin;
-  return [{ material, count: fact('caps', exact(alike), 'pieces', line.origin), origin }];
+  const one = fact('caps', exact(1), 'pieces', line.origin);
+  return [{ material, count: alike ? product('caps', 'pieces', [one, alike]) : one, origin }];
 }
 
 /** How high a cap is drawn, mm: a job gives only its plan, so the drawing shows that there is one, not how thick. */

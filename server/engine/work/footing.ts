@@ -11,7 +11,7 @@ export function footingOf(
   facts: BlockFacts,
   env: Env,
   length: Term | undefined,
-  alike = 1,
+  alike?: Term,
 ): MixNeed | undefined {
   const line = facts.line('footing');
   if (!line) return undefined;
@@ -33,7 +33,7 @@ function volumeOf(
   line: LineFacts,
   sides: readonly number[],
   length: Term | undefined,
-  alike: number,
+  alike: Term | undefined,
   env: Env,
 ): Term {
   const unit = env.imperial ? 'ft' : 'm';
@@ -43,7 +43,7 @@ function volumeOf(
     inUnit(fact(`${order[i]} of the footing`, exact(mm), 'mm', line.at('size')), unit),
   );
   if (sides.length === 2 && length) terms.push(inUnit(length, unit));
-  if (alike > 1) terms.push(fact('alike', alike, ''));
+  if (alike) terms.push(alike);
   const cubic = product('Concrete', env.imperial ? 'ft3' : 'm3', terms);
   return inUnit(cubic, unitNames(env).volume);
 }

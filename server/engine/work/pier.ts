@@ -61,7 +61,7 @@ function base(facts: BlockFacts) {
 
 function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks: Remark[]): Work {
   const { facts, env } = masonry;
-  const alike = facts.line('number')?.term('number', 'alike') ?? fact('alike', 1, '');
+  const alike = facts.line('number')?.term('number', 'alike') ?? fact('alike', 1, '', facts.origin);
   const spec: PierPlan = { ...plan, courses: height.courses };
   const counts = countPier(masonry, spec, plan, height, remarks);
   const notes = [
@@ -171,7 +171,7 @@ function plansText(spec: PierPlan): string[] {
 function needsOf(masonry: Masonry, counts: PierCounts, alike: Term, gang: Gang): Needs {
   const { facts, env, brick, mix } = masonry;
   const times = (label: string, of: Term) =>
-    alike.value.eq(1) ? named(label, of) : product(label, of.unit, [alike, of]);
+    facts.line('number') ? product(label, of.unit, [alike, of]) : named(label, of);
   const own = [counts.pier, counts.coping]
     .filter((c): c is Counted => c !== undefined)
     .map((c) => withGaps(c.bricks, masonry.gaps));
@@ -195,15 +195,16 @@ function needsOf(masonry: Masonry, counts: PierCounts, alike: Term, gang: Gang):
       origin: damp.at('brick'),
     });
   }
+  const several = facts.line('number') && alike;
   const litres = times('Mortar', mortarOf('mortar of one', laid, env));
-  const footing = footingOf(facts, env, undefined, alike.value.toNumber());
+  const footing = footingOf(facts, env, undefined, several);
   const mortar = {
     mix: mix.name,
     block: mix.facts?.block,
     litres: withGaps(litres, mix.gaps),
     origin: mix.origin,
   };
-  const pieces = capsOf(facts, alike.value.toNumber());
+  const pieces = capsOf(facts, several);
   const tasks = tasksOf(
     counts,
     times,

@@ -183,8 +183,9 @@ class RepairWork {
     const bondLine = this.line('bond');
     const bondFacts = bondLine && factsNamed(this.env, 'bond', bondLine.word('bond'));
     const bond = bondFacts && bondOf(bondFacts, bondLine.number('n'));
-    const halves = thick === undefined ? 0 : halvesOf(thick);
-    if (!unit || !joints || !length || !bond || (halves !== 1 && halves !== 2)) return undefined;
+    const thickness = thick === undefined ? 0 : halvesOf(thick);
+    if (!unit || !joints || !length || !bond || (thickness !== 1 && thickness !== 2))
+      return undefined;
     const high = line.number('height');
     const courses =
       line.number('courses') ??
@@ -193,12 +194,13 @@ class RepairWork {
     const limits = limitsOf(this.env, 'joints-accepted', this.masonry.jointTerms.perpend);
     const ends = { left: 'toothed', right: 'toothed' } as const;
     const row = rowOf(unit, joints.perpend, ends, limits);
-    const halfBricks = Math.max(1, Math.round((2 * length) / (unit.length + joints.perpend)));
+    const halves = Math.round((2 * length) / (unit.length + joints.perpend));
+    const halfBricks = Math.max(1, halves - runOn(bond.lap));
     return {
       unit,
       joints,
       bond,
-      thickness: halves,
+      thickness,
       length: sizeOf(row, halfBricks),
       courses: Math.floor(courses),
       ...ends,
@@ -301,6 +303,7 @@ class RepairWork {
         ]),
       );
     }
+    this.task('take-down', 'Taking off the coping', bricks);
     this.task('coping', 'Laying the coping again', bricks);
     this.says.push('Take off the coping and lay it again.');
   }
@@ -350,4 +353,12 @@ class RepairWork {
     this.show('mortar', litres);
     return [{ mix: mix.name, block: mix.facts?.block, litres, origin: mix.origin }];
   }
+}
+
+/**
+ * Between two toothed ends every second course of a half-lapped bond runs on half a brick at each. Set out one
+ * half brick shorter, the courses are on average as long as what is taken down.
+ */
+function runOn(lap: number): number {
+  return lap === 0.5 ? 1 : 0;
 }

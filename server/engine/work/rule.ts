@@ -17,7 +17,9 @@ export function ruleOfThumb(area: Term, halves: number, masonry: Masonry): Term 
   const unit = line && unitNamed(line.word('unit'));
   if (!line || unit?.dimension !== 'area' || !suits(line, masonry)) return undefined;
   const per = line.term('count', `bricks to the ${unit.name} of half-brick wall`, '');
-  const leaves = fact('half bricks thick', exact(halves), '');
+  const thick = masonry.facts.orDefault('thick');
+  const origin = thick?.at('thick');
+  const leaves = fact('half bricks thick', exact(halves), '', origin);
   return product(
     'By rule of thumb',
     'bricks',

@@ -27,7 +27,7 @@ function mortar(): number {
 }
 
 function hours(): number {
-  return sum(DOWN / 80, DOWN / 55, REUSED / 70, CUT_OUT / 5, 2.4 / 1, ON_EDGE / 35);
+  return sum((DOWN + ON_EDGE) / 80, DOWN / 55, REUSED / 70, CUT_OUT / 5, 2.4 / 1, ON_EDGE / 35);
 }
 
 export function repair(): Record<string, number> {

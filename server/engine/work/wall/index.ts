@@ -88,7 +88,7 @@ class WallWork {
     for (const { facts, spec } of plan.piers)
       this.tops.push(...capTop(facts, spec.from, spec.width, spec.courses));
     this.coping = this.countCopings();
-    this.caps = plan.piers.flatMap((p) => capsOf(p.facts, 1));
+    this.caps = plan.piers.flatMap((p) => capsOf(p.facts));
   }
 
   private note(remark: Remark | undefined): void {
@@ -116,9 +116,9 @@ class WallWork {
     const needs = this.needs();
     const figures = this.figures(needs);
     const settingOut = this.counts.out;
-    const height =
-      settingOut.gauge * this.plan.spec.courses +
-      (this.coping ? this.masonry.brick.size!.width : 0);
+    const { unit, joints } = this.plan.spec;
+    const coping = this.coping ? unit.width + joints.bed : 0;
+    const height = settingOut.gauge * this.plan.spec.courses + coping;
     const says = sayWall(this.masonry, this.plan, this.coping !== undefined);
     return {
       block: facts.block,

@@ -1,0 +1,62 @@
+/**
+ * Works a term out again from its parts alone, by the meaning of its operation and the table of units: nothing of
+ * the engine's own arithmetic is used. Fractions are exact to 40 digits, so agreement is to 30.
+ */
+import { Decimal } from '../../shared/exact';
+import { unitNamed } from '../../shared/units';
+import type { Op, Term } from '../../server/engine/working/term';
+
+type Rule = (args: readonly Decimal[], term: Term) => Decimal;
+
+const ZERO = new Decimal(0);
+const total = (args: readonly Decimal[]) => args.reduce((a, b) => a.plus(b), ZERO);
+
+function halfAway(value: Decimal): Decimal {
+  const whole = value.abs().plus('0.5').floor();
+  return value.isNegative() ? whole.negated() : whole;
+}
+
+/** Decimal places of the money a term is in, as its own value cannot tell: those of the arguments of the test. */
+export const digitsOf = (term: Term): number => (term.unit === 'JPY' ? 0 : 2);
+
+const RULES: Readonly<Record<Exclude<Op, 'fact' | 'count'>, Rule>> = {
+  named: ([a]) => a!,
+  sum: total,
+  difference: ([a, b]) => a!.minus(b!),
+  product: (args) => args.reduce((a, b) => a.times(b), new Decimal(1)),
+  quotient: ([a, b]) => (b!.isZero() ? ZERO : a!.dividedBy(b!)),
+  share: ([percent, of]) => percent!.times(of!).dividedBy(100),
+  raised: ([of, percent]) => of!.plus(percent!.times(of!).dividedBy(100)),
+  up: ([of, step = new Decimal(1)]) =>
+    step.isZero() ? of! : of!.dividedBy(step).toDecimalPlaces(9).ceil().times(step),
+  nearest: ([of, step]) => (step!.isZero() ? of! : halfAway(of!.dividedBy(step!)).times(step!)),
+  cents: ([of], term) => {
+    const minor = new Decimal(10).pow(digitsOf(term));
+    return halfAway(of!.times(minor)).dividedBy(minor);
+  },
+  most: ([a, b]) => (a!.greaterThan(b!) ? a! : b!),
+  convert: ([of], term) => {
+    const from = unitNamed(term.args[0]!.unit)!;
+    const to = unitNamed(term.unit)!;
+    return of!.times(from.factor).dividedBy(to.factor);
+  },
+};
+
+/** The value from the leaves up. */
+export function evaluated(term: Term): Decimal {
+  if (term.op === 'fact' || term.op === 'count') return term.value;
+  return RULES[term.op](term.args.map(evaluated), term);
+}
+
+/** Every term under a term, itself first; each once. */
+export function allTerms(term: Term, seen = new Set<Term>()): ReadonlySet<Term> {
+  if (seen.has(term)) return seen;
+  seen.add(term);
+  for (const arg of term.args) allTerms(arg, seen);
+  return seen;
+}
+
+export function agree(a: Decimal, b: Decimal): boolean {
+  const scale = Decimal.max(1, a.abs(), b.abs());
+  return a.minus(b).abs().dividedBy(scale).lessThan('1e-30');
+}
