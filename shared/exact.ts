@@ -89,7 +89,7 @@ const GLYPHS: Readonly<Record<string, readonly [number, number]>> = {
 
 /** `5/8` or `⅝`. Nothing for a zero below the line. */
 export function readFraction(text: string): Exact | undefined {
-  const glyph = GLYPHS[text];
+  const glyph = Object.hasOwn(GLYPHS, text) ? GLYPHS[text] : undefined;
   const [top, below] = glyph ?? text.split('/').map(Number);
   if (top === undefined || below === undefined || !below) return undefined;
   return new Decimal(top).div(below);

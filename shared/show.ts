@@ -47,7 +47,8 @@ export function showMoney(
   const number = showNumber(amount.abs(), digits, style, digits);
   const gap = style.signSpace || sign.length > 1 ? '\u00a0' : '';
   const text = style.signAfter ? number + gap + sign : sign + gap + number;
-  return amount.isNegative() && !amount.isZero() ? `−${text}` : text;
+  const shown = amount.toDecimalPlaces(digits, Decimal.ROUND_HALF_UP);
+  return shown.isNegative() && !shown.isZero() ? `−${text}` : text;
 }
 
 /** `1` brick, `2` bricks. */

@@ -36,6 +36,8 @@ export function linesIn(tag: string, lines: readonly string[], attributes = ''):
 
 /** A picture as an address of its own, so that nothing in it can touch the page. */
 export function picture(svg: string, words: string): string {
-  const source = `data:image/svg+xml,${encodeURIComponent(svg)}`;
+  // Only what an address or an attribute cannot hold is encoded: drawings are most of a page.
+  const address = svg.replace(/[^ !$'-;=?-~]/gu, encodeURIComponent);
+  const source = `data:image/svg+xml,${address}`;
   return `<img src="${escaped(source)}" alt="${escaped(words)}">`;
 }

@@ -6,13 +6,21 @@ import type { TopRun, Work } from '../engine/work/needs';
 /** What a drawing calls the openings and piers of a wall: their names in the file, unless told otherwise. */
 export type Naming = (kind: 'opening' | 'pier', name: string) => string;
 
+export interface Wishes {
+  readonly title?: string;
+  readonly naming?: Naming;
+  /** Most bricks drawn one by one; past that, brickwork is a plain area. */
+  readonly mostBricks?: number;
+}
+
 /** @returns nothing for work that has no face to draw: a repair, or a wall that cannot be laid yet */
-export function drawingOf(work: Work, title = work.title, naming?: Naming): Drawing | undefined {
+export function drawingOf(work: Work, more: Wishes = {}): Drawing | undefined {
   const { settingOut, tops = [] } = work.facts;
   if (!settingOut) return undefined;
+  const { title = work.title, naming, mostBricks } = more;
   const out = naming ? renamed(settingOut, naming) : settingOut;
   const toppings = tops.flatMap((top) => topping(top, out.gauge));
-  return elevation(out, { title, toppings, dpc: dpcCourses(work) });
+  return elevation(out, { title, toppings, dpc: dpcCourses(work), mostBricks });
 }
 
 function renamed(out: SettingOut, naming: Naming): SettingOut {

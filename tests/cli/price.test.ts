@@ -71,6 +71,18 @@ describe('perpend price', () => {
     ['to the hundred', 'round     £100'],
     ['at a least price', 'least     £9,999.00\n  round     £5'],
   ];
+  test.each([
+    ['round     £5', 'Rounding'],
+    ['least     £9,999.00', 'Up to the least price'],
+  ])('%s: what it puts on is called %s', (line, label) => {
+    const firm = FIRM.replace('round     £5', line);
+    const cwd = folderOf({ 'firm.perp': firm, 'job.perp': JOB });
+    const labels = rows(perpend(['price', 'job.perp'], { cwd }).out, 'Price').map(
+      (row) => row.trim().split(/ {2}/)[0]!,
+    );
+    expect(labels.filter((each) => /Rounding|least/.test(each))).toEqual([label]);
+  });
+
   test.each(prices)('adds up: rounded %s', (_, round) => {
     const firm = FIRM.replace('round     £5', round).replace('30%', '33.3%');
     const cwd = folderOf({ 'firm.perp': firm, 'job.perp': JOB });

@@ -2,9 +2,10 @@
  * Works a term out again from its parts alone, by the meaning of its operation and the table of units: nothing of
  * the engine's own arithmetic is used. Fractions are exact to 40 digits, so agreement is to 30.
  */
+
+import type { Op, Term } from '../../server/engine/working/term';
 import { Decimal } from '../../shared/exact';
 import { unitNamed } from '../../shared/units';
-import type { Op, Term } from '../../server/engine/working/term';
 
 type Rule = (args: readonly Decimal[], term: Term) => Decimal;
 

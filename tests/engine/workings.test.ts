@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { WorkingView } from '../../shared/views';
 import { allFigures } from '../../server/engine/views/job-view';
 import { workingOf } from '../../server/engine/views/working';
 import type { Term } from '../../server/engine/working/term';
+import type { WorkingView } from '../../shared/views';
 import { agree, allTerms, evaluated } from './evaluate';
 import { exampleJob, JOBS } from './examples';
 
@@ -20,7 +20,9 @@ describe('a working', () => {
     const wrong = cases
       .filter((each) => each.name === name)
       .filter(({ term }) => !agree(evaluated(term), term.value))
-      .map(({ key, term }) => `${key}: ${term.value.toFixed()} is not ${evaluated(term).toFixed()}`);
+      .map(
+        ({ key, term }) => `${key}: ${term.value.toFixed()} is not ${evaluated(term).toFixed()}`,
+      );
     expect(wrong).toEqual([]);
   });
 
@@ -38,7 +40,10 @@ describe('a working', () => {
       .filter((each) => each.name === name)
       .flatMap(({ key, term }) => leaves(term).map((leaf) => ({ key, leaf })))
       .filter(({ leaf }) => !grounded(leaf))
-      .map(({ key, leaf }) => `${key}: ${leaf.op} “${leaf.label}” ${leaf.value.toFixed()} ${leaf.unit}`);
+      .map(
+        ({ key, leaf }) =>
+          `${key}: ${leaf.op} “${leaf.label}” ${leaf.value.toFixed()} ${leaf.unit}`,
+      );
     expect(wrong).toEqual([]);
   });
 

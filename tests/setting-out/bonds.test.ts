@@ -74,6 +74,29 @@ describe('bonds between two stopped ends', () => {
   });
 });
 
+describe('bricks of other countries close in the same way', () => {
+  // Work sizes and joints: BIA by archtoolbox.com, DIN (backstein.com), KNB (knb-keramiek.nl), AS 4455, IS 1077.
+  test.each([
+    ['US modular', 193.675, 92.075, 9.525],
+    ['DE DF', 240, 115, 10],
+    ['NL Waal', 210, 100, 10],
+    ['AU standard', 230, 110, 10],
+    ['IN modular', 190, 90, 10],
+  ])('%s', (_, length, width, joint) => {
+    const rows = (bond: BondName, halves: number) => {
+      const limits = { least: joint, best: joint, most: joint, leastCut: 40 };
+      const unit = { length, width, height: 60 };
+      const joints = { bed: 10, perpend: joint };
+      const over = ((length + joint) / 2) * halves - joint;
+      const spec = { unit, joints, limits, bond: BONDS[bond], thickness: 2 as const, length: over };
+      return sketches(setOut(wall(spec)).bands[0]!.segments[0]!);
+    };
+    expect(rows('english', 12)).toEqual(['S6', 'H c H9 c H']);
+    expect(rows('english', 13)).toEqual(['S3 H S3', 'H c H10 c H']);
+    expect(rows('flemish', 8)).toEqual(['S H S H S', 'H c S H S c H']);
+  });
+});
+
 describe('short stretches are laid like piers', () => {
   test.each([
     ['english', 2, ['S', 'H2']],

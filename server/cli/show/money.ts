@@ -62,7 +62,8 @@ function row(by: Map<string, Figure>, key: string, label: string, job: Job): Row
 
 function optional(by: Map<string, Figure>, key: string, label: string, job: Job): Row | undefined {
   const term = by.get(key)!.term;
-  return term.value.isZero() && !term.gaps.length ? undefined : row(by, key, label, job);
+  const none = rateOf(term)?.value.isZero() || (term.value.isZero() && !term.gaps.length);
+  return none ? undefined : row(by, key, label, job);
 }
 
 function rated(label: string, term: Term | undefined, job: Job): string {
@@ -76,7 +77,15 @@ function rounding(by: Map<string, Figure>, job: Job): Row | undefined {
   const worked = value('cost').add(value('overhead')).add(value('profit'));
   const gap = value('net').sub(worked);
   if (gap.isZero()) return undefined;
-  return ['Rounding and least price', showValue(gap, job.env.money.code, job.env), ''];
+  const label = atLeast(job.price.price) ? 'Up to the least price' : 'Rounding';
+  return [label, showValue(gap, job.env.money.code, job.env), ''];
+}
+
+/** Whether the least price is what the price was made from, by the price's own working. */
+function atLeast(term: Term): boolean {
+  const [worked] = term.args;
+  if (term.op === 'most') return worked !== undefined && !worked.value.eq(term.value);
+  return (term.op === 'cents' || term.op === 'nearest') && worked !== undefined && atLeast(worked);
 }
 
 function total(job: Job): Row {

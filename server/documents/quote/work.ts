@@ -12,10 +12,13 @@ export interface QuotedWork {
   readonly drawing: { readonly svg: string; readonly words: string } | undefined;
 }
 
+/** On a quote a brick narrower than a line of print shows nothing; this keeps pages of long walls light. */
+const MOST_BRICKS = 5000;
+
 export function quotedWorks(job: Job): QuotedWork[] {
   return job.works.map((work) => {
     const title = titleOf(work, job.works);
-    const drawing = drawingOf(work, title, namingFor(work));
+    const drawing = drawingOf(work, { title, naming: namingFor(work), mostBricks: MOST_BRICKS });
     return {
       title,
       says: work.facts.says,

@@ -30,8 +30,16 @@ function blockHints(block: SourceBlock, job: Job): Hint[] {
 function totalText(block: SourceBlock, job: Job): string | undefined {
   if (block.kind === 'job') return job.works.length ? priceText(job) : undefined;
   const work = job.works.find((w) => w.block === block);
-  return work && summaryOf(work, job);
+  return work && priceFirst(summaryOf(work, job));
 }
+
+/** The end of a long hint may be cut off; the price is what it is looked at for. */
+function priceFirst(summary: string): string {
+  const parts = summary.split(SEPARATOR);
+  return [parts.at(-1), ...parts.slice(0, -1)].join(SEPARATOR);
+}
+
+const SEPARATOR = ' · ';
 
 /** An incomplete price says so. */
 function priceText(job: Job): string {
@@ -51,9 +59,9 @@ function lineHints(block: SourceBlock, heading: ReadLine, job: Job): Hint[] {
   );
 }
 
-/** At the very end of the line, a comment included. */
+/** A total stands at the very end of its line; what a line comes to stands by its value, before a comment. */
 function hint(block: SourceBlock, line: ReadLine, text: string, kind: Hint['kind']): Hint {
   const at = line.syntax.span.line;
-  const column = block.lines[at]!.trimEnd().length;
+  const column = kind === 'total' ? block.lines[at]!.trimEnd().length : line.syntax.span.end;
   return { line: block.firstLine + at, column, text, kind };
 }

@@ -5,6 +5,7 @@ import { defaultTerm, type Env, LineFacts } from '../resolve/env';
 import { perTime } from '../resolve/per';
 import { inUnit } from '../work/lengths';
 import {
+  counted,
   fact,
   missing,
   named,
@@ -34,7 +35,11 @@ export function gangOf(env: Env): Gang {
       env.money.code,
       'no gang is given: a labour block names who works and what an hour costs',
     );
-    return { rate, laying: fact('bricklayers', 1, '', undefined, 'one, as no gang is given'), day };
+    return {
+      rate,
+      laying: counted('bricklayers', 1, '', { note: 'one, as no gang is given' }),
+      day,
+    };
   }
   const line = new LineFacts(setting.block, setting.line, env);
   const people = peopleOf(line);
@@ -121,12 +126,6 @@ export function daysOf(hours: Term, gang: Gang, env: Env): Term {
     ? new LineFacts(own.block, own.line, env).term('days', 'charged in steps of')
     : defaultTerm(env, 'part-day', 'days', 'charged in steps of');
   const days = quotient('days of work', 'days', hours, gang.day);
-  const charged = up(
-    'days',
-    'days',
-    days,
-    step.value.toFixed(),
-    `in steps of ${step.value.toFixed()} day`,
-  );
-  return { ...charged, args: [...charged.args, step] };
+  const note = `in steps of ${step.value.toFixed()} day`;
+  return up('days', 'days', days, note, step);
 }

@@ -7,6 +7,7 @@ import type { BrickNeed, MixNeed, PieceNeed } from '../work/needs';
 import {
   cents,
   convert,
+  counted,
   fact,
   missing,
   named,
@@ -53,7 +54,7 @@ export function buyBricks(name: string, needs: readonly BrickNeed[], env: Env): 
     needs.map((n) => n.bricks),
   );
   const withLoss = raised('with breakage', 'bricks', needed, brickWaste(facts, env));
-  const bricks = up(`${title}, to buy`, 'bricks', withLoss, '1', 'whole bricks');
+  const bricks = up(`${title}, to buy`, 'bricks', withLoss, 'whole bricks');
   if (!facts)
     return {
       kind: 'brick',
@@ -95,7 +96,6 @@ function bricksAt(title: string, bricks: Term, line: LineFacts, facts: BlockFact
       `${title}, packs`,
       'packs',
       quotient('packs', 'packs', bricks, size),
-      '1',
       'whole packs',
     );
     const bought = product(`${title}, to buy`, 'bricks', [packs, size]);
@@ -108,7 +108,7 @@ function bricksAt(title: string, bricks: Term, line: LineFacts, facts: BlockFact
 
 /** What is not known at all costs nothing and says why: the reason is the same as for its count. */
 function unknown(title: string, of: Term, env: Env): Term {
-  return product(`${title}, cost`, env.money.code, [of, fact('price', 0, env.money.code)]);
+  return product(`${title}, cost`, env.money.code, [of, counted('price', 0, env.money.code, { note: 'not known' })]);
 }
 
 function noPrice(title: string, env: Env, origin: Origin): Term {
@@ -205,7 +205,6 @@ export function buyMaterial(
     `${title}, to buy`,
     unit,
     quotient(`${title}`, unit, needed, content),
-    '1',
     `whole ${unit}s`,
   );
   const price = pack.values.price ? pack.term('price', 'price') : noPrice(title, env, pack.origin);

@@ -38,23 +38,16 @@ export function sharesOf(
 class Weights {
   private readonly costOf = new Map<string, number>();
   private readonly neededOf = new Map<string, number>();
-  private readonly mixCost = new Map<string, number>();
   private readonly rate: number;
 
   constructor(needs: readonly Needs[], price: JobPrice) {
     this.rate = price.gang.rate.value.toNumber();
     for (const p of price.purchases)
       this.costOf.set(`${p.kind} ${p.name}`, p.cost.value.toNumber());
-    for (const n of needs) {
-      for (const b of n.bricks) this.add(`brick ${b.brick}`, b.bricks);
-      for (const p of n.pieces) this.add(`piece ${p.material}`, p.count);
-      for (const m of n.mixes) this.add(`mix ${m.mix}`, m.litres);
-    }
+    for (const n of needs)
+      for (const { key, amount } of plainOf(n).items)
+        this.neededOf.set(key, (this.neededOf.get(key) ?? 0) + amount);
     this.costMixes(price);
-  }
-
-  private add(key: string, amount: Term): void {
-    this.neededOf.set(key, (this.neededOf.get(key) ?? 0) + amount.value.toNumber());
   }
 
   /** A mix costs its part of each material that is bought. */
@@ -71,7 +64,7 @@ class Weights {
               all
           : 0;
       });
-      this.mixCost.set(
+      this.costOf.set(
         `mix ${batch.name}`,
         costs.reduce((a, b) => a + b, 0),
       );
@@ -79,18 +72,42 @@ class Weights {
   }
 
   of(needs: Needs): number {
-    const share = (key: string, amount: Term, cost: number | undefined) => {
-      const all = this.neededOf.get(key) ?? 0;
-      return all > 0 ? ((cost ?? 0) * amount.value.toNumber()) / all : 0;
-    };
+    const { items, hours } = plainOf(needs);
     let total = 0;
-    for (const b of needs.bricks)
-      total += share(`brick ${b.brick}`, b.bricks, this.costOf.get(`brick ${b.brick}`));
-    for (const p of needs.pieces)
-      total += share(`piece ${p.material}`, p.count, this.costOf.get(`piece ${p.material}`));
-    for (const m of needs.mixes)
-      total += share(`mix ${m.mix}`, m.litres, this.mixCost.get(`mix ${m.mix}`));
-    for (const t of needs.tasks) total += t.hours.value.toNumber() * this.rate;
+    for (const { key, amount } of items) {
+      const all = this.neededOf.get(key) ?? 0;
+      if (all > 0) total += ((this.costOf.get(key) ?? 0) * amount) / all;
+    }
+    for (const each of hours) total += each * this.rate;
     return total;
   }
+}
+
+/** What a piece of work takes, in plain numbers. */
+interface Plain {
+  readonly items: readonly { readonly key: string; readonly amount: number }[];
+  readonly hours: readonly number[];
+}
+
+/** Kept with the needs: of a long job, only the work that changed is turned into numbers again. */
+const kept = new WeakMap<Needs, Plain>();
+
+function plainOf(needs: Needs): Plain {
+  let plain = kept.get(needs);
+  if (!plain) {
+    plain = {
+      items: [
+        ...needs.bricks.map((b) => item(`brick ${b.brick}`, b.bricks)),
+        ...needs.pieces.map((p) => item(`piece ${p.material}`, p.count)),
+        ...needs.mixes.map((m) => item(`mix ${m.mix}`, m.litres)),
+      ],
+      hours: needs.tasks.map((t) => t.hours.value.toNumber()),
+    };
+    kept.set(needs, plain);
+  }
+  return plain;
+}
+
+function item(key: string, amount: Term) {
+  return { key, amount: amount.value.toNumber() };
 }

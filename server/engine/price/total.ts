@@ -9,8 +9,8 @@ import { inUnit } from '../work/lengths';
 import type { Figure, Needs } from '../work/needs';
 import {
   cents,
+  counted,
   difference,
-  fact,
   missing,
   most,
   named,
@@ -215,7 +215,7 @@ function marked(cost: Term, env: Env) {
   );
   const price = cents('Price before tax', rounded, digits);
   const line = taxLine(env);
-  const rate = line?.term('rate', 'tax') ?? fact('tax', 0, '%', undefined, 'no tax line');
+  const rate = line?.term('rate', 'tax') ?? counted('tax', 0, '%', { note: 'no tax line' });
   const tax = cents('Tax', share('tax', code, rate, price), digits, 'half away from zero');
   const total = sum('Price', code, [price, tax]);
   const figures: Figure[] = [

@@ -50,7 +50,7 @@ export function fixedPoints(spec: WallSpec): Fixed[] {
     opening: false,
   }));
   return [...openings, ...piers]
-    .filter((f) => f.to > f.from && f.top > f.sill)
+    .filter((f) => f.to > f.from && f.top > f.sill) // not true of NaN either
     .sort((a, b) => a.from - b.from || a.to - b.to);
 }
 

@@ -36,13 +36,14 @@ function closeWithBats(stub: number): Cell[] | null {
   return null;
 }
 
-/** Pieces that fill `stub` steps at a free end, from the end inward; null when none decently do. */
+/** Pieces that fill `stub` steps at a free end, from the end inward; null when none decently do: a quarter brick never. */
 function close(stub: number, craft: Craft): Cell[] | null {
   const { grid, leastCut } = craft;
   const known = grid.thickness === 1 ? closeWithBats(stub) : closeOneBrick(stub, craft);
   if (known) return known;
   const length = stub * grid.step - grid.joint;
-  return stub < BRICK && length >= leastCut - EPS ? [{ piece: 'cut', width: stub }] : null;
+  const decent = stub > BRICK / 4 + EPS && stub < BRICK && length >= leastCut - EPS;
+  return decent ? [{ piece: 'cut', width: stub }] : null;
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { CutWay, FitQuestion } from './fit';
-import { SAME } from './halves';
+import { estimate, SAME } from './halves';
 
 /** Wholes and one or two like cuts, at the joint nearest the best that leaves every cut long enough. */
 interface Cutting {
@@ -37,13 +37,14 @@ function better(a: Cutting, b: Cutting | null): boolean {
   return a.off < b.off + SAME && a.cut > b.cut + SAME;
 }
 
-/** The joint moves from limit to limit within a few pieces more or fewer than the best joint gives. */
+/**
+ * The joint nearest the best stands where the best joint itself leaves room for the cuts, or next
+ * to it: only those numbers of wholes are tried.
+ */
 function bestCutting(q: FitQuestion, cuts: 1 | 2): Cutting | null {
-  const { least, most } = q.limits;
-  const fewest = Math.floor((q.length - most * q.endJoints) / (q.piece + most)) - cuts - 1;
-  const dearest = Math.ceil((q.length + least) / (q.piece + least)) + 1;
+  const around = Math.floor(estimate(q, q.length) / 2);
   let best: Cutting | null = null;
-  for (let wholes = Math.max(0, fewest); wholes <= dearest; wholes++) {
+  for (let wholes = Math.max(0, around - cuts - 2); wholes <= around + 1; wholes++) {
     const found = cutting(q, wholes, cuts);
     if (found && better(found, best)) best = found;
   }

@@ -1,6 +1,7 @@
 import { cutWays } from './fit-cuts';
 import type { Row } from './halves';
 import {
+  canBeFilled,
   fittingHalves,
   jointFor,
   jointsIn,
@@ -169,10 +170,12 @@ function numbersOf(row: Row, length: number): FitNumbers {
  *
  * Exact: each way is the best of its kind. `joints` and `half-bond` are nearest the best joint
  * within the limits, else the most pieces that go in, spread; `length` is nearest the length asked;
- * `cut` alters the joint least, then leaves the longest cut.
+ * `cut` alters the joint least, then leaves the longest cut. Sizes or limits that make no sense
+ * (nothing, less than nothing, a least over a most) work in no way.
  */
 export function fitRun(question: FitQuestion): Fit {
   const { length, prefer = PREFERENCE } = question;
+  if (!canBeFilled(question, length)) return unfillable(length);
   const found = fittingHalves(question, length);
   const halves = found ?? nearestHalves(question, length);
   const joint = jointFor(question, halves, length);
@@ -185,6 +188,11 @@ export function fitRun(question: FitQuestion): Fit {
     ways: rankedWays(question, found, prefer),
     numbers: numbersOf(question, length),
   };
+}
+
+function unfillable(length: number): Fit {
+  const numbers = { goIn: 0, gap: length, spread: null, squeezed: null, over: 0 };
+  return { length, works: 'no', pieces: { wholes: 0, half: 0 }, joint: null, ways: [], numbers };
 }
 
 function rankedWays(

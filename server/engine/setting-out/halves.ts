@@ -24,6 +24,15 @@ export function piecesIn(row: Row, halves: number): number {
   return Math.floor(halves / 2) * row.piece + (halves % 2) * (row.half ?? 0);
 }
 
+/** False for a row that no number of pieces could ever fill: nonsense sizes, as an unfinished note may hold. */
+export function canBeFilled({ piece, half, limits }: Row, length: number): boolean {
+  const { least, best, most, leastCut } = limits;
+  const all = [length, piece, half ?? 0, least, best, most, leastCut];
+  const sound =
+    all.every(Number.isFinite) && length > 0 && piece > 0 && (half === null || half > 0);
+  return sound && least >= 0 && best >= least && most >= best && leastCut >= 0;
+}
+
 /** Length of `halves` half pieces at the best joint: 112.5 n - 10, 112.5 n or 112.5 n + 10 for UK bricks. */
 export function sizeOf(row: Row, halves: number): number {
   return piecesIn(row, halves) + jointsIn(row, halves) * row.limits.best;

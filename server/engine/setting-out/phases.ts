@@ -2,7 +2,7 @@ import type { Craft, Ends } from './craft';
 import { EPS } from './grid';
 import type { GridCourse } from './laps';
 import { layShort, SHORT } from './stub';
-import type { Cell, Tiling } from './tiling';
+import type { Tiling } from './tiling';
 import { mirror, sameTiling, shift } from './tiling';
 import type { Zone } from './zones';
 import { lapsAtEnds, layZones } from './zones';
@@ -47,18 +47,9 @@ function layUnbroken(
 ): Laid | null {
   for (const zone of unbroken(craft, width, ends, master)) {
     const courses = layZones(craft, [zone], width, ends);
-    if (courses && lapsAtEnds(craft, courses, width) && bondsThrough(craft, courses, width))
-      return { courses, zones: [zone] };
+    if (courses && lapsAtEnds(craft, courses, width)) return { courses, zones: [zone] };
   }
   return null;
-}
-
-/** A short stretch of a bond that has headers must have some too, or its two leaves would part. */
-function bondsThrough({ grid, tilings }: Craft, courses: readonly GridCourse[], width: number) {
-  if (grid.thickness === 1 || width > SHORT) return true;
-  const header = ({ piece }: Cell) => piece === 'header';
-  const wanted = tilings.some(({ cells }) => cells.some(header));
-  return !wanted || courses.some(({ groups }) => groups.some(({ cells }) => cells.some(header)));
 }
 
 /**

@@ -5,6 +5,7 @@ import { layUnder, openingAt } from './composite';
 import type { Craft } from './craft';
 import { quoinFor } from './craft';
 import { BRICK, gridOf, mod } from './grid';
+import { canBeFilled } from './halves';
 import { layOnGrid } from './phases';
 import type { LaidStretch } from './stretch';
 import { layStretch, matchLength, rowOf } from './stretch';
@@ -112,18 +113,33 @@ function brokenAt(site: Site, at: number, why: 'bond' | 'cut', across: boolean):
     : { at, why, where: 'middle' };
 }
 
+function makesSense(spec: WallSpec): boolean {
+  const { unit, joints, limits, bond, courses } = spec;
+  const sizes = [unit.width, unit.height, unit.height + joints.bed, unit.width - joints.perpend];
+  const row = rowOf(unit, joints.perpend, { left: 'stopped', right: 'stopped' }, limits);
+  const laid =
+    bond.courses.length > 0 && bond.courses.every(({ start }) => Number.isFinite(start ?? 0));
+  return (
+    canBeFilled(row, spec.length) &&
+    joints.perpend >= 0 &&
+    sizes.every((size) => size > 0 && Number.isFinite(size)) &&
+    courses > 0 &&
+    Number.isFinite(courses + bond.lap) &&
+    laid
+  );
+}
+
 /**
  * Sets a wall out in runs: bands of courses interrupted alike, in each the clear stretches between
  * fixed points, in each one laid run for every course of the bond. Work and memory go with
  * interruptions and courses of the bond, never with bricks.
  *
  * Takes any numbers: what stands outside the wall is cut off at its edge, and what overlaps is told
- * in `clashes`. A wall with no length or no courses has no bands.
+ * in `clashes`. A wall with no length or no courses, or whose sizes make no sense, has no bands.
  */
 export function setOut(spec: WallSpec): SettingOut {
   const site = siteOf(spec);
-  const empty = !(spec.length > 0 && spec.courses > 0 && spec.bond.courses.length > 0);
-  const bands = empty ? [] : clearBands(spec, site.fixed);
+  const bands = makesSense(spec) ? clearBands(spec, site.fixed) : [];
   const { width, length, height } = spec.unit;
   return {
     spec,

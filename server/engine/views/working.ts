@@ -53,7 +53,7 @@ function sumOf(term: Term, env: Env): string | undefined {
     case 'raised':
       return `${args[0]} + ${args[1]}`;
     case 'up':
-      return `${args[0]}, up to whole ones`;
+      return args[1] ? `${args[0]}, in steps of ${args[1]}` : `${args[0]}, up to whole ones`;
     case 'nearest':
       return `${args[0]}, to the nearest ${args[1]}`;
     case 'cents':

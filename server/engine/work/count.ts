@@ -3,7 +3,7 @@ import { exact } from '../../../shared/exact';
 import { showNumber } from '../../../shared/show';
 import type { Env } from '../resolve/env';
 import { type BricksNeeded, bricksNeeded, sumTallies, type Tally } from '../setting-out';
-import { counted, difference, fact, product, sum, type Term, withGaps } from '../working/term';
+import { counted, difference, fact, share, sum, type Term, withGaps } from '../working/term';
 import type { Brick } from './goods';
 import { lengthText, unitNames, volumeShown } from './lengths';
 import { kerfOf, kerfTerm, type Masonry } from './masonry';
@@ -93,22 +93,32 @@ export interface Laid {
 export function mortarOf(label: string, laid: readonly Laid[], env: Env): Term {
   const unit = unitNames(env).volume;
   const all = sumTallies(laid.map((l) => l.tally));
-  const gross = volumeShown(env, 'volume of the work', all.grossVolume);
-  const solid = volumeShown(env, 'volume of its bricks', all.brickVolume);
+  const gross = volumeShown(env, 'volume of the work', all.grossVolume, {
+    note: 'length, height and thickness of all that is laid, joints with it',
+  });
+  const solid = bricksVolume('volume of its bricks', laid, env);
   const joints = difference('in the joints', unit, gross, solid);
   const gaps = laid.flatMap((l) => l.brick.gaps);
-  const frogs = laid.filter((l) => !l.brick.frog.value.isZero()).map((l) => frogsOf(l, env));
+  const frogs = laid.filter(hasFrogs).map((l) => frogsOf(l, env));
   if (!frogs.length) return withGaps({ ...joints, label }, gaps);
   return withGaps(sum(label, unit, [joints, ...frogs]), gaps);
 }
 
-function frogsOf({ tally, brick }: Laid, env: Env): Term {
-  const solid = volumeShown(env, `volume of ${brick.title}`, tally.brickVolume);
-  const hundredth = fact('of a hundred', '0.01', '');
-  return product(
-    'in the frogs',
-    unitNames(env).volume,
-    [solid, brick.frog, hundredth],
-    'frogs are laid up and fill',
-  );
+/** A frog that is still to be measured is one that may be there. */
+function hasFrogs({ brick }: Laid): boolean {
+  return !brick.frog.value.isZero() || brick.frog.gaps.length > 0;
+}
+
+function bricksVolume(label: string, laid: readonly Laid[], env: Env): Term {
+  const { brickVolume } = sumTallies(laid.map((l) => l.tally));
+  return volumeShown(env, label, brickVolume, {
+    note: 'every piece laid, by the size of the brick and what is cut off it',
+  });
+}
+
+function frogsOf(laid: Laid, env: Env): Term {
+  const { brick } = laid;
+  const solid = bricksVolume(`volume of ${brick.title}`, [laid], env);
+  const note = 'frogs are laid up and fill';
+  return share('in the frogs', unitNames(env).volume, brick.frog, solid, note);
 }

@@ -11,6 +11,7 @@ import {
   fact,
   type Gap,
   missing,
+  most,
   named,
   product,
   quotient,
@@ -337,7 +338,10 @@ class RepairWork {
     const raw = this.reused
       ? difference('Bricks short', 'bricks', wanted, this.reused)
       : named('Bricks short', wanted);
-    const short = withGaps(raw.value.isNegative() ? { ...raw, value: exact(0) } : raw, gaps);
+    const short = withGaps(
+      raw.value.isNegative() ? most('Bricks short', 'bricks', raw, NONE) : raw,
+      gaps,
+    );
     if (this.wanted.length) this.show('short', short);
     const origin = this.match.origin;
     const bricks = this.wanted.length
@@ -354,6 +358,9 @@ class RepairWork {
     return [{ mix: mix.name, block: mix.facts?.block, litres, origin: mix.origin }];
   }
 }
+
+/** More comes back than is wanted: nothing is bought. */
+const NONE = counted('none', 0, 'bricks', { note: 'no fewer than none are bought' });
 
 /**
  * Between two toothed ends every second course of a half-lapped bond runs on half a brick at each. Set out one

@@ -4,11 +4,11 @@
  */
 import {
   ceil,
-  Decimal,
   type Exact,
   exact,
   fromGeometry,
   HUNDRED,
+  ONE,
   roundTo,
   ZERO,
 } from '../../../shared/exact';
@@ -121,7 +121,7 @@ export function difference(label: string, unit: string, a: Term, b: Term, note?:
 }
 
 export function product(label: string, unit: string, args: readonly Term[], note?: string): Term {
-  const value = args.reduce((total, a) => total.mul(a.value), new Decimal(1));
+  const value = args.reduce((total, a) => total.mul(a.value), ONE);
   return made('product', label, unit, value, args, note);
 }
 
@@ -144,18 +144,14 @@ export function raised(label: string, unit: string, of: Term, percent: Term, not
   return made('raised', label, unit, value, [of, percent], note);
 }
 
-/** Up to the next whole multiple of a step. */
-export function up(label: string, unit: string, of: Term, step = '1', note?: string): Term {
-  const by = exact(step);
+/**
+ * Up to the next whole multiple of a step, one when none is given. A billionth over a whole is the arithmetic's,
+ * not another brick. A step of zero leaves it alone.
+ */
+export function up(label: string, unit: string, of: Term, note?: string, step?: Term): Term {
+  const by = step?.value ?? ONE;
   const value = by.isZero() ? of.value : ceil(roundTo(of.value.div(by), 9)).mul(by);
-  return made(
-    'up',
-    label,
-    unit,
-    value,
-    [of],
-    note ?? (step === '1' ? undefined : `in steps of ${step}`),
-  );
+  return made('up', label, unit, value, step ? [of, step] : [of], note);
 }
 
 /** To the nearest multiple of a step, half away from zero. A step of zero leaves it alone. */

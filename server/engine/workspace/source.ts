@@ -144,13 +144,19 @@ export class SourceFile {
     return fresh.length;
   }
 
+  /** Blocks of these lines. An old one that still says the same is kept, and moved to where it stands now. */
   private cut(from: number, to: number, old: readonly SourceBlock[] = []): SourceBlock[] {
     const part = this.lines.slice(from, to);
     const starts = cutBlocks(part);
+    const left = new Set(old);
     return starts.map((start, i) => {
       const lines = part.slice(start, starts[i + 1] ?? part.length);
-      const same = old.find((b) => sameLines(b.lines, lines));
-      if (same && same.firstLine === from + start) return same;
+      for (const block of left) {
+        if (!sameLines(block.lines, lines)) continue;
+        left.delete(block);
+        block.firstLine = from + start;
+        return block;
+      }
       return new SourceBlock(this, from + start, lines, read(lines));
     });
   }

@@ -1,0 +1,217 @@
+import { describe, expect, test } from 'vitest';
+import { paint, printable, wantsColour } from '../../server/cli/io';
+import { near } from '../../server/cli/near';
+import { VERSION } from '../../server/cli/version';
+import { readJson } from '../tree';
+import { perpend, useCommandLine } from './perpend';
+
+useCommandLine();
+
+const ALL = `perpend: price and set out small brickwork jobs from a plain-text note
+
+Usage: perpend COMMAND [OPTIONS] FILE
+
+Commands:
+  price FILE...      show the figures of a job: work, what to buy, hours, price
+  check FILE...      list what is wrong, doubtful or to be careful of
+  why FILE [FIGURE]  show how a figure came about, or list the figures
+  format FILE...     print a file in one layout, or put files in it
+  draw FILE [BLOCK]  draw a wall as SVG: every brick, joints, openings, piers
+  quote FILE         write the quote for the client, as a page of HTML
+  schema             print the JSON Schema of what --json prints
+
+Options of perpend itself:
+  --help     show this; perpend COMMAND --help tells of one command
+  --version  show the version
+
+FILE is a job or another file in the notation; - stands for what is piped in.
+
+A job can use other files of its workspace and no others. The workspace is the
+folder given with --workspace; else the nearest folder at or above the file that
+holds .git or package.json; else the file's own. Links are followed, and may not
+lead out of it.
+
+Exit codes:
+  0  nothing wrong was found (warnings and notes may have been)
+  1  a file, or a file it uses, has errors; format --check: a file would change
+  2  wrong use, a file that cannot be read or written, a fault of the program
+
+Colour is used at a terminal only, and not where NO_COLOR is set. Nothing is
+sent anywhere: perpend never uses the network.
+`;
+
+const FILE = `FILE is a job or another file in the notation; - stands for what is piped in.`;
+
+const WORKSPACE = `A job can use other files of its workspace and no others. The workspace is the
+folder given with --workspace; else the nearest folder at or above the file that
+holds .git or package.json; else the file's own. Links are followed, and may not
+lead out of it.`;
+
+const CODES = `Exit codes:
+  0  nothing wrong was found (warnings and notes may have been)
+  1  a file, or a file it uses, has errors; format --check: a file would change
+  2  wrong use, a file that cannot be read or written, a fault of the program
+`;
+
+/** What the help of each command says before what all of them say. */
+const EACH: Readonly<Record<string, string>> = {
+  price: `perpend price: show the figures of a job: work, what to buy, hours, price
+
+Usage: perpend price [OPTIONS] FILE...
+
+These are the firm's own figures, costs and profit among them. For the client
+there is perpend quote.
+
+Options:
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  check: `perpend check: list what is wrong, doubtful or to be careful of
+
+Usage: perpend check [OPTIONS] FILE...
+
+Each finding stands on one line, file:line:column first, and under it the ways
+out of it. Nothing is changed. Severities: error, warning, note, hint.
+
+Options:
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  why: `perpend why: show how a figure came about, or list the figures
+
+Usage: perpend why [OPTIONS] FILE [FIGURE]
+
+A working is a tree: a figure, the sum that made it, and below it each part with
+the line of the job, the firm's file or the library that says it. A part that
+has been shown before is not shown again: (above).
+
+Options:
+  --depth N           show so many levels of it; all of them without
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  format: `perpend format: print a file in one layout, or put files in it
+
+Usage: perpend format [OPTIONS] FILE...
+
+Indents, columns and empty lines are made one; words, numbers, comments and
+their order stay. A line that cannot be read only moves to its depth. A file is
+written whole or not at all, and keeps its mode.
+
+Options:
+  --write  put the files in order where they stand
+  --check  change nothing; exit with 1 when a file would change
+  --help   show this`,
+  draw: `perpend draw: draw a wall as SVG: every brick, joints, openings, piers
+
+Usage: perpend draw [OPTIONS] FILE [BLOCK]
+
+BLOCK is the name of a wall, and may be left out where the file has only one.
+
+Options:
+  --out PATH          write to this file; without it, print
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  quote: `perpend quote: write the quote for the client, as a page of HTML
+
+Usage: perpend quote [OPTIONS] FILE
+
+One page that needs no other file, to print or to send. It holds what will be
+done, the price and the terms; no costs, no rates and no profit. While the price
+is not complete, or the file or one it uses has errors, it says at its top that
+it is not a quote, and names no amount.
+
+Options:
+  --out PATH          write to this file; without it, print
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  schema: `perpend schema: print the JSON Schema of what --json prints
+
+Usage: perpend schema [OPTIONS]
+
+Within a version of the format things are only ever added.
+
+Options:
+  --help  show this`,
+};
+
+describe('help', () => {
+  test('of perpend names every command, the exit codes and the workspace', () => {
+    for (const args of [['--help'], ['-h'], ['help']])
+      expect(perpend(args)).toEqual({ code: 0, out: ALL, err: '' });
+  });
+
+  test.each(Object.entries(EACH))('of perpend %s', (command, own) => {
+    const file = command === 'schema' ? [] : [FILE];
+    const workspace = ['schema', 'format'].includes(command) ? [] : [WORKSPACE];
+    const wanted = [own, ...file, ...workspace, CODES].join('\n\n');
+    expect(perpend([command, '--help'])).toEqual({ code: 0, out: wanted, err: '' });
+    expect(perpend(['help', command]).out).toBe(wanted);
+  });
+
+  test('fits 80 columns', () => {
+    const texts = [ALL, ...Object.keys(EACH).map((command) => perpend(['help', command]).out)];
+    expect(
+      texts
+        .join('\n')
+        .split('\n')
+        .filter((line) => line.length > 80),
+    ).toEqual([]);
+  });
+
+  test('the version is the package’s', () => {
+    expect(VERSION).toBe(readJson<{ version: string }>('package.json').version);
+    expect(perpend(['--version'])).toEqual({ code: 0, out: `perpend ${VERSION}\n`, err: '' });
+  });
+});
+
+describe('wrong use exits with 2 and says what to do', () => {
+  const cases: [string[], string][] = [
+    [[], 'Say what to do.'],
+    [['prise', 'a.perp'], 'There is no command prise. Did you mean price?'],
+    [['zzzzzz'], 'There is no command zzzzzz.'],
+    [['price'], 'perpend price needs a file.'],
+    [['price', '--jsn', 'a.perp'], 'There is no option --jsn. Did you mean --json?'],
+    [['check', '--fix', 'a.perp'], 'There is no option --fix. There are --json, --workspace.'],
+    [['price', '--json=1', 'a.perp'], '--json takes no value.'],
+    [['price', '--json', '--json', 'a.perp'], '--json stands twice.'],
+    [['quote', 'a.perp', '--out'], '--out needs a value: --out PATH'],
+    [['quote', 'a.perp', 'b.perp'], 'perpend quote takes one file at a time.'],
+    [['check', '-', '-'], 'What is piped in can be read only once: give - once.'],
+    [['schema', 'a.perp'], 'perpend schema takes no file.'],
+  ];
+  test.each(cases)('%j', (args, said) => {
+    const ran = perpend(args);
+    expect(ran).toEqual({ code: 2, out: '', err: `perpend: ${said} See: perpend --help\n` });
+  });
+
+  test('a file whose name begins with a dash comes after --', () => {
+    const { err } = perpend(['check', '--', '--json']);
+    expect(err).toBe('perpend: --json cannot be read: there is no such file.\n');
+  });
+});
+
+describe('colour', () => {
+  test('is for a terminal, unless NO_COLOR or a dumb terminal says no', () => {
+    expect(wantsColour({ TERM: 'xterm' }, true)).toBe(true);
+    expect(wantsColour({ TERM: 'xterm' }, false)).toBe(false);
+    expect(wantsColour({ NO_COLOR: '1' }, true)).toBe(false);
+    expect(wantsColour({ NO_COLOR: '' }, true)).toBe(true);
+    expect(wantsColour({ TERM: 'dumb' }, true)).toBe(false);
+  });
+
+  test('comes through the cleaning that takes every other control away', () => {
+    const red = paint({ colour: true }, 'red', 'error');
+    expect(printable(red, true)).toBe('\u001b[31merror\u001b[0m');
+    expect(printable(red, false)).toBe('\ufffd[31merror\ufffd[0m');
+    expect(printable('\u001b[2J\u001b]0;x\u0007', true)).toBe('\ufffd[2J\ufffd]0;x\ufffd');
+    expect(paint({ colour: false }, 'red', 'error')).toBe('error');
+  });
+});
+
+test('near words: only the nearest, at most three, and none for a stranger', () => {
+  expect(near('chek', ['check', 'price'])).toEqual(['check']);
+  expect(near('a.x', ['a.b', 'a.c', 'a.d', 'a.e'])).toEqual(['a.b', 'a.c', 'a.d']);
+  expect(near('bricks', ['north.bricks', 'brick'])).toEqual(['north.bricks']);
+  expect(near('zebra', ['check', 'price'])).toEqual([]);
+  expect(near('x', [])).toEqual([]);
+});

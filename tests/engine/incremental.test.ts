@@ -1,0 +1,146 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { jobView } from '../../server/engine/views/job-view';
+import type { Job } from '../../server/engine/workspace/job';
+import type { Workspace } from '../../server/engine/workspace/workspace';
+import { anyChange, changed, fitted, linesOf } from './edits';
+import { EXAMPLES, JOBS } from './examples';
+import { inRoot, workspaceOf } from './world';
+
+const seed = 20260302;
+
+/** Everything a reader could see, as plain text: the ways out too, which are made when asked for. */
+function told(job: Job): unknown {
+  return JSON.parse(JSON.stringify(jobView(job)));
+}
+
+const wall = (i: number) => `wall w${i} "Wall ${i}"
+  brick     harwick-red
+  mix       general
+  bond      ${['flemish', 'english', 'english-garden-wall 3'][i % 3]}
+  thick     1 brick
+  length    ${3140 + (i % 7) * 225} mm
+  height    ${8 + (i % 5)} courses
+  exposure  zone-1
+  coping    brick-on-edge
+`;
+
+const SIXTY = `perpend 1\n\njob "Sixty"\n\nuse "firm.perp"\n\n${Array.from({ length: 60 }, (_, i) => wall(i)).join('\n')}`;
+const TEXTS: Readonly<Record<string, string>> = { ...EXAMPLES, 'sixty.perp': SIXTY };
+
+function opened(name: string, text: string): Workspace {
+  const workspace = workspaceOf(TEXTS);
+  workspace.opened(inRoot(name), text);
+  return workspace;
+}
+
+/** After each change the workspace that has seen them all must tell what one that sees only the end does. */
+function follows(name: string, runs: number, changes: number): void {
+  fc.assert(
+    fc.property(fc.array(anyChange, { minLength: 1, maxLength: changes }), (all) => {
+      let text = linesOf(TEXTS[name]!).join('\n');
+      const workspace = opened(name, text);
+      told(workspace.job(inRoot(name))!);
+      for (const any of all) {
+        const change = fitted(any, linesOf(text));
+        text = changed(text, change);
+        workspace.edited(inRoot(name), [change]);
+        const job = workspace.job(inRoot(name))!;
+        expect(job.file.text).toBe(text);
+        expect(told(job)).toEqual(told(opened(name, text).job(inRoot(name))!));
+      }
+    }),
+    { seed, numRuns: runs },
+  );
+}
+
+describe('after any edit', () => {
+  test.each(JOBS)('%s is as if it had been opened so', (name) => follows(name, 25, 6), 60_000);
+
+  test('sixty walls are as if they had been opened so', () => follows('sixty.perp', 8, 5), 60_000);
+
+  test('several changes at once count one after the other', () => {
+    fc.assert(
+      fc.property(fc.array(anyChange, { minLength: 2, maxLength: 5 }), (all) => {
+        const name = 'garden-wall/job.perp';
+        let text = linesOf(TEXTS[name]!).join('\n');
+        const workspace = opened(name, text);
+        const changes = all.map((any) => {
+          const change = fitted(any, linesOf(text));
+          text = changed(text, change);
+          return change;
+        });
+        workspace.edited(inRoot(name), changes);
+        expect(told(workspace.job(inRoot(name))!)).toEqual(
+          told(opened(name, text).job(inRoot(name))!),
+        );
+      }),
+      { seed, numRuns: 30 },
+    );
+  });
+
+  test('a firm’s file edited beside its job changes the job, and back again', () => {
+    const workspace = workspaceOf(TEXTS);
+    const job = inRoot('garden-wall/job.perp');
+    const before = told(workspace.job(job)!);
+    const firm = inRoot('firm.perp');
+    workspace.opened(firm, EXAMPLES['firm.perp']!);
+    workspace.replaced(firm, EXAMPLES['firm.perp']!.replace('£0.92 each', '£1.92 each'));
+    expect(told(workspace.job(job)!)).not.toEqual(before);
+    workspace.replaced(firm, EXAMPLES['firm.perp']!);
+    expect(told(workspace.job(job)!)).toEqual(before);
+    workspace.closed(firm);
+    expect(told(workspace.job(job)!)).toEqual(before);
+  });
+});
+
+describe('an edit inside one wall', () => {
+  const name = inRoot('sixty.perp');
+  const lineOf = (text: string) => linesOf(SIXTY).indexOf(text);
+
+  test('leaves every other wall’s work the same object', () => {
+    const workspace = opened('sixty.perp', SIXTY);
+    const before = workspace.job(name)!.works;
+    const line = lineOf('wall w30 "Wall 30"') + 5;
+    const at = { startLine: line, endLine: line, startColumn: 12, endColumn: 13 };
+    workspace.edited(name, [{ ...at, text: '9' }]);
+    const after = workspace.job(name)!.works;
+    expect(after).toHaveLength(60);
+    expect(after.map((work, i) => work === before[i])).toEqual(before.map((_, i) => i !== 30));
+  });
+
+  test('that brings lines moves the others down, and they stay the same objects', () => {
+    const workspace = opened('sixty.perp', SIXTY);
+    const before = workspace.job(name)!.works;
+    const line = lineOf('wall w30 "Wall 30"') + 1;
+    const at = { startLine: line, endLine: line, startColumn: 0, endColumn: 0 };
+    workspace.edited(name, [{ ...at, text: '  note "More"\n\n\n' }]);
+    const job = workspace.job(name)!;
+    expect(job.works.map((work, i) => work === before[i])).toEqual(before.map((_, i) => i !== 30));
+    expect(jobView(job).blocks[59]!.place.line).toBe(lineOf('wall w59 "Wall 59"') + 3);
+  });
+
+  test('a wall put in or taken out leaves the others the same objects', () => {
+    const workspace = opened('sixty.perp', SIXTY);
+    const before = workspace.job(name)!.works;
+    const line = lineOf('wall w30 "Wall 30"');
+    const at = { startLine: line, endLine: line, startColumn: 0, endColumn: 0 };
+    workspace.edited(name, [{ ...at, text: `${wall(99)}\n` }]);
+    const more = workspace.job(name)!.works;
+    expect(more).toHaveLength(61);
+    expect(more.filter((work) => before.includes(work))).toEqual(before);
+    workspace.edited(name, [{ ...at, endLine: line + linesOf(wall(99)).length, text: '' }]);
+    const again = workspace.job(name)!.works;
+    expect(again.map((work, i) => work === before[i])).toEqual(before.map(() => true));
+  });
+
+  test('a brick that changes is worked through every wall', () => {
+    const workspace = opened('sixty.perp', SIXTY);
+    const before = workspace.job(name)!.works;
+    const line = lineOf('wall w0 "Wall 0"');
+    const at = { startLine: line, endLine: line, startColumn: 0, endColumn: 0 };
+    workspace.edited(name, [{ ...at, text: 'brick harwick-red\n  frog 20%\n' }]);
+    const after = workspace.job(name)!.works;
+    expect(after.some((work) => before.includes(work))).toBe(false);
+  });
+});
