@@ -108,7 +108,10 @@ function bricksAt(title: string, bricks: Term, line: LineFacts, facts: BlockFact
 
 /** What is not known at all costs nothing and says why: the reason is the same as for its count. */
 function unknown(title: string, of: Term, env: Env): Term {
-  return product(`${title}, cost`, env.money.code, [of, counted('price', 0, env.money.code, { note: 'not known' })]);
+  return product(`${title}, cost`, env.money.code, [
+    of,
+    counted('price', 0, env.money.code, { note: 'not known' }),
+  ]);
 }
 
 function noPrice(title: string, env: Env, origin: Origin): Term {

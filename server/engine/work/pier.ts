@@ -30,12 +30,12 @@ export function workPier(facts: BlockFacts, env: Env, gang: Gang): Work {
   const gaps: Gap[] = [...masonry.gaps];
   if (!plan && masonry.brick.size)
     gaps.push({
-      what: `the size of the pier ${facts.name} is not known`,
+      what: `the size of the pier${facts.name && ` ${facts.name}`} is not known`,
       origin: facts.line('size')?.origin ?? facts.origin,
     });
   if (!height && masonry.brick.size)
     gaps.push({
-      what: `the height of the pier ${facts.name} is not known`,
+      what: `the height of the pier${facts.name && ` ${facts.name}`} is not known`,
       origin: facts.line('height')?.origin ?? facts.origin,
     });
   const bricks = withGaps(fact('Bricks', 0, 'bricks', facts.origin), gaps);
@@ -84,7 +84,7 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
             )
           : named('Bricks', needs.bricks[0]!.bricks),
     },
-    { key: 'courses', term: height.term },
+    { key: 'courses', term: { ...height.term, label: 'Courses' } },
     { key: 'height', term: high },
     { key: 'mortar', term: named('Mortar, laid', needs.mixes[0]!.litres) },
     {

@@ -244,7 +244,7 @@ class WallWork {
     const figures: Figure[] = [
       { key: 'bricks', term: bricks },
       { key: 'area', term: area },
-      { key: 'courses', term: height.term },
+      { key: 'courses', term: { ...height.term, label: 'Courses' } },
       { key: 'height', term: high },
       { key: 'mortar', term: named('Mortar, laid', needs.mixes[0]!.litres) },
       {

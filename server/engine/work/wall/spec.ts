@@ -42,28 +42,28 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
   const bond = namedBond(facts, env);
   if (!facts.line('length')?.values.length || length === undefined)
     gaps.push({
-      what: `the length of ${facts.name} is not known`,
+      what: `the length of ${facts.name || 'this wall'} is not known`,
       origin: facts.line('length')?.origin ?? facts.origin,
     });
   if (!height && unit)
     gaps.push({
-      what: `the height of ${facts.name} is not known`,
+      what: `the height of ${facts.name || 'this wall'} is not known`,
       origin: facts.line('height')?.origin ?? facts.origin,
     });
   if (!bond)
     gaps.push({
-      what: `the bond of ${facts.name} is not known`,
+      what: `the bond of ${facts.name || 'this wall'} is not known`,
       origin: facts.orDefault('bond')?.origin ?? facts.origin,
     });
   if (!joints && unit)
     gaps.push({
-      what: `the joints of ${facts.name} are not known, or no joints at all`,
+      what: `the joints of ${facts.name || 'this wall'} are not known, or no joints at all`,
       origin: facts.origin,
     });
   const halves = thick === undefined ? 0 : halvesOf(thick);
   if (halves !== 1 && halves !== 2)
     gaps.push({
-      what: `the thickness of ${facts.name} is one that is not set out yet`,
+      what: `the thickness of ${facts.name || 'this wall'} is one that is not set out yet`,
       origin: facts.orDefault('thick')?.origin ?? facts.origin,
     });
   if (!unit || !joints || !length || !height || !bond || (halves !== 1 && halves !== 2))
