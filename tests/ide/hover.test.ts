@@ -57,7 +57,9 @@ describe('a heading under the pointer', () => {
   });
 
   test('says what a heading means that has no figures', () => {
-    expect(told('perpend 1\ndefau$0lts\n  lift 1500 mm')).toContain('What holds where a job says nothing.');
+    expect(told('perpend 1\ndefau$0lts\n  lift 1500 mm')).toContain(
+      'What holds where a job says nothing.',
+    );
   });
 
   test('says that a figure is not complete', () => {
@@ -107,7 +109,7 @@ describe('a name under the pointer', () => {
   });
 
   test('shows each place that says something of it, nearest first', () => {
-    const text = told(HEAD + WALL.replace('brick red', 'dpc engin$0eering 2 courses'), )!;
+    const text = told(HEAD + WALL.replace('brick red', 'dpc engin$0eering 2 courses'))!;
     expect(text).toContain('Class B engineering brick');
     const two = told(
       `${HEAD}brick engineering\n  price £2 each\n${WALL.replace('brick red', 'brick engin$0eering')}`,
@@ -117,16 +119,22 @@ describe('a name under the pointer', () => {
   });
 
   test('knows trades, zones, openings and walls', () => {
-    expect(told('perpend 1\nlabour\n  mason £30 per h\n  gang 2 mas$0ons')).toContain('mason £30 per h');
+    expect(told('perpend 1\nlabour\n  mason £30 per h\n  gang 2 mas$0ons')).toContain(
+      'mason £30 per h',
+    );
     expect(told('perpend 1\nuse uk\nwall w\n  exposure zon$0e-1')).toContain('zone');
     expect(
-      told('perpend 1\nuse uk\nwall w\n  opening gate\n    width 1 m\n  pier p\n    at ga$0te left'),
+      told(
+        'perpend 1\nuse uk\nwall w\n  opening gate\n    width 1 m\n  pier p\n    at ga$0te left',
+      ),
     ).toContain('**opening gate**');
     expect(told(`${HEAD}${WALL}repair r\n  in no$0rth`)).toContain('64 bricks');
   });
 
   test('falls back to the line when nothing has the name', () => {
-    expect(told('perpend 1\nuse uk\nwall w\n  brick nob$0ody')).toContain('The brick it is built of.');
+    expect(told('perpend 1\nuse uk\nwall w\n  brick nob$0ody')).toContain(
+      'The brick it is built of.',
+    );
   });
 });
 
@@ -164,7 +172,11 @@ describe('nothing is told', () => {
 });
 
 test('text of the job cannot become markup', () => {
-  const text = told(`perpend 1\nuse uk\nwa$0ll n "[x](command:evil) <b> | \`"\n  length 1 m`)!;
-  expect(text).not.toContain('[x](');
-  expect(text).not.toContain('<b>');
+  const { job, at } = asked(
+    'perpend 1\nuse uk\nwa$0ll n "[x](command:evil) <b> | ``"\n  length 1 m',
+  );
+  const text = hover(job, at)!.markdown;
+  expect(text).toContain('``` wall n');
+  const outside = text.replace(/\\./g, '').replace(/(`+)(?!`).*?[^`]\1(?!`)/gs, '');
+  expect(outside).not.toMatch(/[[<`]/);
 });

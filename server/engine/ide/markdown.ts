@@ -7,9 +7,11 @@ export function plain(text: string): string {
   return text.replace(/[\\`*_{}[\]<>#|~!]/g, '\\$&').replace(/\r?\n/g, ' ');
 }
 
+/** Between more backticks than there are in it. */
 export function code(text: string): string {
-  const fence = text.includes('`') ? '``' : '`';
-  return `${fence}${text.includes('`') ? ` ${text} ` : text}${fence}`;
+  const runs = (text.match(/`+/g) ?? []).map((run) => run.length);
+  const fence = '`'.repeat(Math.max(0, ...runs) + 1);
+  return runs.length ? `${fence} ${text} ${fence}` : `${fence}${text}${fence}`;
 }
 
 /** Lines of the notation, coloured. */

@@ -39,7 +39,8 @@ type SettingKind =
 
 export class Book {
   private readonly named = new Map<string, Map<string, SourceBlock[]>>();
-  private readonly lines = new Map<string, Setting[]>();
+  private readonly lines = new Map<string, readonly Setting[]>();
+  private readonly nearest = new Map<string, Setting | null>();
   private readonly headings = new Map<string, SourceBlock[]>();
 
   /** `blocks` in scope order: the job's own first. */
@@ -48,13 +49,11 @@ export class Book {
   }
 
   private take(block: SourceBlock): void {
-    const heading = block.read.heading;
-    if (!heading) return;
-    const kind = heading.kind.key;
+    const kind = block.kind;
+    if (!kind) return;
     if (ONCE.has(kind) && this.blocksOf(kind).at(-1)?.file === block.file) return;
     push(this.headings, kind, block);
     if (block.name !== undefined) this.name(kind, block.name, block);
-    for (const line of heading.body) push(this.lines, `${kind} ${line.kind.key}`, { line, block });
   }
 
   /** Only the first of a file: a second of the same name is a finding, not another fact. */
@@ -87,9 +86,15 @@ export class Book {
     return this.headings.get(kind) ?? [];
   }
 
-  /** The nearest line of that kind. */
+  /** The nearest line of that kind. Blocks farther off are not even read. */
   setting(kind: SettingKind, key: string): Setting | undefined {
-    return this.lines.get(`${kind} ${key}`)?.[0];
+    const asked = `${kind} ${key}`;
+    const known = this.nearest.get(asked);
+    if (known !== undefined) return known ?? undefined;
+    const home = this.blocksOf(kind).find((block) => linesOf(block, key).length > 0);
+    const found = home && linesOf(home, key)[0];
+    this.nearest.set(asked, found ?? null);
+    return found;
   }
 
   /** All such lines of the nearest file that has any. */
@@ -100,8 +105,17 @@ export class Book {
 
   /** All such lines of every file, nearest first. */
   all(kind: string, key: string): readonly Setting[] {
-    return this.lines.get(`${kind} ${key}`) ?? [];
+    const known = this.lines.get(`${kind} ${key}`);
+    if (known) return known;
+    const found = this.blocksOf(kind).flatMap((block) => linesOf(block, key));
+    this.lines.set(`${kind} ${key}`, found);
+    return found;
   }
+}
+
+function linesOf(block: SourceBlock, key: string): Setting[] {
+  const lines = block.read.heading?.body ?? [];
+  return lines.filter((line) => line.kind.key === key).map((line) => ({ line, block }));
 }
 
 function push<T>(map: Map<string, T[]>, key: string, item: T): void {

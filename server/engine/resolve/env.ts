@@ -50,8 +50,13 @@ function moneyOf(book: Book): Money {
   return { code, sign, digits: digits?.kind === 'quantity' ? digits.low.toNumber() : 2 };
 }
 
+/** By its code; the nearest block that has it, so that the long list is read only for a currency no library names. */
 export function currencyOf(book: Book, code: string): Setting | undefined {
-  return book.all('currencies', 'code').find((s) => s.line.syntax.key?.text === code);
+  for (const block of book.blocksOf('currencies')) {
+    const line = block.read.heading?.body.find((l) => l.syntax.key?.text === code);
+    if (line) return { line, block };
+  }
+  return undefined;
 }
 
 /** The exact value of a quantity as written, at the chosen end of its range. */

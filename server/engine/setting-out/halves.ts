@@ -24,6 +24,9 @@ export function piecesIn(row: Row, halves: number): number {
   return Math.floor(halves / 2) * row.piece + (halves % 2) * (row.half ?? 0);
 }
 
+/** More pieces in a row than anyone lays, and past which counting by ones would lose them. */
+const MOST_PIECES = 1e9;
+
 /** False for a row that no number of pieces could ever fill: nonsense sizes, as an unfinished note may hold. */
 export function canBeFilled({ piece, half, limits }: Row, length: number): boolean {
   const { least, best, most, leastCut } = limits;

@@ -1,5 +1,6 @@
 /** A file as lines and blocks. An edit re-reads the blocks it touches; the others keep their identity, and so all that was worked out from them. */
 import { cutBlocks } from '../../../grammar/blocks';
+import { headingNamed } from '../../../grammar/lines';
 import { read } from '../../../grammar/read/read';
 import type { ReadBlock, ReadLine } from '../../../grammar/read/values';
 import { type Place, placeOf, type Span } from '../../../shared/span';
@@ -10,21 +11,30 @@ export const MOST_CHARACTERS = 4 * 1024 * 1024;
 /** One block where it stands. `firstLine` moves when lines above it come or go; nothing else ever changes. */
 export class SourceBlock {
   private ranged: boolean | undefined;
+  private known: ReadBlock | undefined;
 
   constructor(
     readonly file: SourceFile,
     public firstLine: number,
     readonly lines: readonly string[],
-    readonly read: ReadBlock,
-  ) {}
+  ) {
+    if (!file.shipped) this.known = read(lines);
+  }
+
+  /** What its lines say. A block of a library that ships is read when it is first asked for. */
+  get read(): ReadBlock {
+    this.known ??= read(this.lines);
+    return this.known;
+  }
 
   get kind(): string | undefined {
-    return this.read.heading?.kind.key;
+    return this.known ? this.known.heading?.kind.key : headingWords(this.lines)[0];
   }
 
   /** The name its heading gives, if it gives one. */
   get name(): string | undefined {
-    const value = this.read.heading?.values.name;
+    if (!this.known) return headingWords(this.lines)[1];
+    const value = this.known.heading?.values.name;
     return value?.kind === 'word' ? value.text : undefined;
   }
 
@@ -43,6 +53,18 @@ export class SourceBlock {
     const heading = this.read.syntax.heading;
     return this.place(heading?.span ?? { line: 0, start: 0, end: this.lines[0]?.length ?? 0 });
   }
+}
+
+/**
+ * Kind and name of a heading, without reading the block. Only for libraries that ship, whose every block is
+ * tested to say the same when it is read.
+ */
+export function headingWords(lines: readonly string[]): [kind?: string, name?: string] {
+  const line = lines.find((text) => /^[^\s#]/.test(text)) ?? '';
+  const [, kind, name] = /^(\S+)(?:\s+(\p{L}\S*))?/u.exec(line) ?? [];
+  const heading = kind === undefined ? undefined : headingNamed(kind);
+  if (!heading) return [];
+  return [kind, heading.takes[0]?.slot === 'new-name' ? name : undefined];
 }
 
 function rangedIn(line: ReadLine | undefined): boolean {
@@ -72,6 +94,8 @@ export class SourceFile {
   constructor(
     readonly name: string,
     text: string,
+    /** A library that ships with the tool: its blocks are read when they are asked for. */
+    readonly shipped = false,
   ) {
     this.replaceAll(text);
   }
@@ -148,16 +172,13 @@ export class SourceFile {
   private cut(from: number, to: number, old: readonly SourceBlock[] = []): SourceBlock[] {
     const part = this.lines.slice(from, to);
     const starts = cutBlocks(part);
-    const left = new Set(old);
+    const left = byText(old);
     return starts.map((start, i) => {
       const lines = part.slice(start, starts[i + 1] ?? part.length);
-      for (const block of left) {
-        if (!sameLines(block.lines, lines)) continue;
-        left.delete(block);
-        block.firstLine = from + start;
-        return block;
-      }
-      return new SourceBlock(this, from + start, lines, read(lines));
+      const block = left.get(lines.join('\n'))?.shift();
+      if (!block) return new SourceBlock(this, from + start, lines);
+      block.firstLine = from + start;
+      return block;
     });
   }
 }
@@ -166,6 +187,14 @@ function lengthOf(lines: readonly string[]): number {
   return lines.reduce((total, line) => total + line.length + 1, 0);
 }
 
-function sameLines(a: readonly string[], b: readonly string[]): boolean {
-  return a.length === b.length && a.every((line, i) => line === b[i]);
+/** In order, so that of two alike the first stays the first. Looked up, as an edit may touch every block of a file. */
+function byText(blocks: readonly SourceBlock[]): Map<string, SourceBlock[]> {
+  const found = new Map<string, SourceBlock[]>();
+  for (const block of blocks) {
+    const text = block.lines.join('\n');
+    const alike = found.get(text);
+    if (alike) alike.push(block);
+    else found.set(text, [block]);
+  }
+  return found;
 }

@@ -33,7 +33,7 @@ export class Workspace implements FileStore {
     const text = Object.hasOwn(this.shipped, name) ? this.shipped[name] : undefined;
     const known = text && (this.open.get(text.file) ?? this.shelf.get(name));
     if (known || !text) return known;
-    const file = new SourceFile(text.file, text.text);
+    const file = new SourceFile(text.file, text.text, true);
     this.shelf.set(name, file);
     return file;
   }
