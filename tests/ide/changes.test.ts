@@ -78,7 +78,7 @@ describe('formatting', () => {
     const edits = formatting(file, { first: 2, last: 2 });
     expect(edits.length).toBeGreaterThan(0);
     const lines = withEdits(UNTIDY, edits).split('\n');
-    expect(lines[2]).toBe('  brick   red'.replace(/ {3}/, '   '));
+    expect(lines[2]).toMatch(/^ {2}brick +red$/);
     expect(lines[3]).toBe('     length 1 m   # paced');
   });
 

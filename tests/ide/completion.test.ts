@@ -26,7 +26,6 @@ describe('in the first column', () => {
   test('a block is offered whole, with places to fill in', () => {
     const whole = offered(`${HEAD}wa$0`)!.items.find((i) => i.label === 'wall …')!;
     expect(whole.isSnippet).toBe(true);
-    // biome-ignore lint/suspicious/noTemplateCurlyInString: a place to fill in, as editors write it
     expect(whole.insert).toMatch(/^wall \$\{1:north/);
     expect(whole.insert).toMatch(/\n {2}length +\$\{\d:7\.4 m\}/);
   });

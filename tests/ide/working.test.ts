@@ -38,7 +38,7 @@ describe('the working of a figure', () => {
     // 64 bricks at £1.
     expect(text).toContain('# Harwick red, cost: £64.00');
     expect(text).toMatch(/64 bricks × £1\.00/);
-    expect(text).toContain('`price £1 each` firm.perp:6');
+    expect(text).toContain('`price £1 each` firm.perp:7');
   });
 
   test('goes by every step to the price', () => {
@@ -59,7 +59,7 @@ describe('the working of a figure', () => {
       'cost.red',
       (t, p) => `[${t}](x:${p.file}#${p.line})`,
     )!.markdown;
-    expect(text).toContain('[firm.perp:6](x:/jobs/firm.perp#5)');
+    expect(text).toContain('[firm.perp:7](x:/jobs/firm.perp#6)');
   });
 
   test('there is none for a figure that the job has not', () => {

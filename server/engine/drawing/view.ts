@@ -22,13 +22,13 @@ export interface View {
 
 export function viewOf(out: SettingOut, visible?: Visible): View {
   const { length, courses } = out.spec;
-  const high = Math.max(courses, ...out.spec.piers.map((pier) => pier.courses));
+  const high = Math.floor(Math.max(courses, ...out.spec.piers.map((pier) => pier.courses)));
   return {
     out,
     left: Math.max(0, visible?.from ?? 0),
     right: Math.min(length, visible?.to ?? length),
-    from: Math.max(0, visible?.courses.from ?? 0),
-    to: Math.min(high, visible?.courses.to ?? high),
+    from: Math.max(0, Math.floor(visible?.courses.from ?? 0)),
+    to: Math.min(high, Math.ceil(visible?.courses.to ?? high)),
     whole: visible === undefined,
   };
 }

@@ -79,14 +79,20 @@ class Check {
   /** Openings are named inside their own wall, which looks for them itself. */
   private name(of: readonly NamedKind[], value: Value | undefined): void {
     if (!value || !('text' in value) || of.includes('opening')) return;
+    if (of.some((kind) => this.isKnown(kind, value.text))) return;
     const known = of.flatMap((kind) => [
       ...this.env.book.names(kind),
       ...(this.work.get(kind) ?? []),
     ]);
-    if (known.includes(value.text)) return;
     this.remarks.push(
       nameUnknown(originOf(this.block, value), of.join(' or '), value.text, [...new Set(known)]),
     );
+  }
+
+  private isKnown(kind: NamedKind, name: string): boolean {
+    const { book } = this.env;
+    if (kind === 'trade' || kind === 'zone') return book.names(kind).includes(name);
+    return book.find(kind, name) !== undefined || (this.work.get(kind) ?? []).includes(name);
   }
 
   private trade(value: Value | undefined): void {

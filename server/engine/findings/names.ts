@@ -8,13 +8,14 @@ import { headOrigin, type Remark, rewrite } from './remark';
 /** Longer words are no slip of the pen, and comparing them letter by letter would take for ever. */
 const LONGEST = 64;
 
+/** As many names as are compared with each that is not known. */
+const MOST_COMPARED = 400;
+
 /** The name that was probably meant. */
 export function meantBy(name: string, known: readonly string[]): string | undefined {
   if (name.length > LONGEST) return undefined;
-  return nearest(
-    name,
-    known.filter((each) => each.length <= LONGEST),
-  );
+  const some = known.slice(0, MOST_COMPARED).filter((each) => each.length <= LONGEST);
+  return nearest(name, some);
 }
 
 export function nameUnknown(

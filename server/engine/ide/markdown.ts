@@ -36,13 +36,15 @@ export function workingList(view: WorkingView, reading: Reading): string {
 /** False when it had to stop. */
 function put(view: WorkingView, depth: number, reading: Reading, lines: string[]): boolean {
   if (lines.length >= reading.most) return false;
-  lines.push(`${'  '.repeat(depth)}- ${workingLine(view, reading.link ?? PLAIN)}`);
+  // What is told in words may be indented itself: a course under the stretch it is of.
+  const deeper = view.result ? 0 : (/^ */.exec(view.label)?.[0].length ?? 0) >> 1;
+  lines.push(`${'  '.repeat(depth + deeper)}- ${workingLine(view, reading.link ?? PLAIN)}`);
   if (depth + 1 >= reading.deep) return true;
   return view.parts.every((part) => put(part, depth + 1, reading, lines));
 }
 
 function workingLine(view: WorkingView, link: Linker): string {
-  if (!view.result) return plain(view.label);
+  if (!view.result) return plain(view.label.trim());
   const sum = view.sum && view.sum !== view.result ? ` = ${plain(view.sum)}` : '';
   const note = view.note ? ` *(${plain(view.note)})*` : '';
   const from = view.line ? ` — ${saidAt(view, link)}` : '';

@@ -1,7 +1,11 @@
 /** Setting-out: where every piece of a wall goes, and whether a length works. Pure geometry, mm. */
 
-export type { Coping, CopingQuestion } from './coping';
-export { fitCoping } from './coping';
+export type { BricksNeeded } from './count/needed';
+export { bricksNeeded } from './count/needed';
+export type { CourseRange, FaceTally, Tally } from './count/tally';
+export { ALL_COURSES, sumTallies, tally, tallyFace, tallyPier } from './count/tally';
+export type { Coping, CopingQuestion } from './fit/coping';
+export { fitCoping } from './fit/coping';
 export type {
   CapWay,
   CutWay,
@@ -14,17 +18,13 @@ export type {
   Way,
   WayKind,
   Where,
-} from './fit';
-export { fitRun, PREFERENCE } from './fit';
-export type { Row } from './halves';
-export { sizeOf } from './halves';
-export { fitHeight, gaugeJoint, heightOf } from './height';
-export type { BricksNeeded } from './needed';
-export { bricksNeeded } from './needed';
-export { setOut } from './set-out';
-export { rowOf } from './stretch';
-export type { CourseRange, FaceTally, Tally } from './tally';
-export { ALL_COURSES, sumTallies, tally, tallyFace, tallyPier } from './tally';
+} from './fit/fit';
+export { fitRun, PREFERENCE } from './fit/fit';
+export type { Row } from './fit/halves';
+export { sizeOf } from './fit/halves';
+export { fitHeight, gaugeJoint, heightOf } from './fit/height';
+export { setOut } from './lay/set-out';
+export { rowOf } from './lay/stretch';
 export type {
   Band,
   BondPattern,

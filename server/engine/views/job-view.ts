@@ -6,7 +6,7 @@ import type { Env } from '../resolve/env';
 import type { Figure, Work } from '../work/needs';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
-import { showTerm } from './show';
+import { missingOf, showTerm } from './show';
 
 export function figureView(id: string, term: Term, env: Env): FigureView {
   return {
@@ -16,7 +16,7 @@ export function figureView(id: string, term: Term, env: Env): FigureView {
     unit: term.unit,
     text: showTerm(term, env),
     complete: term.gaps.length === 0,
-    missing: [...new Set(term.gaps.map((g) => g.what))],
+    missing: missingOf(term),
   };
 }
 

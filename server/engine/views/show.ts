@@ -69,3 +69,13 @@ function moneyDigits(value: Exact, env: Env): number {
 export function showTerm(term: Term, env: Env): string {
   return showValue(term.value, term.unit, env);
 }
+
+/** As many as anyone reads: every figure of a long job may lack the same thousand things. */
+const MOST_MISSING = 50;
+
+/** What a figure lacks, each once; of very many the first, and how many more there are. */
+export function missingOf(term: Term): string[] {
+  const all = [...new Set(term.gaps.map((g) => g.what))];
+  const more = all.length - MOST_MISSING;
+  return more > 0 ? [...all.slice(0, MOST_MISSING), `and ${more} more`] : all;
+}

@@ -2,7 +2,7 @@
 import type { WorkingView } from '../../../shared/views';
 import type { Env } from '../resolve/env';
 import type { Op, Term } from '../working/term';
-import { showTerm } from './show';
+import { missingOf, showTerm } from './show';
 
 /** Deeper than any working goes; a guard, not a limit on what is shown. */
 const DEEPEST = 40;
@@ -18,7 +18,7 @@ export function workingOf(term: Term, env: Env, depth = 0): WorkingView {
     note: term.note ?? plain.note,
     place: origin && block?.place(origin.span),
     line: origin && block?.lines[origin.span.line]?.trim(),
-    missing: term.gaps.length ? [...new Set(term.gaps.map((g) => g.what))] : undefined,
+    missing: term.gaps.length ? missingOf(term) : undefined,
     parts: depth < DEEPEST ? partsOf(plain, env, depth) : [],
   };
 }

@@ -61,10 +61,9 @@ export interface Term {
 const NO_GAPS: readonly Gap[] = [];
 
 function gapsOf(args: readonly Term[]): readonly Gap[] {
-  let found = NO_GAPS;
-  for (const arg of args)
-    if (arg.gaps.length) found = found.length ? [...new Set([...found, ...arg.gaps])] : arg.gaps;
-  return found;
+  const some = args.filter((arg) => arg.gaps.length > 0);
+  if (some.length < 2) return some[0]?.gaps ?? NO_GAPS;
+  return [...new Set(some.flatMap((arg) => arg.gaps))];
 }
 
 function made(

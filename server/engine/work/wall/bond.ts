@@ -4,11 +4,14 @@ import type { Value, Values } from '../../../../grammar/read/values';
 import type { BlockFacts, LineFacts } from '../../resolve/env';
 import type { BondPattern, CoursePattern, FaceUnit } from '../../setting-out';
 
-/** More courses in a cycle than this is a slip of the pen. */
-const MOST_COURSES = 64;
+/** More courses to a pattern than this, or more units to a course, is a slip of the pen. */
+export const MOST_COURSES = 64;
 const MOST_UNITS = 64;
 
-/** `n` is the number the wall gives, for bonds that ask for one. Nothing when the bond has no course. */
+/**
+ * `n` is the number the wall gives, for bonds that ask for one. Nothing when the bond has no course, or more of
+ * them than anyone means: a pattern cut short would be another bond.
+ */
 export function bondOf(facts: BlockFacts, n: number | undefined): BondPattern | undefined {
   const number = n ?? facts.line('n')?.number('n') ?? 1;
   const courses: CoursePattern[] = [];
@@ -16,12 +19,16 @@ export function bondOf(facts: BlockFacts, n: number | undefined): BondPattern | 
     const course = courseOf(line, number);
     const times = line.line.kind.key === 'courses' ? countOf(line.values, number) : 1;
     const turns = times > 1 ? [{ units: course.units }, course] : [course];
-    for (let i = 0; i < times && courses.length < MOST_COURSES; i++)
-      courses.push(turns[i % turns.length]!);
+    if (courses.length + times > MOST_COURSES) return undefined;
+    for (let i = 0; i < times; i++) courses.push(turns[i % turns.length]!);
   }
-  if (!courses.length || courses.some((c) => !c.units.length)) return undefined;
+  if (!courses.length || courses.some((c) => !canBeLaid(c))) return undefined;
   const lap = facts.line('lap')?.number('lap') ?? 0;
   return { name: facts.name, courses, lap };
+}
+
+function canBeLaid({ units }: CoursePattern): boolean {
+  return units.length > 0 && units.length <= MOST_UNITS;
 }
 
 /** `course` and `courses` lines in the order they stand. */
@@ -35,7 +42,7 @@ function courseOf(line: LineFacts, n: number): CoursePattern {
   const units: FaceUnit[] = [];
   for (const values of list?.kind === 'list' ? list.of : []) {
     const times = values.times || values.letter ? countOf(values, n) : 1;
-    for (let i = 0; i < times && units.length < MOST_UNITS; i++)
+    for (let i = 0; i < times && units.length <= MOST_UNITS; i++)
       units.push(text(values.unit) as FaceUnit);
   }
   return { units, start: line.number('start') };

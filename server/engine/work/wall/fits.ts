@@ -21,11 +21,13 @@ const SAME = 0.5;
 
 /** Stretches by their ends, each told once, from the left and named run-1, run-2. */
 export function runsOf(masonry: Masonry, plan: WallPlan, out: SettingOut): WallRun[] {
-  const found: Segment[] = [];
+  const byEnds = new Map<string, Segment>();
   for (const band of out.bands)
-    for (const segment of band.segments)
-      if (!found.some((s) => s.from === segment.from && s.to === segment.to)) found.push(segment);
-  found.sort((a, b) => a.from - b.from || a.to - b.to);
+    for (const segment of band.segments) {
+      const ends = `${segment.from} ${segment.to}`;
+      if (!byEnds.has(ends)) byEnds.set(ends, segment);
+    }
+  const found = [...byEnds.values()].sort((a, b) => a.from - b.from || a.to - b.to);
   return found.map((segment, i) => runOf(segment, `run-${i + 1}`, masonry, plan));
 }
 

@@ -1,4 +1,4 @@
-import type { JointLimits } from './types';
+import type { JointLimits } from '../types';
 
 /** A length made up of pieces and their joints, as it is set out along one line. */
 export interface Row {
@@ -31,8 +31,9 @@ const MOST_PIECES = 1e9;
 export function canBeFilled({ piece, half, limits }: Row, length: number): boolean {
   const { least, best, most, leastCut } = limits;
   const all = [length, piece, half ?? 0, least, best, most, leastCut];
+  const few = length <= MOST_PIECES * piece && length <= MOST_PIECES;
   const sound =
-    all.every(Number.isFinite) && length > 0 && piece > 0 && (half === null || half > 0);
+    few && all.every(Number.isFinite) && length > 0 && piece > 0 && (half === null || half > 0);
   return sound && least >= 0 && best >= least && most >= best && leastCut >= 0;
 }
 

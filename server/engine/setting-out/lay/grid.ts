@@ -1,4 +1,4 @@
-import type { FacePiece, Joints, UnitSize } from './types';
+import type { FacePiece, Joints, UnitSize } from '../types';
 
 /** Steps to a brick with its joint: quarters and thirds of a brick are both whole numbers of them. */
 export const BRICK = 12;

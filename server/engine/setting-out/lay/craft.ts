@@ -1,8 +1,8 @@
+import type { EndKind } from '../types';
 import type { Joining } from './breaks';
 import type { Grid } from './grid';
 import { BRICK } from './grid';
 import type { Tiling } from './tiling';
-import type { EndKind } from './types';
 
 /** What every stretch of one wall is laid with. */
 export interface Craft {

@@ -1,5 +1,5 @@
+import type { UnitSize } from '../types';
 import type { Tally } from './tally';
-import type { UnitSize } from './types';
 
 /** Whole bricks that a tally takes, by what they are for. */
 export interface BricksNeeded {

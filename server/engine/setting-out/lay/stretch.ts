@@ -1,11 +1,11 @@
+import type { Row } from '../fit/halves';
+import { estimate, fittingHalves, sizeOf } from '../fit/halves';
+import type { EndKind, JointLimits, LaidRun, UnitSize } from '../types';
 import type { Craft, Ends } from './craft';
 import { BRICK } from './grid';
-import type { Row } from './halves';
-import { estimate, fittingHalves, sizeOf } from './halves';
 import type { Laid } from './phases';
 import { layWithCut } from './phases';
 import { toRun } from './run';
-import type { EndKind, JointLimits, LaidRun, UnitSize } from './types';
 import type { Zone } from './zones';
 
 /** A length matched to half bricks: `halves` at joints within the limits, or else so much off it. */

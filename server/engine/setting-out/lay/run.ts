@@ -1,10 +1,10 @@
+import type { LaidRun, PieceGroup, PieceRun } from '../types';
 import type { Ends } from './craft';
 import type { Grid } from './grid';
 import { EPS } from './grid';
 import type { GridCourse } from './laps';
 import { endOf } from './laps';
 import type { Cell, CellGroup } from './tiling';
-import type { LaidRun, PieceGroup, PieceRun } from './types';
 
 /** Face length of a cell on the grid, mm; a cut that takes the rest is given `rest`. */
 function lengthOf(cell: Cell, grid: Grid, rest: number): number {

@@ -1,6 +1,6 @@
+import type { JointLimits, UnitSize } from '../types';
 import type { Fit } from './fit';
 import { fitRun } from './fit';
-import type { JointLimits, UnitSize } from './types';
 
 /** A course of brick on edge over a wall or pier. */
 export interface CopingQuestion {

@@ -1,4 +1,4 @@
-import type { FacePiece, LaidRun, PieceCount, PierPlan, SettingOut, UnitSize } from './types';
+import type { FacePiece, LaidRun, PieceCount, PierPlan, SettingOut, UnitSize } from '../types';
 
 /** Pieces counted. Cuts are kept by length, shortest first. */
 export interface Tally {

@@ -1,4 +1,4 @@
-import { cutWays } from './fit-cuts';
+import { cutWays } from './cuts';
 import type { Row } from './halves';
 import {
   canBeFilled,

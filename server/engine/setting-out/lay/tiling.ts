@@ -1,6 +1,6 @@
+import type { BondPattern, CoursePattern, FacePiece, FaceUnit } from '../types';
 import type { Grid } from './grid';
 import { BRICK, EPS, mod } from './grid';
-import type { BondPattern, CoursePattern, FacePiece, FaceUnit } from './types';
 
 /** A piece on the grid; `width` in steps, its joint included. */
 export interface Cell {

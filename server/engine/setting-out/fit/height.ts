@@ -1,6 +1,6 @@
+import type { JointLimits } from '../types';
 import type { Fit, FitQuestion } from './fit';
 import { fitRun } from './fit';
-import type { JointLimits } from './types';
 
 /** Does a height work in whole courses, each with its bed? `limits` are those of the bed joint. */
 export function fitHeight(

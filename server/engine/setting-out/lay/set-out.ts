@@ -1,17 +1,17 @@
+import { canBeFilled } from '../fit/halves';
+import type { BrokenBond, Segment, SettingOut, WallSpec } from '../types';
 import type { Clear, Fixed } from './bands';
-import { clashesOf, clearBands, clearBetween, fixedPoints } from './bands';
+import { clashesOf, clearBands, clearBetween, fixedPoints, wholeCourses } from './bands';
 import type { Beside } from './composite';
 import { layUnder, openingAt } from './composite';
 import type { Craft } from './craft';
 import { quoinFor } from './craft';
 import { BRICK, gridOf, mod } from './grid';
-import { canBeFilled } from './halves';
 import { layOnGrid } from './phases';
 import type { LaidStretch } from './stretch';
 import { layStretch, matchLength, rowOf } from './stretch';
 import type { Tiling } from './tiling';
 import { mirror, shift, tilingsOf } from './tiling';
-import type { BrokenBond, Segment, SettingOut, WallSpec } from './types';
 
 /** What is worked out once for a wall, and what has been laid of it so far. */
 interface Site {
@@ -114,7 +114,8 @@ function brokenAt(site: Site, at: number, why: 'bond' | 'cut', across: boolean):
 }
 
 function makesSense(spec: WallSpec): boolean {
-  const { unit, joints, limits, bond, courses } = spec;
+  const { unit, joints, limits, bond } = spec;
+  const courses = wholeCourses(spec);
   const sizes = [unit.width, unit.height, unit.height + joints.bed, unit.width - joints.perpend];
   const row = rowOf(unit, joints.perpend, { left: 'stopped', right: 'stopped' }, limits);
   const laid =

@@ -1,4 +1,4 @@
-import type { EndKind, WallSpec } from './types';
+import type { EndKind, WallSpec } from '../types';
 
 /** Something the wall stops at, through a range of courses. */
 export interface Fixed {
@@ -28,15 +28,21 @@ export interface ClearBand {
 
 const clamp = (value: number, most: number) => Math.min(Math.max(value, 0), most);
 
+/** Courses come whole: part of one is not laid. */
+export function wholeCourses({ courses }: WallSpec): number {
+  return Math.max(0, Math.floor(courses));
+}
+
 /** Every opening and pier of a wall, cut off at the wall's edges, left to right. */
 export function fixedPoints(spec: WallSpec): Fixed[] {
-  const { length, courses } = spec;
+  const { length } = spec;
+  const courses = wholeCourses(spec);
   const openings = spec.openings.map((o) => ({
     name: o.name,
     from: clamp(o.from, length),
     to: clamp(o.from + o.width, length),
-    sill: clamp(o.sill, courses),
-    top: clamp(o.top ?? courses, courses),
+    sill: clamp(Math.floor(o.sill), courses),
+    top: clamp(Math.floor(o.top ?? courses), courses),
     end: 'stopped' as const,
     opening: true,
   }));
@@ -45,7 +51,7 @@ export function fixedPoints(spec: WallSpec): Fixed[] {
     from: clamp(p.from, length),
     to: clamp(p.from + p.width, length),
     sill: 0,
-    top: clamp(p.courses, courses),
+    top: clamp(Math.floor(p.courses), courses),
     end: p.joins ?? ('butted' as const),
     opening: false,
   }));
@@ -74,7 +80,7 @@ export function clearBetween(spec: WallSpec, fixed: Iterable<Fixed>): Clear[] {
 
 /** Courses grouped where the same things interrupt them. */
 export function clearBands(spec: WallSpec, fixed: readonly Fixed[]): ClearBand[] {
-  const levels = new Set([0, spec.courses]);
+  const levels = new Set([0, wholeCourses(spec)]);
   for (const f of fixed) levels.add(f.sill).add(f.top);
   const sorted = [...levels].sort((a, b) => a - b);
   return sorted.slice(1).map((to, i) => {
