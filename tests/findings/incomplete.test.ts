@@ -36,6 +36,52 @@ describe('incomplete', () => {
     `);
   });
 
+  test('is told of what the work is laid without, and is wrong without', () => {
+    tells(`
+      perpend 1
+      use "firm.perp"
+      wall north
+        brick   red
+        bond    english-garden-wall ?
+                                    ^ incomplete: the number of the bond of north
+        thick   1 brick
+        stands  held
+        length  2240 mm
+        height  8 courses
+        dpc     engineering ? courses
+                            ^ incomplete: the damp course of north
+        opening window
+          from    left 665 mm
+          width   910 mm
+          sill    ?
+                  ^ incomplete: the sill of the opening window
+          height  ?
+                  ^ incomplete: the height of the opening window
+        pier a
+          at    left
+          size  ?
+                ^ incomplete: the size of the pier a is still to be measured
+        pier b
+        ^^^^^^ incomplete: the size of the pier b is not known
+          at    right
+    `);
+  });
+
+  test('is told of a bond with more courses than anyone means', () => {
+    tells(`
+      perpend 1
+      use "firm.perp"
+      wall north
+        brick   red
+        bond    english-garden-wall 1000000
+        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ incomplete: or more than 64 before it repeats
+        thick   1 brick
+        stands  held
+        length  2240 mm
+        height  8 courses
+    `);
+  });
+
   test('is told of a wall without length or height at its heading', () => {
     tells(`
       perpend 1

@@ -26,6 +26,7 @@ describe('opening-outside', () => {
         opening somewhere
           from   left ?
           ^^^^^^^^^^^^^ opening-outside: It is not known where it begins
+                      ^ incomplete: the start of the opening somewhere is still to be measured
           width  235 mm
         opening nothing
         ^^^^^^^^^^^^^^^ opening-outside: it needs from and width
@@ -129,7 +130,6 @@ describe('opening-width', () => {
           'Make the wall 2240 mm: the run is 185 mm longer, 10 bricks',
           '8 whole bricks and 2 cuts of 122.5 mm at the middle, joints of 10 mm',
           '9 bricks with joints of 15 mm, wider or tighter than anyone would accept',
-          '8½ bricks (half-bond) with joints of 29.1 mm, wider or tighter than anyone would accept',
           'Make it 910 mm',
           'Make it 1022.5 mm',
           'Make it 1135 mm',

@@ -77,22 +77,16 @@ const edit = fc.record({
   across: fc.nat(12),
   piece: fc.constantFrom(...PIECES),
 });
+type Edit = typeof edit extends fc.Arbitrary<infer E> ? E : never;
 
-function apply(
-  workspace: Workspace,
-  e: { [K in keyof typeof edit]: never } | Record<string, never>,
-) {
-  const { file, line, column, down, across, piece } = e as unknown as Record<string, number> & {
-    piece: string;
-  };
-  const name = NAMES[file! % NAMES.length]!;
+function apply(workspace: Workspace, { file, line, column, down, across, piece }: Edit): void {
+  const name = NAMES[file % NAMES.length]!;
   const { lines } = workspace.file(name)!;
-  const startLine = line! % lines.length;
-  const startColumn = column! % (lines[startLine]!.length + 1);
-  const endLine = Math.min(startLine + down!, lines.length - 1);
-  const most = lines[endLine]!.length;
-  const endColumn =
-    endLine > startLine ? Math.min(across!, most) : Math.min(startColumn + (across! >> 2), most);
+  const startLine = line % lines.length;
+  const startColumn = column % (lines[startLine]!.length + 1);
+  const endLine = Math.min(startLine + down, lines.length - 1);
+  const end = endLine > startLine ? across : startColumn + (across >> 2);
+  const endColumn = Math.min(end, lines[endLine]!.length);
   const change: TextChange = { startLine, startColumn, endLine, endColumn, text: piece };
   workspace.edited(name, [change]);
 }
@@ -103,7 +97,7 @@ describe('after any edits', () => {
       fc.property(fc.array(edit, { minLength: 30, maxLength: 30 }), (edits) => {
         const workspace = opened();
         edits.forEach((e, i) => {
-          apply(workspace, e as never);
+          apply(workspace, e);
           if (i % 3 === 0) for (const name of NAMES) shown(workspace, name);
         });
         const other = fresh(workspace);
@@ -137,13 +131,16 @@ describe('what an edit leaves alone', () => {
     const name = NAMES[1]!;
     const line = workspace.file(name)!.lines.findIndex((l) => l.startsWith('cost skip'));
     const works = workspace.job(name)!.works;
+    const total = workspace.job(name)!.price.total.value.toNumber();
+    const end = workspace.file(name)!.lines[line]!.length;
     workspace.edited(name, [
-      { startLine: line, startColumn: 0, endLine: line, endColumn: 0, text: '# ' },
+      { startLine: line, startColumn: end, endLine: line, endColumn: end, text: '0' },
     ]);
-    expect(workspace.job(name)!.works[0]).toBe(works[0]);
+    expect(workspace.job(name)!.price.total.value.toNumber()).toBeGreaterThan(total);
+    expect(workspace.job(name)!.works[0] === works[0]).toBe(true);
     workspace.edited(name, [
       { startLine: 0, startColumn: 9, endLine: 0, endColumn: 9, text: '\ndefaults\n  lift 1 m' },
     ]);
-    expect(workspace.job(name)!.works[0]).not.toBe(works[0]);
+    expect(workspace.job(name)!.works[0] === works[0]).toBe(false);
   });
 });

@@ -103,7 +103,7 @@ export interface Decision {
   readonly how: 'joints' | 'half-bond' | 'cut';
   /** Mm. */
   readonly cut?: number;
-  readonly where?: string;
+  readonly where?: 'left' | 'right' | 'middle';
 }
 
 export function decisionFor(home: BlockFacts, name: string): Decision | undefined {
@@ -112,7 +112,7 @@ export function decisionFor(home: BlockFacts, name: string): Decision | undefine
   return {
     how: line.word('how') as Decision['how'],
     cut: line.number('cut'),
-    where: line.word('where') || undefined,
+    where: (line.word('where') || undefined) as Decision['where'],
   };
 }
 

@@ -48,8 +48,8 @@ function shown(view: WorkingView): string {
 /** Sums that only say the value again are left out, and very long ones cut. */
 function sumText(view: WorkingView): string {
   const sum = view.sum ?? '';
-  if (sum.startsWith(view.result)) return '';
-  return plain(sum.length > LONGEST ? `${sum.slice(0, LONGEST)}…` : sum);
+  if (!sum || sum.startsWith(view.result)) return '';
+  return plain(`= ${sum.length > LONGEST ? `${sum.slice(0, LONGEST)}…` : sum}`);
 }
 
 const LONGEST = 60;

@@ -21,6 +21,8 @@ export interface FileStore {
 
 const DEEPEST = 12;
 const MOST_FILES = 64;
+/** Files asked for in all, those that are not there too: asking the disk takes time. */
+const MOST_ASKED = 4 * MOST_FILES;
 
 /** The library taken when no file names one: said in a finding, never in silence. */
 export const ASSUMED_LIBRARY = 'uk';
@@ -50,6 +52,7 @@ class Walk {
   readonly files: SourceFile[] = [];
   readonly libraries: SourceFile[] = [];
   readonly remarks: Remark[] = [];
+  private asked = 0;
 
   constructor(private readonly store: FileStore) {}
 
@@ -90,6 +93,11 @@ class Walk {
     }
     if (path?.kind !== 'text') return;
     const origin = { block, span: path.span };
+    this.asked += 1;
+    if (this.asked > MOST_ASKED) {
+      this.remarks.push(findings.useTooDeep(origin, DEEPEST, MOST_FILES));
+      return;
+    }
     const found = this.store.find(file, path.text);
     if (found === 'outside') this.remarks.push(findings.useOutside(origin, path.text));
     else if (found === 'missing') this.remarks.push(findings.useMissing(origin, path.text));

@@ -31,6 +31,7 @@ export type {
   BrokenBond,
   CountedPiece,
   CoursePattern,
+  Decided,
   EndKind,
   FacePiece,
   FaceUnit,

@@ -119,6 +119,16 @@ export interface WallSpec {
   openings: readonly OpeningSpec[];
   piers: readonly PierSpec[];
   limits: JointLimits;
+  /** Stretches that somebody has decided to lay otherwise than by rule. */
+  decided?: readonly Decided[];
+}
+
+/** A stretch, by its ends in mm, laid at joints within other limits, or with its cut at one end. */
+export interface Decided {
+  from: number;
+  to: number;
+  limits: JointLimits;
+  cutAt?: 'left' | 'right' | 'middle';
 }
 
 /** A piece as it shows in the face. A one-brick wall has two `stretcher`s behind one another for each. */

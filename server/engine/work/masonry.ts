@@ -3,6 +3,7 @@ import { type BlockFacts, defaultLine, defaultTerm, type Env } from '../resolve/
 import type { JointLimits, Joints, UnitSize } from '../setting-out';
 import type { Gap, Term } from '../working/term';
 import { type Brick, brickOf, type JointTerms, jointsOf, type Mix, mixOf } from './goods';
+import { unsaidIn } from './unsaid';
 
 export interface Masonry {
   readonly facts: BlockFacts;
@@ -16,7 +17,8 @@ export interface Masonry {
 export function masonryOf(facts: BlockFacts, env: Env): Masonry {
   const brick = brickOf(facts.orDefault('brick'), env, facts.origin);
   const mix = mixOf(facts.orDefault('mix'), env, facts.origin);
-  return withJoints(facts, env, brick, mix);
+  const masonry = withJoints(facts, env, brick, mix);
+  return { ...masonry, gaps: [...masonry.gaps, ...unsaidIn(facts)] };
 }
 
 export function withJoints(facts: BlockFacts, env: Env, brick: Brick, mix: Mix): Masonry {

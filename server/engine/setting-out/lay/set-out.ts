@@ -1,5 +1,5 @@
 import { canBeFilled } from '../fit/halves';
-import type { BrokenBond, Segment, SettingOut, WallSpec } from '../types';
+import type { BrokenBond, Decided, Segment, SettingOut, WallSpec } from '../types';
 import type { Clear, Fixed } from './bands';
 import { clashesOf, clearBands, clearBetween, fixedPoints, wholeCourses } from './bands';
 import type { Beside } from './composite';
@@ -58,8 +58,21 @@ function masterAt(site: Site, from: number): Tiling[] {
   return site.master.map((tiling) => shift(tiling, by));
 }
 
+/** Ends nearer than this are the same end, mm. */
+const SAME_END = 0.5;
+
+function decidedFor({ decided = [] }: WallSpec, clear: Clear): Decided | undefined {
+  const near = (a: number, b: number) => Math.abs(a - b) < SAME_END;
+  return decided.find((d) => near(d.from, clear.from) && near(d.to, clear.to));
+}
+
 function matchOf({ spec }: Site, clear: Clear) {
-  const row = rowOf(spec.unit, spec.joints.perpend, clear, spec.limits);
+  const row = rowOf(
+    spec.unit,
+    spec.joints.perpend,
+    clear,
+    decidedFor(spec, clear)?.limits ?? spec.limits,
+  );
   return matchLength(row, clear.to - clear.from);
 }
 
@@ -68,13 +81,24 @@ function layBeside(site: Site, clear: Clear): LaidStretch {
   const length = clear.to - clear.from;
   const master = masterAt(site, clear.from);
   const phase = master.map(({ origin, period }) => mod(origin, period));
-  const key = `${length.toFixed(6)} ${clear.left} ${clear.right} ${phase}`;
+  const decided = decidedFor(site.spec, clear);
+  const way = decided ? JSON.stringify([decided.limits, decided.cutAt]) : '';
+  const key = `${length.toFixed(6)} ${clear.left} ${clear.right} ${phase} ${way}`;
   const known = site.alike.get(key);
   if (known) return known;
   const onGrid = (width: number) => layOnGrid(site.craft, width, clear, master);
-  const laid = layStretch(site.craft, length, matchOf(site, clear), clear, onGrid);
+  const match = matchOf(site, clear);
+  const cutAt = stepOfCut(decided, match.halves);
+  const laid = layStretch(site.craft, length, match, clear, onGrid, cutAt);
   site.alike.set(key, laid);
   return laid;
+}
+
+/** A cut at an end stands a brick in from it: the end itself stays as the bond has it. */
+function stepOfCut(decided: Decided | undefined, halves: number): number | undefined {
+  const width = (halves * BRICK) / 2;
+  if (decided?.cutAt === 'left') return Math.min(BRICK, width / 2);
+  return decided?.cutAt === 'right' ? Math.max(width - BRICK, width / 2) : undefined;
 }
 
 /** A stretch that runs under or over openings, or over piers. */

@@ -63,8 +63,11 @@ export function layStretch(
   const extra = match.off / craft.grid.step;
   const plain = onGrid(width);
   const zones = plain?.zones ?? [{ tilings: craft.tilings, to: Number.POSITIVE_INFINITY }];
-  const place = cutAt ?? (zones.length > 1 ? zones[0]!.to : width / 2);
-  const cut = match.fits ? plain : plain && layWithCut(craft, plain, width, extra, ends, place);
+  const usual = zones.length > 1 ? zones[0]!.to : width / 2;
+  const cutIn = (at: number) => plain && layWithCut(craft, plain, width, extra, ends, at);
+  const wished = !match.fits && cutAt !== undefined ? cutIn(cutAt) : null;
+  const place = wished ? cutAt! : usual;
+  const cut = match.fits ? plain : (wished ?? cutIn(usual));
   const runs = cut
     ? cut.courses.map((course) => toRun(course, length, width + extra, ends, craft.grid))
     : craft.tilings.map(() => oddRun(craft, length, ends));

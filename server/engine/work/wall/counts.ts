@@ -16,6 +16,7 @@ import { type Counted, countBricks } from '../count';
 import { type Brick, brickOf } from '../goods';
 import { lengthText } from '../lengths';
 import type { Masonry } from '../masonry';
+import { decidedRuns, runsOf } from './fits';
 import type { WallPlan } from './spec';
 
 export interface Dpc {
@@ -35,8 +36,15 @@ export interface WallCounts {
   readonly all: Tally;
 }
 
-export function countWall(masonry: Masonry, plan: WallPlan): WallCounts {
+/** Laid once to know its runs, and again where a `fit` line decides for one. */
+function layOut(masonry: Masonry, plan: WallPlan): SettingOut {
   const out = setOut(plan.spec);
+  const decided = decidedRuns(runsOf(masonry, plan, out), plan.spec.limits);
+  return decided.length ? setOut({ ...plan.spec, decided }) : out;
+}
+
+export function countWall(masonry: Masonry, plan: WallPlan): WallCounts {
+  const out = layOut(masonry, plan);
   const damp = dpcCourses(masonry);
   const above: CourseRange = { from: damp, to: null };
   const wall = counted(masonry, plan, 'Bricks in the wall', [tally(out, above)], () =>

@@ -1,10 +1,15 @@
 /** Each stretch of a wall between fixed points, as the reader knows it, and the lines that would move its ends. */
 
+import { decisionFor } from '../../findings/fit';
 import { bondBroken, runUnfit, type WallRun } from '../../findings/fit-run';
 import type { Remark, RemarkWay } from '../../findings/remark';
 import type { LineFacts } from '../../resolve/env';
 import {
+  type Decided,
+  type Fit,
   fitRun,
+  type JointLimits,
+  type JointWay,
   type LengthWay,
   rowOf,
   type Segment,
@@ -31,6 +36,22 @@ export function runsOf(masonry: Masonry, plan: WallPlan, out: SettingOut): WallR
   return found.map((segment, i) => runOf(segment, `run-${i + 1}`, masonry, plan));
 }
 
+/** Runs that a `fit` line has laid otherwise: at joints outside the usual limits, or with the cut at one end. */
+export function decidedRuns(runs: readonly WallRun[], limits: JointLimits): Decided[] {
+  return runs.flatMap(({ fit, segment, text }) => {
+    const decision = decisionFor(text.home, text.name);
+    if (fit.works !== 'no' || !decision) return [];
+    const { from, to } = segment;
+    if (decision.how === 'cut') return [{ from, to, limits, cutAt: decision.where }];
+    const way = fit.ways.find((w): w is JointWay => w.kind === decision.how);
+    return way ? [{ from, to, limits: reaching(limits, way.joint) }] : [];
+  });
+}
+
+function reaching(limits: JointLimits, joint: number): JointLimits {
+  return { ...limits, least: Math.min(limits.least, joint), most: Math.max(limits.most, joint) };
+}
+
 export function remarkOnRuns(runs: readonly WallRun[], masonry: Masonry, remarks: Remark[]): void {
   for (const run of runs) {
     const remark = runUnfit(run, masonry) ?? bondBroken(run, masonry);
@@ -41,7 +62,7 @@ export function remarkOnRuns(runs: readonly WallRun[], masonry: Masonry, remarks
 function runOf(segment: Segment, name: string, masonry: Masonry, plan: WallPlan): WallRun {
   const { spec } = plan;
   const row = rowOf(spec.unit, spec.joints.perpend, segment, spec.limits);
-  const fit = fitRun({ ...row, length: segment.to - segment.from });
+  const fit = sensible(fitRun({ ...row, length: segment.to - segment.from }), row.limits.best);
   const line = governing(segment, masonry, plan);
   const between = `from ${endName(segment.from, 'left', plan, masonry)} to ${endName(segment.to, 'right', plan, masonry)}`;
   const move = (way: LengthWay) => (line ? moved(line, way, masonry) : undefined);
@@ -93,6 +114,17 @@ function lengthWay(halves: number, size: number, length: number): LengthWay {
     length: size,
     change: size - length,
   };
+}
+
+/** Of whole bricks and half-bond, both at joints nobody would accept, only the nearer to the best joint is offered. */
+function sensible(fit: Fit, best: number): Fit {
+  const off = (kind: 'joints' | 'half-bond') => {
+    const way = fit.ways.find((w): w is JointWay => w.kind === kind);
+    return way && !way.acceptable ? Math.abs(way.joint - best) : 0;
+  };
+  const worse = off('half-bond') > off('joints') ? 'half-bond' : 'joints';
+  if (fit.works !== 'no' || !off(worse)) return fit;
+  return { ...fit, ways: fit.ways.filter((w) => w.kind !== worse || fit.ways.length === 1) };
 }
 
 /** What stands at a point of the wall, in words. */

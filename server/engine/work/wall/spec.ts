@@ -8,7 +8,7 @@ import type { EndKind, OpeningSpec, PierSpec, WallSpec } from '../../setting-out
 import type { Gap } from '../../working/term';
 import { halvesOf, jointsIn, limitsOf, type Masonry } from '../masonry';
 import { planOf } from '../plan';
-import { bondOf } from './bond';
+import { bondOf, MOST_COURSES } from './bond';
 import { type Height, heightIn } from './height';
 
 export interface OpeningFacts {
@@ -52,7 +52,7 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
     });
   if (!bond)
     gaps.push({
-      what: `the bond of ${facts.name || 'this wall'} is not known`,
+      what: whyNoBond(facts, env),
       origin: facts.orDefault('bond')?.origin ?? facts.origin,
     });
   if (!joints && unit)
@@ -93,6 +93,13 @@ function namedBond(facts: BlockFacts, env: Env) {
   const line = facts.orDefault('bond');
   const bond = line && factsNamed(env, 'bond', line.word('bond'));
   return bond && bondOf(bond, line.number('n'));
+}
+
+function whyNoBond(facts: BlockFacts, env: Env): string {
+  const name = facts.name || 'this wall';
+  const known = factsNamed(env, 'bond', facts.orDefault('bond')?.word('bond') ?? '');
+  if (!known) return `the bond of ${name} is not known`;
+  return `the bond of ${name} has no course, or more than ${MOST_COURSES} before it repeats`;
 }
 
 function endOf(facts: BlockFacts, side: 'left' | 'right'): EndKind {
@@ -143,7 +150,7 @@ function openingSpec(
   }
   const sill = facts.line('sill')?.number('courses') ?? 0;
   const high = facts.line('height')?.number('courses');
-  const top = high === undefined || sill + high >= courses ? null : sill + high;
+  const top = high === undefined || sill + high >= courses ? null : Math.floor(sill + high);
   if (sill >= courses) {
     remarks.push(openingOutside(facts, 'Its sill is above the top of the wall.'));
     return undefined;
