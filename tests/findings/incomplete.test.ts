@@ -48,7 +48,7 @@ describe('incomplete', () => {
         stands  held
         length  2240 mm
         height  8 courses
-        dpc     engineering ? courses
+        dpc     engineering ?
                             ^ incomplete: the damp course of north
         opening window
           from    left 665 mm

@@ -96,6 +96,16 @@ describe('use-too-deep', () => {
     expect(found[0]!.place).toEqual({ file: `${ROOT}/job.perp`, line: 65, start: 4, end: 13 });
   });
 
+  test('is told rather than ask a disk for thousands of files that are not there', () => {
+    const asked = { resolved: [], read: [] as string[] };
+    const uses = Array.from({ length: 5000 }, (_, i) => `use "${i}.perp"\n`).join('');
+    const workspace = workspaceOf({ 'job.perp': `perpend 1\nuse uk\n${uses}` }, asked);
+    const codes = workspace.job(inRoot('job.perp'))!.findings.map((f) => f.code);
+    expect(new Set(codes)).toEqual(new Set(['use-missing', 'use-too-deep']));
+    expect(codes).toHaveLength(5000);
+    expect(asked.read.length).toBeLessThan(300);
+  });
+
   test('is not told of a few', () => {
     silent('perpend 1\nuse uk\nuse "0.perp"\n', 'use-too-deep', { ...chain(10), '10.perp': '' });
   });

@@ -88,17 +88,20 @@ function layBeside(site: Site, clear: Clear): LaidStretch {
   if (known) return known;
   const onGrid = (width: number) => layOnGrid(site.craft, width, clear, master);
   const match = matchOf(site, clear);
-  const cutAt = stepOfCut(decided, match.halves);
+  const cutAt = stepsOfCut(decided, match.halves);
   const laid = layStretch(site.craft, length, match, clear, onGrid, cutAt);
   site.alike.set(key, laid);
   return laid;
 }
 
-/** A cut at an end stands a brick in from it: the end itself stays as the bond has it. */
-function stepOfCut(decided: Decided | undefined, halves: number): number | undefined {
+/** Bricks in from an end at which a cut is tried: the end itself stays as the bond has it. */
+const IN_FROM_END = [1, 1.5, 2, 2.5];
+
+function stepsOfCut(decided: Decided | undefined, halves: number): readonly number[] {
   const width = (halves * BRICK) / 2;
-  if (decided?.cutAt === 'left') return Math.min(BRICK, width / 2);
-  return decided?.cutAt === 'right' ? Math.max(width - BRICK, width / 2) : undefined;
+  const near = IN_FROM_END.map((bricks) => bricks * BRICK).filter((at) => at < width);
+  if (decided?.cutAt === 'left') return near;
+  return decided?.cutAt === 'right' ? near.map((at) => width - at) : [];
 }
 
 /** A stretch that runs under or over openings, or over piers. */
@@ -110,7 +113,8 @@ function layAcross(site: Site, clear: Clear, inside: readonly Clear[]): LaidStre
   const gap = inside.length > 1 ? (inside[0]!.to + inside[1]!.from) / 2 : null;
   const under = gap === null ? undefined : (gap - clear.from) / craft.grid.step;
   const onGrid = (width: number) => layUnder(craft, beside, width, clear, master, under);
-  return layStretch(craft, clear.to - clear.from, match, clear, onGrid, under);
+  const places = under === undefined ? [] : [under];
+  return layStretch(craft, clear.to - clear.from, match, clear, onGrid, places);
 }
 
 function layClear(site: Site, clear: Clear): Segment {

@@ -49,7 +49,7 @@ export interface LaidStretch {
 
 /**
  * Lays one stretch. `onGrid` lays it as if its length were a number of half bricks; a length that
- * no joints fit then takes a cut at step `cutAt`, or where the bond is broken already, or in the middle.
+ * no joints fit then takes a cut at the first step of `cutAt` that it can, or where the bond is broken already, or in the middle.
  */
 export function layStretch(
   craft: Craft,
@@ -57,7 +57,7 @@ export function layStretch(
   match: Match,
   ends: Ends,
   onGrid: (width: number) => Laid | null,
-  cutAt?: number,
+  cutAt: readonly number[] = [],
 ): LaidStretch {
   const width = (match.halves * BRICK) / 2;
   const extra = match.off / craft.grid.step;
@@ -65,9 +65,9 @@ export function layStretch(
   const zones = plain?.zones ?? [{ tilings: craft.tilings, to: Number.POSITIVE_INFINITY }];
   const usual = zones.length > 1 ? zones[0]!.to : width / 2;
   const cutIn = (at: number) => plain && layWithCut(craft, plain, width, extra, ends, at);
-  const wished = !match.fits && cutAt !== undefined ? cutIn(cutAt) : null;
-  const place = wished ? cutAt! : usual;
-  const cut = match.fits ? plain : (wished ?? cutIn(usual));
+  const wished = match.fits ? undefined : cutAt.find((at) => cutIn(at));
+  const place = wished ?? usual;
+  const cut = match.fits ? plain : cutIn(place);
   const runs = cut
     ? cut.courses.map((course) => toRun(course, length, width + extra, ends, craft.grid))
     : craft.tilings.map(() => oddRun(craft, length, ends));
