@@ -11,6 +11,7 @@ const contents = [
   'CHANGELOG.md',
   'LICENSE',
   'README.md',
+  'client/media/editor.png',
   'dist/THIRD-PARTY-NOTICES.txt',
   'dist/client.cjs',
   'dist/library/de.perp',
@@ -54,6 +55,8 @@ async function main() {
     packagePath: file,
     dependencies: false,
     allowMissingRepository: true,
+    // The picture is in the package; there is no address that a link to it could be made to.
+    rewriteRelativeLinks: false,
   });
   console.log(`\n${file}  ${(statSync(path.join(root, file)).size / 1024).toFixed(0)} KiB`);
 }

@@ -61,9 +61,11 @@ export class StatusBar extends Disposable {
   }
 }
 
-function inFront(): TextDocument | undefined {
-  const document = window.activeTextEditor?.document;
-  return document?.languageId === LANGUAGE ? document : undefined;
+/** The file that is edited; while a page or a panel has the focus, one that is still to be seen. */
+export function inFront(): TextDocument | undefined {
+  const active = window.activeTextEditor;
+  const editors = active ? [active] : window.visibleTextEditors;
+  return editors.find(({ document }) => document.languageId === LANGUAGE)?.document;
 }
 
 function tooltip(totals: Totals): MarkdownString {

@@ -12,7 +12,8 @@ import {
   workspace,
 } from 'vscode';
 import type { FigureItem } from '../shared/protocol';
-import { LANGUAGE, type Server } from './server';
+import type { Server } from './server';
+import { inFront } from './status-bar';
 
 const SCHEME = 'perpend-working';
 
@@ -43,8 +44,8 @@ export class WorkingPage extends Disposable implements TextDocumentContentProvid
 
   /** Asks which figure, then shows how it came about. */
   async choose(): Promise<void> {
-    const file = window.activeTextEditor?.document;
-    if (file?.languageId !== LANGUAGE) return;
+    const file = inFront();
+    if (!file) return;
     const figures = await this.server.figures(file.uri);
     if (!figures.length) {
       void window.showInformationMessage('This file is no job, so it has no figures.');

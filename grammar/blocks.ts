@@ -52,8 +52,24 @@ type Growing = Omit<LineSyntax, 'body' | 'strayed' | 'parted'> & {
   parted?: boolean;
 };
 
+/** Lines read lately: from one keystroke to the next, all lines of a block but one are as they were. */
+const lately = new Map<string, LineSyntax | undefined>();
+const MOST_KEPT = 512;
+/** Longer ones are no lines that anyone types at, and would only be held. */
+const LONGEST_KEPT = 400;
+
 /** One line, or nothing when it is empty. */
 export function readLine(text: string, number: number): LineSyntax | undefined {
+  if (text.length > LONGEST_KEPT) return readAnew(text, number);
+  const key = `${number} ${text}`;
+  if (lately.has(key)) return lately.get(key);
+  const line = readAnew(text, number);
+  if (lately.size >= MOST_KEPT) lately.clear();
+  lately.set(key, line);
+  return line;
+}
+
+function readAnew(text: string, number: number): LineSyntax | undefined {
   const { tokens, groups } = lexLine(text);
   const note = groups.comments?.[0];
   if (!tokens.length && !note) return undefined;

@@ -43,6 +43,11 @@ export function match(slots: readonly Slot[], items: readonly Item[]): Match {
   return { faults: run.faults, mismatch: { at: run.furthest, expected: run.expected } };
 }
 
+/** A unit of another alternative says less of what is wrong than a fault of the one whose unit it is. */
+function weight(faults: readonly Fault[]): number {
+  return faults.reduce((sum, { code }) => sum + (code === 'unit-wrong' ? 2 : 1), 0);
+}
+
 class Matching {
   furthest = 0;
   expected: Slot[] = [];
@@ -93,7 +98,7 @@ class Matching {
     for (const group of of) {
       const step = this.all([...group, ...rest], at, values);
       const faults = this.faults.splice(kept);
-      if (step && (!best || faults.length < bestFaults.length || step.next > best.next)) {
+      if (step && (!best || weight(faults) < weight(bestFaults) || step.next > best.next)) {
         best = step;
         bestFaults = faults;
       } else if (!best && faults.length && !bestFaults.length) bestFaults = faults;

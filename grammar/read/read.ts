@@ -2,10 +2,10 @@
 import { type Span, span } from '../../shared/span';
 import { readBlock } from '../blocks';
 import { BODY_ONLY, HEADINGS, headingNamed, type LineKind, lineOf } from '../lines';
-import type { LineSyntax, TextItem } from '../syntax';
+import type { Item, LineSyntax, TextItem } from '../syntax';
 import { pattern } from './describe';
 import { clipped, type Fault, type FaultWay, fault, replace } from './fault';
-import { match } from './match';
+import { type Match, match } from './match';
 import { misfit } from './misfit';
 import { nearest } from './nearest';
 import { listed } from './numbers';
@@ -66,12 +66,23 @@ class Reading {
   private values(kind: LineKind, line: LineSyntax) {
     const unclosed = line.items.find((i) => i.kind === 'text' && !i.closed) as TextItem | undefined;
     if (unclosed) this.faults.push(openText(unclosed));
-    const result = match(kind.takes, line.items);
+    const result = matched(kind, line.items);
     this.faults.push(...result.faults);
     if (result.mismatch && !result.faults.length)
       this.faults.push(misfit(kind, line, result.mismatch));
     return result.values;
   }
+}
+
+/** A line that was read lately keeps its items, and with them what they matched. */
+const kept = new WeakMap<readonly Item[], { readonly kind: LineKind; readonly match: Match }>();
+
+function matched(kind: LineKind, items: readonly Item[]): Match {
+  const known = kept.get(items);
+  if (known?.kind === kind) return known.match;
+  const fresh = match(kind.takes, items);
+  kept.set(items, { kind, match: fresh });
+  return fresh;
 }
 
 function astray(line: LineSyntax, parent: LineSyntax): Fault {

@@ -13,7 +13,6 @@ import {
 import { totalsOf } from '../engine/ide/totals';
 import { figureItems, workingFor } from '../engine/ide/working';
 import type { Parts } from './features';
-import { linker } from './links';
 
 type About<P extends FileParams> = P & { readonly textDocument: FileParams };
 
@@ -27,8 +26,9 @@ export function registerOwn({ connection, answers, session }: Parts): void {
     const job = session().job(file);
     return job.isJob ? figureItems(job) : [];
   });
+  // Places in words: a page of Markdown opens no links to files.
   const working = answers.slow((params: About<WorkingParams>, file) =>
-    workingFor(session().job(file), params.id, linker(session().uriOf)),
+    workingFor(session().job(file), params.id),
   );
   connection.onRequest<Totals | null, never>(
     TOTALS,

@@ -43,6 +43,8 @@ export async function openProblems(page) {
   await page.keyboard.press('Control+Shift+KeyM');
   const panel = page.locator('.markers-panel');
   await panel.waitFor({ timeout: WAIT_MS });
-  const settled = panel.locator('.monaco-list-row, .message-box-container').filter({ visible: true });
+  const settled = panel
+    .locator('.monaco-list-row, .message-box-container')
+    .filter({ visible: true });
   await settled.first().waitFor({ timeout: WAIT_MS });
 }

@@ -37,14 +37,14 @@ describe('the working of a figure', () => {
     const text = spaced(workingFor(job(TEXT), 'cost.red')!.markdown);
     // 64 bricks at £1.
     expect(text).toContain('# Harwick red, cost: £64.00');
-    expect(text).toMatch(/64 bricks × £1\.00/);
+    expect(text).toMatch(/# Harwick red, cost: £64\.00\n\nTo buy\n\n= 64 bricks × £1\.00/);
     expect(text).toContain('`price £1 each` firm.perp:7');
   });
 
   test('goes by every step to the price', () => {
     const text = spaced(workingFor(job(TEXT), 'job.price')!.markdown);
     for (const label of ['Materials', 'Labour', 'Tax', 'Cost'])
-      expect(text).toContain(`- ${label}: `);
+      expect(text).toContain(`### ${label}: `);
     expect(text).toContain('`tax 20% "VAT"`');
   });
 
@@ -60,6 +60,16 @@ describe('the working of a figure', () => {
       (t, p) => `[${t}](x:${p.file}#${p.line})`,
     )!.markdown;
     expect(text).toContain('[firm.perp:7](x:/jobs/firm.perp#6)');
+  });
+
+  test('a sum that is part of several has one section', () => {
+    const text = workingFor(job(TEXT), 'job.price')!.markdown;
+    const sections = text.split('\n').filter((line) => line.startsWith('### '));
+    expect(sections.filter((line) => line.startsWith('### Bricks in the wall'))).toHaveLength(1);
+  });
+
+  test('a fact has a page too', () => {
+    expect(workingFor(job(TEXT), 'n.courses')!.markdown).toContain('`height 8 courses` job.perp:7');
   });
 
   test('there is none for a figure that the job has not', () => {

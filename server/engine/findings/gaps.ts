@@ -6,7 +6,8 @@ import { headOrigin, type Remark } from './remark';
 /** Gaps that stand in another file are told at the job’s own heading. */
 export function incomplete(price: Term, home: SourceBlock): Remark[] {
   const told = new Map<string, Gap>();
-  for (const gap of price.gaps) if (!told.has(gap.what)) told.set(gap.what, gap);
+  for (const gap of price.gaps)
+    if (!told.has(gap.what) && !saidAlready(gap, home)) told.set(gap.what, gap);
   return [...told.values()].map((gap) => {
     const here = gap.origin?.block.file === home.file;
     const message = `The price is not complete: ${gap.what}. The other totals stand.`;
@@ -17,4 +18,9 @@ export function incomplete(price: Term, home: SourceBlock): Remark[] {
       message,
     };
   });
+}
+
+/** By the finding of the line itself, where the reader has that line before him. */
+function saidAlready(gap: Gap, home: SourceBlock): boolean {
+  return gap.told === true && gap.origin?.block.file === home.file;
 }

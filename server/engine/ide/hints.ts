@@ -1,7 +1,8 @@
 /** What stands at the end of lines while typing: totals of blocks, the price of the job, what a line works out to. */
 import type { ReadLine } from '../../../grammar/read/values';
-import { summaryOf } from '../views/job-view';
+import { amountsOf, moneyOf } from '../views/job-view';
 import { showTerm } from '../views/show';
+import type { Work } from '../work/needs';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
 import { lineText } from './line-text';
@@ -22,24 +23,21 @@ export function hintsOf(job: Job, range: LineRange): Hint[] {
 function blockHints(block: SourceBlock, job: Job): Hint[] {
   const heading = block.read.heading;
   if (!heading) return [];
-  const total = totalText(block, job);
-  const hints = total ? [hint(block, heading, total, 'total')] : [];
-  return [...hints, ...lineHints(block, heading, job)];
+  const text = totalText(block, job);
+  return [...(text ? [total(block, heading, text)] : []), ...lineHints(block, job)];
 }
 
 function totalText(block: SourceBlock, job: Job): string | undefined {
   if (block.kind === 'job') return job.works.length ? priceText(job) : undefined;
   const work = job.works.find((w) => w.block === block);
-  return work && priceFirst(summaryOf(work, job));
+  return work && workText(work, job);
 }
 
-/** The end of a long hint may be cut off; the price is what it is looked at for. */
-function priceFirst(summary: string): string {
-  const parts = summary.split(SEPARATOR);
-  return [parts.at(-1), ...parts.slice(0, -1)].join(SEPARATOR);
+/** The price first: the end of a long hint may be cut off, and it is what a reader looks for. */
+function workText(work: Work, job: Job): string {
+  const { cost, price } = moneyOf(work, job);
+  return [price, ...keptOf(work, job).amounts, cost].join(' · ');
 }
-
-const SEPARATOR = ' · ';
 
 /** An incomplete price says so. */
 function priceText(job: Job): string {
@@ -48,20 +46,45 @@ function priceText(job: Job): string {
   return `${showTerm(total, job.env)}${incl}${total.gaps.length ? ', not complete' : ''}`;
 }
 
-function lineHints(block: SourceBlock, heading: ReadLine, job: Job): Hint[] {
+/** What hangs on a piece of work alone is worked out once, and stands until it changes. */
+interface Kept {
+  readonly amounts: readonly string[];
+  /** Lines count from the block’s first. */
+  readonly lines: readonly Hint[];
+}
+
+const kept = new WeakMap<Work, Kept>();
+
+function keptOf(work: Work, job: Job): Kept {
+  let known = kept.get(work);
+  if (!known) {
+    known = { amounts: amountsOf(work, job.env), lines: linesOf(work, job) };
+    kept.set(work, known);
+  }
+  return known;
+}
+
+function lineHints(block: SourceBlock, job: Job): Hint[] {
   const work = job.works.find((w) => w.block === block);
   if (!work) return [];
-  return [heading, ...heading.body.filter((l) => l.kind.body)].flatMap((parent) =>
-    parent.body.flatMap((line) => {
+  return keptOf(work, job).lines.map((h) => ({ ...h, line: block.firstLine + h.line }));
+}
+
+function linesOf(work: Work, job: Job): Hint[] {
+  const heading = work.block.read.heading!;
+  const parents = [heading, ...heading.body.filter((l) => l.kind.body)];
+  return parents.flatMap((parent) =>
+    parent.body.flatMap((line): Hint[] => {
       const text = lineText(line, parent, work, job.env);
-      return text ? [hint(block, line, text, 'line')] : [];
+      const { line: at, end: column } = line.syntax.span;
+      return text ? [{ line: at, column, text, kind: 'line' }] : [];
     }),
   );
 }
 
-/** A total stands at the very end of its line; what a line comes to stands by its value, before a comment. */
-function hint(block: SourceBlock, line: ReadLine, text: string, kind: Hint['kind']): Hint {
-  const at = line.syntax.span.line;
-  const column = kind === 'total' ? block.lines[at]!.trimEnd().length : line.syntax.span.end;
-  return { line: block.firstLine + at, column, text, kind };
+/** At the very end of the line, a comment included. */
+function total(block: SourceBlock, heading: ReadLine, text: string): Hint {
+  const at = heading.syntax.span.line;
+  const column = block.lines[at]!.trimEnd().length;
+  return { line: block.firstLine + at, column, text, kind: 'total' };
 }

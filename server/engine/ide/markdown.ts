@@ -52,7 +52,8 @@ function workingLine(view: WorkingView, link: Linker): string {
   return `${plain(view.label)}: **${plain(view.result)}**${sum}${note}${from}${missing}`;
 }
 
-function saidAt(view: WorkingView, link: Linker): string {
+/** The line a fact stands in, and a way there. */
+export function saidAt(view: WorkingView, link: Linker): string {
   const said = code(squeezed(view.line!));
   return view.place ? `${said} ${link(whereOf(view.place), view.place)}` : said;
 }

@@ -4,10 +4,9 @@ import { allFigures } from '../views/job-view';
 import { showTerm } from '../views/show';
 import { workingOf } from '../views/working';
 import type { Job } from '../workspace/job';
-import { plain, workingList } from './markdown';
+import { plain } from './markdown';
 import { type Linker, PLAIN } from './types';
-
-const WHOLE = { deep: 14, most: 600 };
+import { workingPage } from './working-page';
 
 /** Nothing when the job has no such figure. */
 export function workingFor(job: Job, id: string, link: Linker = PLAIN): Working | undefined {
@@ -17,8 +16,8 @@ export function workingFor(job: Job, id: string, link: Linker = PLAIN): Working 
   const missing = (view.missing ?? []).map((what) => `- Missing: ${plain(what)}`);
   const title = `${view.label}: ${view.result}`;
   const parts = [`# ${plain(title)}`, groupOf(id, job), missing.join('\n')];
-  const list = workingList(view, { ...WHOLE, link });
-  return { title, markdown: `${[...parts, list].filter(Boolean).join('\n\n')}\n` };
+  const page = workingPage(view, link);
+  return { title, markdown: `${[...parts, page].filter(Boolean).join('\n\n')}\n` };
 }
 
 /** Every figure, ready to choose from: the job's own first, since that is what is asked for most. */

@@ -11,6 +11,7 @@ import {
   cents,
   counted,
   difference,
+  type Gap,
   missing,
   most,
   named,
@@ -19,6 +20,7 @@ import {
   share,
   sum,
   type Term,
+  withGaps,
 } from '../working/term';
 import {
   batch,
@@ -53,7 +55,8 @@ export interface JobPrice {
   readonly figures: readonly Figure[];
 }
 
-export function priceOf(needs: readonly Needs[], env: Env): JobPrice {
+/** `lost`: what the files say and could not be taken in, so that the price lacks it. */
+export function priceOf(needs: readonly Needs[], env: Env, lost: readonly Gap[] = []): JobPrice {
   const code = env.money.code;
   const { purchases, batches } = bought(needs, env);
   const gang = gangOf(env);
@@ -71,7 +74,7 @@ export function priceOf(needs: readonly Needs[], env: Env): JobPrice {
   const labour = cents('Labour', product('labour', code, [hours, gang.rate]), env.money.digits);
   const travel = sum('Travel', code, travelOf(days, env));
   const others = sum('Other costs', code, otherCosts(days, env));
-  const cost = sum('Cost', code, [materials, labour, travel, others]);
+  const cost = withGaps(sum('Cost', code, [materials, labour, travel, others]), lost);
   const top = marked(cost, env);
   const bricks = sum(
     'Bricks to buy',

@@ -73,17 +73,26 @@ function blockView(work: Work, job: Job): BlockView {
 
 /** Shown at the end of the heading’s line: bricks, mortar, hours, and the block’s part of the price. */
 export function summaryOf(work: Work, job: Job): string {
+  const { cost, price } = moneyOf(work, job);
+  return [...amountsOf(work, job.env), cost, price].join(' · ');
+}
+
+/** What the work itself takes, in words: nothing else of the job is in it. */
+export function amountsOf(work: Work, env: Env): string[] {
   const wanted = ['bricks', 'down', 'short', 'mortar', 'hours'];
-  const parts = wanted.flatMap((key) => {
+  return wanted.flatMap((key) => {
     const figure = work.figures.find((f) => f.key === key);
     if (!figure || (figure.term.value.isZero() && key !== 'bricks')) return [];
     return [
-      `${SHORT[key] ?? ''}${showTerm(figure.term, job.env)}${figure.term.gaps.length ? ' …' : ''}`,
+      `${SHORT[key] ?? ''}${showTerm(figure.term, env)}${figure.term.gaps.length ? ' …' : ''}`,
     ];
   });
+}
+
+/** Its share of the job’s cost and price, in words. */
+export function moneyOf(work: Work, job: Job): { readonly cost: string; readonly price: string } {
   const { cost, price } = job.shareOf(work);
-  parts.push(`cost ${showTerm(cost, job.env)}`, `price ${showTerm(price, job.env)}`);
-  return parts.join(' · ');
+  return { cost: `cost ${showTerm(cost, job.env)}`, price: `price ${showTerm(price, job.env)}` };
 }
 
 const SHORT: Readonly<Record<string, string>> = { down: 'down ', short: 'buy ', mortar: 'mortar ' };

@@ -7,20 +7,46 @@ import { missingOf, showTerm } from './show';
 /** Deeper than any working goes; a guard, not a limit on what is shown. */
 const DEEPEST = 40;
 
+/**
+ * A price is made of its cost eight times over (in the overhead, the profit, the tax …). Up to this many steps
+ * each is told in full wherever it comes up; beyond, only where it comes up first.
+ */
+const IN_FULL = 2000;
+
+/** @param depth how deep the term stands in a working already; at the deepest it is told without its parts */
 export function workingOf(term: Term, env: Env, depth = 0): WorkingView {
-  const plain = term.op === 'named' ? through(term) : term;
-  const origin = plain.origin ?? term.origin;
-  const block = origin?.block;
-  return {
-    label: term.label,
-    result: showTerm(term, env),
-    sum: sumOf(plain, env),
-    note: term.note ?? plain.note,
-    place: origin && block?.place(origin.span),
-    line: origin && block?.lines[origin.span.line]?.trim(),
-    missing: term.gaps.length ? missingOf(term) : undefined,
-    parts: depth < DEEPEST ? partsOf(plain, env, depth) : [],
-  };
+  return new Reading(env).of(term, depth);
+}
+
+class Reading {
+  private steps = 0;
+  private readonly told = new Set<Term>();
+
+  constructor(private readonly env: Env) {}
+
+  of(term: Term, depth: number): WorkingView {
+    const plain = term.op === 'named' ? through(term) : term;
+    const origin = plain.origin ?? term.origin;
+    const block = origin?.block;
+    return {
+      label: term.label,
+      result: showTerm(term, this.env),
+      sum: sumOf(plain, this.env),
+      note: term.note ?? plain.note,
+      place: origin && block?.place(origin.span),
+      line: origin && block?.lines[origin.span.line]?.trim(),
+      missing: term.gaps.length ? missingOf(term) : undefined,
+      parts: depth < DEEPEST ? this.parts(plain, depth) : [],
+    };
+  }
+
+  private parts(term: Term, depth: number): WorkingView[] {
+    this.steps += 1;
+    if (this.steps > IN_FULL && this.told.has(term)) return [];
+    this.told.add(term);
+    const detail = (term.detail?.() ?? []).map((text) => ({ label: text, result: '', parts: [] }));
+    return [...detail, ...term.args.map((arg) => this.of(arg, depth + 1))];
+  }
 }
 
 /** A name over a name over a sum is the sum. */
@@ -28,12 +54,6 @@ function through(term: Term): Term {
   let inner = term;
   while (inner.op === 'named') inner = inner.args[0]!;
   return inner;
-}
-
-function partsOf(term: Term, env: Env, depth: number): WorkingView[] {
-  const parts = term.args.map((arg) => workingOf(arg, env, depth + 1));
-  const detail = (term.detail?.() ?? []).map((text) => ({ label: text, result: '', parts: [] }));
-  return [...detail, ...parts];
 }
 
 const SIGNS: Partial<Record<Op, string>> = {

@@ -25,6 +25,8 @@ export interface Origin {
 export interface Gap {
   readonly what: string;
   readonly origin?: Origin;
+  /** A finding at that place says it already. */
+  readonly told?: boolean;
 }
 
 export type Op =

@@ -8,6 +8,7 @@ import type { Finding } from '../../../shared/finding';
 import { findingsOf } from '../findings/all';
 import { freeStanding } from '../findings/free-standing';
 import { type Gang, gangOf } from '../labour/gang';
+import { lostIn, withLost } from '../price/lost';
 import { NeedsPool } from '../price/pool';
 import { sharesOf, type WorkShare } from '../price/shares';
 import { type JobPrice, priceOf } from '../price/total';
@@ -18,6 +19,7 @@ import type { Work } from '../work/needs';
 import { workPier } from '../work/pier';
 import { workRepair } from '../work/repair';
 import { workWall } from '../work/wall';
+import type { Gap } from '../working/term';
 import type { SourceBlock, SourceFile } from './source';
 
 interface Kept {
@@ -82,7 +84,8 @@ export class Job {
     const on = block.kind === 'repair' ? this.wallOf(block) : undefined;
     const known = this.kept.get(block);
     if (known && known.on === on) return known.work;
-    const work = this.workedOut(block, on);
+    const laid = this.workedOut(block, on);
+    const work = laid && withLost(laid);
     if (work) this.kept.set(block, { work, on });
     return work;
   }
@@ -103,8 +106,15 @@ export class Job {
   }
 
   get price(): JobPrice {
-    this.priced ??= priceOf(this.pool.all(this.works.map((w) => w.needs)), this.env);
+    this.priced ??= priceOf(this.pool.all(this.works.map((w) => w.needs)), this.env, this.lost());
     return this.priced;
+  }
+
+  private lost(): readonly Gap[] {
+    return lostIn(this.scope.files, [
+      ...this.scope.remarks,
+      ...this.works.flatMap((w) => w.remarks),
+    ]);
   }
 
   /** What a piece of work costs, and its part of the price. */

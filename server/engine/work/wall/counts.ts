@@ -1,5 +1,6 @@
 /** Bricks and mortar of a wall and the piers in it, the damp course apart. */
 import { exact } from '../../../../shared/exact';
+import type { WallRun } from '../../findings/fit-run';
 import type { LineFacts } from '../../resolve/env';
 import {
   type CourseRange,
@@ -28,6 +29,8 @@ export interface Dpc {
 
 export interface WallCounts {
   readonly out: SettingOut;
+  /** Its stretches between fixed points, from the left. */
+  readonly runs: readonly WallRun[];
   /** Stretches of wall between fixed points, above the damp course. */
   readonly wall: Counted;
   readonly piers: Counted | undefined;
@@ -37,14 +40,15 @@ export interface WallCounts {
 }
 
 /** Laid once to know its runs, and again where a `fit` line decides for one. */
-function layOut(masonry: Masonry, plan: WallPlan): SettingOut {
+function layOut(masonry: Masonry, plan: WallPlan): { out: SettingOut; runs: readonly WallRun[] } {
   const out = setOut(plan.spec);
-  const decided = decidedRuns(runsOf(masonry, plan, out), plan.spec.limits);
-  return decided.length ? setOut({ ...plan.spec, decided }) : out;
+  const runs = runsOf(masonry, plan, out);
+  const decided = decidedRuns(runs, plan.spec.limits);
+  return { out: decided.length ? setOut({ ...plan.spec, decided }) : out, runs };
 }
 
 export function countWall(masonry: Masonry, plan: WallPlan): WallCounts {
-  const out = layOut(masonry, plan);
+  const { out, runs } = layOut(masonry, plan);
   const damp = dpcCourses(masonry);
   const above: CourseRange = { from: damp, to: null };
   const wall = counted(masonry, plan, 'Bricks in the wall', [tally(out, above)], () =>
@@ -62,7 +66,7 @@ export function countWall(masonry: Masonry, plan: WallPlan): WallCounts {
     ...(piers ? [piers.tally] : []),
     ...(dpc ? [dpc.counted.tally] : []),
   ]);
-  return { out, wall, piers, dpc, all };
+  return { out, runs, wall, piers, dpc, all };
 }
 
 function counted(

@@ -28,7 +28,7 @@ import type {
 import { ruleOfThumb } from '../rule';
 import { copingRuns } from './copings';
 import { countWall, inputsOf, type WallCounts } from './counts';
-import { remarkOnRuns, runsOf } from './fits';
+import { remarkOnRuns } from './fits';
 import { sayWall } from './says';
 import { planWall, type WallPlan } from './spec';
 
@@ -80,7 +80,7 @@ class WallWork {
     this.counts = countWall(masonry, plan);
     for (const { a, b } of this.counts.out.clashes)
       remarks.push(standInEachOther(masonry.facts, a, b));
-    remarkOnRuns(runsOf(masonry, plan, this.counts.out), masonry, remarks);
+    remarkOnRuns(this.counts.runs, masonry, remarks);
     for (const opening of plan.openings) this.note(openingWidth(opening, plan, masonry));
     for (const pier of plan.piers)
       this.note(capOverhang(pier.facts, pier.spec.width, pier.spec.depth, this.env));

@@ -40,9 +40,9 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
   const height = heightIn(masonry, facts, remarks);
   const thick = facts.orDefault('thick')?.number('thick');
   const bond = namedBond(facts, env);
-  if (!facts.line('length')?.values.length || length === undefined)
+  if (!length)
     gaps.push({
-      what: `the length of ${facts.name || 'this wall'} is not known`,
+      what: `the length of ${facts.name || 'this wall'} is ${length === 0 ? 'nothing' : 'not known'}`,
       origin: facts.line('length')?.origin ?? facts.origin,
     });
   if (!height && unit)

@@ -1,0 +1,62 @@
+/**
+ * What the files say and nobody could take in: lines with an error, files that are not there, openings that lie
+ * outside their wall. All other totals stand, but no price is complete that they would have fed.
+ */
+import { clipped, type Fault } from '../../../grammar/read/fault';
+import type { Remark } from '../findings/remark';
+import type { Work } from '../work/needs';
+import { type Gap, withGaps } from '../working/term';
+import type { SourceBlock, SourceFile } from '../workspace/source';
+
+/** The first of two lines holds, so that nothing is lost with the second. */
+const NOTHING_LOST: ReadonlySet<string> = new Set(['line-twice']);
+
+/** As many as are kept: one is enough to leave a price incomplete, and nobody reads more. */
+const MOST_LOST = 100;
+
+/** Of every file of the job, libraries that ship left out: they have none. */
+export function lostIn(files: readonly SourceFile[], remarks: readonly Remark[]): Gap[] {
+  const lost: Gap[] = [];
+  for (const file of files) {
+    if (file.shipped) continue;
+    for (const block of file.blocks) {
+      lost.push(...linesLost(block));
+      if (lost.length >= MOST_LOST) return lost;
+    }
+  }
+  const errors = remarks.filter((r) => r.severity === 'error').slice(0, MOST_LOST);
+  return [...lost, ...errors.map(leftOut)];
+}
+
+/** Lines of a block that are read to say nothing. */
+function linesLost(block: SourceBlock): Gap[] {
+  if (!block.read.faults.length) return [];
+  const lost = block.read.faults.filter((f) => f.severity === 'error' && !NOTHING_LOST.has(f.code));
+  return lost.slice(0, MOST_LOST).map((fault) => lineLost(block, fault));
+}
+
+function lineLost(block: SourceBlock, { span }: Fault): Gap {
+  const text = clipped(block.lines[span.line]!.trim());
+  return {
+    what: `the line “${text}”${inFile(block)} is left out`,
+    origin: { block, span },
+    told: true,
+  };
+}
+
+function leftOut({ origin, message }: Remark): Gap {
+  const [what = ''] = message.split(/\.(?: |$)/);
+  return { what: what.charAt(0).toLowerCase() + what.slice(1), origin, told: true };
+}
+
+function inFile(block: SourceBlock): string {
+  return ` of ${block.file.name.split(/[\\/]/).at(-1)}`;
+}
+
+/** A piece of work whose own lines are not all read: each of its figures says so. */
+export function withLost(work: Work): Work {
+  const gaps = linesLost(work.block);
+  if (!gaps.length) return work;
+  const figures = work.figures.map(({ key, term }) => ({ key, term: withGaps(term, gaps) }));
+  return { ...work, figures };
+}
