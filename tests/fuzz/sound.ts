@@ -8,7 +8,7 @@ import type { Finding } from '../../shared/finding';
 
 /** No number beside a unit, or nothing at all; the words by themselves may stand in what a file says. */
 const NO_NUMBER =
-  /(?:NaN|Infinity|undefined|\[object Object\])[\s\u00a0]*(?:mm|in|courses|bricks?|h|l|m²?|$)/;
+  /(?:NaN|Infinity|undefined|\[object Object\])(?:[\s\u00a0]*(?:mm|in|courses|bricks?|h|l|m²?)\b|$)/;
 
 /** @returns the job's figures by their id, each with its value, its unit and how much it lacks */
 export function sound(job: Job): Map<string, string> {

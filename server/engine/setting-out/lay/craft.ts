@@ -2,6 +2,7 @@ import type { EndKind } from '../types';
 import type { Joining } from './breaks';
 import type { Grid } from './grid';
 import { BRICK } from './grid';
+import type { Laid } from './phases';
 import type { Tiling } from './tiling';
 
 /** What every stretch of one wall is laid with. */
@@ -17,6 +18,8 @@ export interface Craft {
   quoin: 'closer' | 'three-quarter';
   /** Breaks already worked out, by what they depend on; where each was found is kept with it. */
   breaks: Map<string, { at: number; joinings: Joining[] | null }>;
+  /** Stretches of whole half bricks already laid, by width, ends and phase of the pattern. */
+  laid: Map<string, Laid | null>;
 }
 
 export interface Ends {

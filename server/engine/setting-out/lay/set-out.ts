@@ -5,13 +5,13 @@ import { clashesOf, clearBands, clearBetween, fixedPoints, wholeCourses } from '
 import type { Beside } from './composite';
 import { layUnder, openingAt } from './composite';
 import type { Craft } from './craft';
-import { quoinFor } from './craft';
-import { BRICK, gridOf, mod } from './grid';
+import { craftOf, remembered } from './craft-shelf';
+import { BRICK, mod } from './grid';
 import { layOnGrid } from './phases';
 import type { LaidStretch } from './stretch';
 import { layStretch, matchLength, rowOf } from './stretch';
 import type { Tiling } from './tiling';
-import { mirror, shift, tilingsOf } from './tiling';
+import { mirror, shift } from './tiling';
 
 /** What is worked out once for a wall, and what has been laid of it so far. */
 interface Site {
@@ -27,22 +27,12 @@ interface Site {
 }
 
 function siteOf(spec: WallSpec): Site {
-  const grid = gridOf(spec.unit, spec.joints, spec.thickness);
-  const tilings = tilingsOf(spec.bond, grid);
-  const { leastCut } = spec.limits;
-  const lap = spec.bond.lap * BRICK;
-  const craft: Craft = {
-    grid,
-    tilings,
-    lap,
-    leastCut,
-    quoin: quoinFor(tilings),
-    breaks: new Map(),
-  };
+  const craft = craftOf(spec);
   const fixed = fixedPoints(spec);
   const fromRight = spec.left === 'toothed' && spec.right !== 'toothed';
-  const end = toHalves(spec.length, grid.step);
-  const master = fromRight ? tilings.map((tiling) => mirror(tiling, end)) : tilings;
+  const end = toHalves(spec.length, craft.grid.step);
+  const own = craft.tilings;
+  const master = fromRight ? own.map((tiling) => mirror(tiling, end)) : own;
   const beside = clearBetween(spec, fixed);
   return { spec, craft, fixed, master, beside, alike: new Map(), placed: new Map() };
 }
@@ -86,7 +76,9 @@ function layBeside(site: Site, clear: Clear): LaidStretch {
   const key = `${length.toFixed(6)} ${clear.left} ${clear.right} ${phase} ${way}`;
   const known = site.alike.get(key);
   if (known) return known;
-  const onGrid = (width: number) => layOnGrid(site.craft, width, clear, master);
+  const ends = `${clear.left} ${clear.right} ${phase}`;
+  const onGrid = (width: number) =>
+    remembered(site.craft, `${width} ${ends}`, () => layOnGrid(site.craft, width, clear, master));
   const match = matchOf(site, clear);
   const cutAt = stepsOfCut(decided, match.halves);
   const laid = layStretch(site.craft, length, match, clear, onGrid, cutAt);
