@@ -3,9 +3,10 @@ import type { NamedKind } from '../../../grammar/lines/slots';
 import type { ReadLine, Value } from '../../../grammar/read/values';
 import type { Span } from '../../../shared/span';
 import { isTrade } from '../labour/gang';
-import { WORK, wordOf } from '../resolve/book';
+import { wordOf } from '../resolve/book';
 import type { Job } from '../workspace/job';
 import type { SourceBlock, SourceFile } from '../workspace/source';
+import { WORK } from '../workspace/source';
 import type { Spot } from './spot';
 
 /** A heading or line that gives a name. */

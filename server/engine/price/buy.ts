@@ -130,6 +130,9 @@ function paid(label: string, of: Term, env: Env): Term {
 export interface MixBatch {
   readonly name: string;
   readonly title: string;
+  /** As laid, nothing lost. */
+  readonly laid: Term;
+  /** As mixed, losses included. */
   readonly wet: Term;
   readonly parts: readonly {
     readonly material: string;
@@ -153,12 +156,12 @@ export function batch(name: string, needs: readonly MixNeed[], env: Env): MixBat
   );
   const wet = raised(`${title}, mixed`, unit, laid, mixWaste(facts, env));
   const line = facts?.line('parts');
-  if (!line) return { name, title, wet, parts: [] };
+  if (!line) return { name, title, laid, wet, parts: [] };
   const factor =
     facts?.line('dry-volume')?.term('factor', 'dry volume') ??
     defaultTerm(env, 'dry-volume', 'factor', 'dry volume');
   const dry = product('loose materials', unit, [wet, factor]);
-  return { name, title, wet, parts: shared(line, dry, unit) };
+  return { name, title, laid, wet, parts: shared(line, dry, unit) };
 }
 
 function shared(line: LineFacts, dry: Term, unit: string): MixBatch['parts'] {

@@ -14,18 +14,26 @@ const NOTHING_LOST: ReadonlySet<string> = new Set(['line-twice']);
 /** As many as are kept: one is enough to leave a price incomplete, and nobody reads more. */
 const MOST_LOST = 100;
 
-/** Of every file of the job, libraries that ship left out: they have none. */
-export function lostIn(files: readonly SourceFile[], remarks: readonly Remark[]): Gap[] {
+/** Of every file of the job, libraries that ship left out: they have none. Remarks in the order of their lists. */
+export function lostIn(files: readonly SourceFile[], remarks: Iterable<readonly Remark[]>): Gap[] {
   const lost: Gap[] = [];
   for (const file of files) {
     if (file.shipped) continue;
     for (const block of file.blocks) {
+      if (!block.read.faults.length) continue;
       lost.push(...linesLost(block));
       if (lost.length >= MOST_LOST) return lost;
     }
   }
-  const errors = remarks.filter((r) => r.severity === 'error').slice(0, MOST_LOST);
-  return [...lost, ...errors.map(leftOut)];
+  return [...lost, ...errorsIn(remarks).map(leftOut)];
+}
+
+function errorsIn(lists: Iterable<readonly Remark[]>): Remark[] {
+  const errors: Remark[] = [];
+  for (const list of lists)
+    for (const remark of list)
+      if (remark.severity === 'error' && errors.length < MOST_LOST) errors.push(remark);
+  return errors;
 }
 
 /** Lines of a block that are read to say nothing. */

@@ -21,17 +21,23 @@ export class NeedsPool {
     if (needs.length <= 2 * GROUP) return needs;
     const groups: Group[] = [];
     for (let at = 0; at < needs.length; at += GROUP) {
-      const of = needs.slice(at, at + GROUP);
       const known = this.groups[groups.length];
-      groups.push(known && same(known.of, of) ? known : { of, pooled: pool(of, at) });
+      groups.push(known && same(known.of, needs, at) ? known : pooled(needs, at));
     }
     this.groups = groups;
     return groups.map((g) => g.pooled);
   }
 }
 
-function same(a: readonly Needs[], b: readonly Needs[]): boolean {
-  return a.length === b.length && a.every((needs, i) => needs === b[i]);
+/** Whether a group is what stands in the list from `at` on. */
+function same(group: readonly Needs[], all: readonly Needs[], at: number): boolean {
+  if (group.length !== Math.min(GROUP, all.length - at)) return false;
+  return group.every((needs, i) => needs === all[at + i]);
+}
+
+function pooled(all: readonly Needs[], at: number): Group {
+  const of = all.slice(at, at + GROUP);
+  return { of, pooled: pool(of, at) };
 }
 
 function pool(needs: readonly Needs[], at: number): Needs {

@@ -3,6 +3,7 @@ import { fromMinor, shareOut } from '../../../shared/money';
 import type { Env } from '../resolve/env';
 import type { Needs } from '../work/needs';
 import { counted, sum, type Term } from '../working/term';
+import type { MixBatch } from './buy';
 import type { JobPrice } from './total';
 
 export interface WorkShare {
@@ -18,7 +19,7 @@ export function sharesOf(
   price: JobPrice,
   env: Env,
 ): (at: number) => WorkShare {
-  const weights = new Weights(needs, price);
+  const weights = new Weights(price);
   const costs = needs.map((n) => weights.of(n));
   const { code, digits } = env.money;
   const direct = sum('Materials and labour', code, [price.materials, price.labour]);
@@ -36,57 +37,53 @@ export function sharesOf(
 
 /** Plain numbers: they only set proportions, and the shares are exact whatever they are. */
 class Weights {
-  private readonly costOf = new Map<string, number>();
-  private readonly neededOf = new Map<string, number>();
+  /** What one of each thing costs: a brick, a piece, a litre of a mix. */
+  private readonly unitCost = new Map<string, number>();
   private readonly rate: number;
 
-  constructor(needs: readonly Needs[], price: JobPrice) {
+  constructor(price: JobPrice) {
     this.rate = price.gang.rate.value.toNumber();
-    for (const p of price.purchases)
-      this.costOf.set(`${p.kind} ${p.name}`, p.cost.value.toNumber());
-    for (const n of needs)
-      for (const { key, amount } of plainOf(n).items)
-        this.neededOf.set(key, (this.neededOf.get(key) ?? 0) + amount);
-    this.costMixes(price);
-  }
-
-  /** A mix costs its part of each material that is bought. */
-  private costMixes(price: JobPrice): void {
-    const loose = new Map<string, number>();
-    for (const batch of price.batches)
-      for (const part of batch.parts)
-        loose.set(part.material, (loose.get(part.material) ?? 0) + part.volume.value.toNumber());
-    for (const batch of price.batches) {
-      const costs = batch.parts.map((part) => {
-        const all = loose.get(part.material) ?? 0;
-        return all > 0
-          ? ((this.costOf.get(`material ${part.material}`) ?? 0) * part.volume.value.toNumber()) /
-              all
-          : 0;
-      });
-      this.costOf.set(
-        `mix ${batch.name}`,
-        costs.reduce((a, b) => a + b, 0),
-      );
+    const costs = new Map<string, number>();
+    for (const { kind, name, cost, needed } of price.purchases) {
+      const money = cost.value.toNumber();
+      costs.set(`${kind} ${name}`, money);
+      this.unitCost.set(`${kind} ${name}`, over(money, needed.value.toNumber()));
     }
+    for (const { name, laid, parts } of price.batches)
+      this.unitCost.set(`mix ${name}`, over(mixCost(parts, costs, price), laid.value.toNumber()));
   }
 
   of(needs: Needs): number {
     const { items, hours } = plainOf(needs);
-    let total = 0;
-    for (const { key, amount } of items) {
-      const all = this.neededOf.get(key) ?? 0;
-      if (all > 0) total += ((this.costOf.get(key) ?? 0) * amount) / all;
-    }
-    for (const each of hours) total += each * this.rate;
+    let total = hours * this.rate;
+    for (const { key, amount } of items) total += amount * (this.unitCost.get(key) ?? 0);
     return total;
   }
+}
+
+function over(money: number, amount: number): number {
+  return amount > 0 ? money / amount : 0;
+}
+
+/** A mix costs its part of each material that is bought for all of them. */
+function mixCost(
+  parts: MixBatch['parts'],
+  costs: ReadonlyMap<string, number>,
+  price: JobPrice,
+): number {
+  const loose = (material: string, of: MixBatch['parts']) =>
+    of.reduce((sum, p) => (p.material === material ? sum + p.volume.value.toNumber() : sum), 0);
+  const all = price.batches.flatMap((b) => b.parts);
+  return parts.reduce((sum, part) => {
+    const share = over(part.volume.value.toNumber(), loose(part.material, all));
+    return sum + share * (costs.get(`material ${part.material}`) ?? 0);
+  }, 0);
 }
 
 /** What a piece of work takes, in plain numbers. */
 interface Plain {
   readonly items: readonly { readonly key: string; readonly amount: number }[];
-  readonly hours: readonly number[];
+  readonly hours: number;
 }
 
 /** Kept with the needs: of a long job, only the work that changed is turned into numbers again. */
@@ -101,7 +98,7 @@ function plainOf(needs: Needs): Plain {
         ...needs.pieces.map((p) => item(`piece ${p.material}`, p.count)),
         ...needs.mixes.map((m) => item(`mix ${m.mix}`, m.litres)),
       ],
-      hours: needs.tasks.map((t) => t.hours.value.toNumber()),
+      hours: needs.tasks.reduce((sum, t) => sum + t.hours.value.toNumber(), 0),
     };
     kept.set(needs, plain);
   }

@@ -5,10 +5,7 @@
 import type { NamedKind } from '../../../grammar/lines/slots';
 import type { ReadLine, Value } from '../../../grammar/read/values';
 import type { Origin } from '../working/term';
-import type { SourceBlock, SourceFile } from '../workspace/source';
-
-/** Kinds of block that hold work; all others make up the book. */
-export const WORK: ReadonlySet<string> = new Set(['wall', 'pier', 'repair']);
+import { type SourceBlock, type SourceFile, WORK } from '../workspace/source';
 
 /** Kinds of block that may stand only once in a file: the first holds, and a second is a finding. */
 export const ONCE: ReadonlySet<string> = new Set([

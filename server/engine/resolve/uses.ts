@@ -14,6 +14,8 @@ export interface Host {
 
 /** Gives out files by name, each read once until it changes. */
 export interface FileStore {
+  /** Changes when a file is opened, closed, or changes outside: then names may mean other files. */
+  readonly generation: number;
   readonly libraries: readonly string[];
   library(name: string): SourceFile | undefined;
   find(from: SourceFile, to: string): SourceFile | 'outside' | 'missing';

@@ -7,12 +7,13 @@ import type { ReadLine } from '../../../grammar/read/values';
 import type { Finding } from '../../../shared/finding';
 import { findingsOf } from '../findings/all';
 import { freeStanding } from '../findings/free-standing';
+import type { Remark } from '../findings/remark';
 import { type Gang, gangOf } from '../labour/gang';
 import { lostIn, withLost } from '../price/lost';
 import { NeedsPool } from '../price/pool';
 import { sharesOf, type WorkShare } from '../price/shares';
 import { type JobPrice, priceOf } from '../price/total';
-import { Book, bookBlocks, WORK, wordOf } from '../resolve/book';
+import { Book, bookBlocks, wordOf } from '../resolve/book';
 import { type BlockFacts, type Env, envOf, factsOf, type Pick } from '../resolve/env';
 import { type FileStore, type Scope, scopeOf } from '../resolve/uses';
 import type { Work } from '../work/needs';
@@ -20,7 +21,7 @@ import { workPier } from '../work/pier';
 import { workRepair } from '../work/repair';
 import { workWall } from '../work/wall';
 import type { Gap } from '../working/term';
-import type { SourceBlock, SourceFile } from './source';
+import { type SourceBlock, type SourceFile, WORK } from './source';
 
 interface Kept {
   readonly work: Work;
@@ -34,6 +35,7 @@ export class Job {
   env!: Env;
   gang!: Gang;
   works: readonly Work[] = [];
+  private seen: { generation: number; versions: readonly number[] } | undefined;
   private kept = new Map<SourceBlock, Kept>();
   private readonly pool = new NeedsPool();
   private priced: JobPrice | undefined;
@@ -49,14 +51,29 @@ export class Job {
 
   /** Brings everything up to the text as it stands now. */
   refresh(): void {
-    this.scope = scopeOf(this.file, this.store);
-    const blocks = bookBlocks(this.scope.files);
-    if (!this.book || !same(blocks, this.book.blocks)) this.newBook(blocks);
+    if (!this.bookStands()) this.lookAround();
     this.works = this.workBlocks().flatMap((block) => this.workOf(block) ?? []);
     this.forgetOthers();
     this.priced = undefined;
     this.shared = undefined;
     this.found = undefined;
+  }
+
+  /** Whether nothing but work has changed, here or in any file that this one uses. */
+  private bookStands(): boolean {
+    const { generation } = this.store;
+    return (
+      this.seen?.generation === generation &&
+      this.seen.versions.every((version, i) => versionOf(this.scope.files[i]!, i) === version)
+    );
+  }
+
+  private lookAround(): void {
+    this.scope = scopeOf(this.file, this.store);
+    const blocks = bookBlocks(this.scope.files);
+    if (!this.book || !same(blocks, this.book.blocks)) this.newBook(blocks);
+    const versions = this.scope.files.map(versionOf);
+    this.seen = { generation: this.store.generation, versions };
   }
 
   /** Pieces of work stand as long as nothing has changed that they are worked out from. */
@@ -111,10 +128,12 @@ export class Job {
   }
 
   private lost(): readonly Gap[] {
-    return lostIn(this.scope.files, [
-      ...this.scope.remarks,
-      ...this.works.flatMap((w) => w.remarks),
-    ]);
+    return lostIn(this.scope.files, this.remarkLists());
+  }
+
+  private *remarkLists(): Iterable<readonly Remark[]> {
+    yield this.scope.remarks;
+    for (const work of this.works) if (work.remarks.length) yield work.remarks;
   }
 
   /** What a piece of work costs, and its part of the price. */
@@ -169,6 +188,11 @@ export class Job {
       (b) => b.kind === 'job' || (b.kind !== undefined && WORK.has(b.kind)),
     );
   }
+}
+
+/** Work of the job’s own file is not in its book; work of a file it uses is. */
+function versionOf(file: SourceFile, place: number): number {
+  return place === 0 ? file.bookVersion : file.version;
 }
 
 /** A wall with what there is to say of its height. */

@@ -73,6 +73,13 @@ function rangedIn(line: ReadLine | undefined): boolean {
   return values.some((v) => v?.kind === 'quantity' && v.high) || line.body.some(rangedIn);
 }
 
+/** Kinds of block that hold work; all others make up the book that work looks things up in. */
+export const WORK: ReadonlySet<string> = new Set(['wall', 'pier', 'repair']);
+
+function isWork({ kind }: SourceBlock): boolean {
+  return kind !== undefined && WORK.has(kind);
+}
+
 /** A replacement of text between two positions, as an editor sends it. */
 export interface TextChange {
   readonly startLine: number;
@@ -89,6 +96,10 @@ export class SourceFile {
   blocks: SourceBlock[] = [];
   /** Set when the text is refused whole; then there are no blocks. */
   refused: 'too-large' | undefined;
+  /** Changes with every change of a block that is not work: of what work may look up. */
+  bookVersion = 0;
+  /** Changes with every change. */
+  version = 0;
   private characters = 0;
 
   constructor(
@@ -105,6 +116,8 @@ export class SourceFile {
   }
 
   replaceAll(text: string): void {
+    this.version += 1;
+    this.bookVersion += 1;
     this.characters = text.length;
     this.refused = text.length > MOST_CHARACTERS ? 'too-large' : undefined;
     this.lines = text.replace(/^\ufeff/, '').split(LINE_END);
@@ -112,6 +125,7 @@ export class SourceFile {
   }
 
   edit(change: TextChange): void {
+    this.version += 1;
     const fresh = this.spliced(change);
     if (this.refused || this.characters > MOST_CHARACTERS) this.weighAgain();
     else this.readAgain(change, fresh);
@@ -127,11 +141,19 @@ export class SourceFile {
     for (const block of after) block.firstLine += shift;
     const to = after[0]?.firstLine ?? this.lines.length;
     const old = this.blocks.slice(first, last + 1);
-    this.blocks.splice(first, last - first + 1, ...this.cut(from, to, old));
+    const now = this.cut(from, to, old);
+    if (
+      ![...old, ...now].every(
+        (block) => isWork(block) || (old.includes(block) && now.includes(block)),
+      )
+    )
+      this.bookVersion += 1;
+    this.blocks.splice(first, last - first + 1, ...now);
   }
 
   /** At the limit of what is read: all of it, or nothing. */
   private weighAgain(): void {
+    this.bookVersion += 1;
     this.refused = this.characters > MOST_CHARACTERS ? 'too-large' : undefined;
     this.blocks = this.refused ? [] : this.cut(0, this.lines.length);
   }

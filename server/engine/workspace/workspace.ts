@@ -14,6 +14,7 @@ export interface Library {
 const MOST_KEPT = 256;
 
 export class Workspace implements FileStore {
+  generation = 0;
   private readonly open = new Map<string, SourceFile>();
   private readonly kept = new Map<string, SourceFile>();
   private readonly shelf = new Map<string, SourceFile>();
@@ -59,6 +60,7 @@ export class Workspace implements FileStore {
   }
 
   opened(name: string, text: string): void {
+    this.generation += 1;
     this.kept.delete(name);
     this.open.set(name, new SourceFile(name, text));
     this.jobs.delete(name);
@@ -74,12 +76,14 @@ export class Workspace implements FileStore {
   }
 
   closed(name: string): void {
+    this.generation += 1;
     this.open.delete(name);
     this.jobs.delete(name);
   }
 
   /** The file changed outside; nothing if it is open here, where the editor’s text counts. */
   changedOutside(name: string): void {
+    this.generation += 1;
     this.kept.delete(name);
   }
 
