@@ -42,8 +42,19 @@ export function countBricks(
   return { bricks: counted(label, needed.total, 'bricks', { detail, note, args }), needed, tally };
 }
 
-/** The brick and its joints, as facts with their lines. */
-function brickTerms({ brick, jointTerms }: Masonry): Term[] {
+/** The brick and its joints, as facts with their lines; made once for all counts of a piece of work. */
+function brickTerms(masonry: Masonry): readonly Term[] {
+  let terms = made.get(masonry);
+  if (!terms) {
+    terms = newBrickTerms(masonry);
+    made.set(masonry, terms);
+  }
+  return terms;
+}
+
+const made = new WeakMap<Masonry, readonly Term[]>();
+
+function newBrickTerms({ brick, jointTerms }: Masonry): Term[] {
   const line = brick.facts?.line('size');
   const { length, width, height } = brick.size!;
   const side = (label: string, mm: number) => fact(label, exact(mm), 'mm', line?.at('size'));

@@ -180,13 +180,27 @@ export function fitRun(question: FitQuestion): Fit {
   const halves = found ?? nearestHalves(question, length);
   const joint = jointFor(question, halves, length);
   const exact = found !== null && Math.abs(sizeOf(question, halves) - length) < SAME;
+  const works = found === null ? 'no' : exact ? 'exactly' : 'joints';
+  return answered(question, found, prefer, { length, works, pieces: toPieces(halves), joint });
+}
+
+/** Ways and numbers are found when they are asked for: of a run that works nobody asks. */
+function answered(
+  question: FitQuestion,
+  found: number | null,
+  prefer: readonly WayKind[],
+  known: Pick<Fit, 'length' | 'works' | 'pieces' | 'joint'>,
+): Fit {
+  let ranked: Way[] | undefined;
   return {
-    length,
-    works: found === null ? 'no' : exact ? 'exactly' : 'joints',
-    pieces: toPieces(halves),
-    joint,
-    ways: rankedWays(question, found, prefer),
-    numbers: numbersOf(question, length),
+    ...known,
+    get ways() {
+      ranked ??= rankedWays(question, found, prefer);
+      return ranked;
+    },
+    get numbers() {
+      return numbersOf(question, known.length);
+    },
   };
 }
 

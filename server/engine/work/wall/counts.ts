@@ -79,8 +79,19 @@ function counted(
   return countBricks(label, tallies, masonry, inputsOf(masonry, plan), how);
 }
 
-/** The facts that a wall is laid from, each with its line. */
-export function inputsOf({ facts }: Masonry, plan: WallPlan): Term[] {
+/** The facts that a wall is laid from, each with its line; made once for all counts of it. */
+export function inputsOf(masonry: Masonry, plan: WallPlan): readonly Term[] {
+  let inputs = made.get(plan);
+  if (!inputs) {
+    inputs = newInputs(masonry, plan);
+    made.set(plan, inputs);
+  }
+  return inputs;
+}
+
+const made = new WeakMap<WallPlan, readonly Term[]>();
+
+function newInputs({ facts }: Masonry, plan: WallPlan): Term[] {
   const length = facts.line('length')!.term('length', 'length of the wall');
   const thick = facts.orDefault('thick')?.term('thick', 'thickness');
   const openings = plan.openings.flatMap(({ facts: o }) => [

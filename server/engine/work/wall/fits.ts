@@ -118,12 +118,13 @@ function lengthWay(halves: number, size: number, length: number): LengthWay {
 
 /** Of whole bricks and half-bond, both at joints nobody would accept, only the nearer to the best joint is offered. */
 function sensible(fit: Fit, best: number): Fit {
+  if (fit.works !== 'no') return fit;
   const off = (kind: 'joints' | 'half-bond') => {
     const way = fit.ways.find((w): w is JointWay => w.kind === kind);
     return way && !way.acceptable ? Math.abs(way.joint - best) : 0;
   };
   const worse = off('half-bond') > off('joints') ? 'half-bond' : 'joints';
-  if (fit.works !== 'no' || !off(worse)) return fit;
+  if (!off(worse)) return fit;
   return { ...fit, ways: fit.ways.filter((w) => w.kind !== worse || fit.ways.length === 1) };
 }
 
