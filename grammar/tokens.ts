@@ -62,9 +62,21 @@ export const TOKENS = [
 
 let lexer: Lexer | undefined;
 
+/**
+ * Checking the tokens takes longer than most jobs take to read, and they never change at run time: a test checks
+ * them (`checked`), and what ships does not.
+ */
+export function makeLexer(checked: boolean): Lexer {
+  return new Lexer(TOKENS, {
+    positionTracking: 'onlyOffset',
+    ensureOptimizations: true,
+    skipValidations: !checked,
+  });
+}
+
 /** Made at first use: the notation may never be needed in a session. */
 export function lexLine(text: string) {
-  lexer ??= new Lexer(TOKENS, { positionTracking: 'onlyOffset', ensureOptimizations: true });
+  lexer ??= makeLexer(false);
   return lexer.tokenize(text);
 }
 

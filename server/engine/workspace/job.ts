@@ -148,6 +148,7 @@ export class Job {
 
   /** The price with every range at one end, and at the other: the same engine run again. */
   get priceEnds(): { low: JobPrice; high: JobPrice } {
+    if (!this.hasRanges) return { low: this.price, high: this.price };
     this.ends ??= { low: this.at('low'), high: this.at('high') };
     const { low, high } = this.ends;
     low.refresh();
