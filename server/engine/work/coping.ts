@@ -53,9 +53,10 @@ export function countCoping(run: CopingRun, masonry: Masonry, remarks: Remark[])
 /** What the file decides, else the best way that needs no other length: joints, then a cut. */
 function chosenWay(coping: Coping, run: CopingRun): JointWay | CutWay | undefined {
   const { fit } = coping;
+  if (fit.works !== 'no')
+    return { kind: 'joints', ...fit.pieces, joint: fit.joint!, acceptable: true };
   const joints = fit.ways.find((w): w is JointWay => w.kind === 'joints');
   const cuts = fit.ways.filter((w): w is CutWay => w.kind === 'cut');
-  if (fit.works !== 'no') return joints;
   const decision = decisionFor(run.text.home, run.text.name);
   if (decision?.how === 'joints') return joints;
   const said = cuts.find((w) => decision?.cut !== undefined && near(w, decision.cut));
