@@ -112,7 +112,7 @@ export class Job {
     if (!facts) return undefined;
     if (block.kind === 'wall') return looked(workWall(facts, this.env, this.gang), this.env);
     if (block.kind === 'pier') return workPier(facts, this.env, this.gang);
-    return workRepair(facts, this.env, this.gang, on && factsOf(on, this.env));
+    return workRepair(facts, this.env, this.gang, on);
   }
 
   private wallOf(repair: SourceBlock): SourceBlock | undefined {
