@@ -29,8 +29,14 @@ export function fromGeometry(value: number): Exact {
 
 export type NumberReading =
   | { readonly value: Exact; readonly faulty?: undefined }
-  /** Two ways to read it; both in plain form. Never guessed at. */
+  /** Two ways to read it as one number; both in plain form. Never guessed at. */
   | { readonly faulty: 'two-ways'; readonly readings: readonly [string, string] }
+  /** A number with a decimal comma, in plain form, or two numbers that a comma parts. */
+  | {
+      readonly faulty: 'comma';
+      readonly decimal: string;
+      readonly apart: readonly [string, string];
+    }
   | { readonly faulty: 'marks' };
 
 const PLAIN = /^\d+(?:\.\d+)?$/;
@@ -39,12 +45,13 @@ const GROUPED_POINT = /^\d{1,3}(?:(?:\.\d{3}){2,}(?:,\d+)?|\.\d{3},\d+)$/;
 const ONE_MARK = /^(\d+)([.,])(\d+)$/;
 
 /**
- * Reads a number as written. `1,450` and `1.450` can be read two ways; so can `7,4`.
+ * Reads a number as written. `1,450` and `1.450` can be read two ways; so can `7,4`, one of them as two numbers.
  * `1,450.00`, `0.450`, `12,500,000` and `2.5` cannot.
  */
 export function readNumber(text: string): NumberReading {
   const one = ONE_MARK.exec(text);
-  if (one && couldBeTwo(one[1]!, one[2]!, one[3]!)) return twoWays(one[1]!, one[2]!, one[3]!);
+  const faulty = one && oneMark(one[1]!, one[2]!, one[3]!);
+  if (faulty) return faulty;
   if (PLAIN.test(text)) return { value: new Decimal(text) };
   if (GROUPED.test(text)) return { value: new Decimal(text.replaceAll(',', '')) };
   if (GROUPED_POINT.test(text))
@@ -52,15 +59,13 @@ export function readNumber(text: string): NumberReading {
   return { faulty: 'marks' };
 }
 
-function couldBeTwo(whole: string, mark: string, rest: string): boolean {
-  if (mark === ',') return true;
-  return rest.length === 3 && whole.length <= 3 && !whole.startsWith('0');
-}
-
-function twoWays(whole: string, mark: string, rest: string): NumberReading {
+/** What is doubtful about a number with a single mark; nothing for a decimal point that is plainly one. */
+function oneMark(whole: string, mark: string, rest: string): NumberReading | undefined {
   const decimal = trimmed(`${whole}.${rest}`);
-  const grouped = rest.length === 3 ? `${whole}${rest}` : `${whole}, ${rest}`;
-  return { faulty: 'two-ways', readings: mark === ',' ? [grouped, decimal] : [decimal, grouped] };
+  const grouped = `${whole}${rest}`;
+  if (rest.length === 3 && whole.length <= 3 && !whole.startsWith('0'))
+    return { faulty: 'two-ways', readings: mark === ',' ? [grouped, decimal] : [decimal, grouped] };
+  return mark === ',' ? { faulty: 'comma', decimal, apart: [whole, rest] } : undefined;
 }
 
 /** Without idle zeros, and never with exactly three decimals, which would be read two ways again. */

@@ -1,6 +1,7 @@
 /** Travel, other costs, the price, options, and the record of the job. */
 import { NOTE, SOURCE } from './job';
 import {
+  choice,
   date,
   either,
   type LineKind,
@@ -96,7 +97,10 @@ export const PRICE: LineKind = line('price', [], 'From cost to price.', 'price',
     ),
     line(
       'stage',
-      [text('title'), either([quantity('share', 'percent')], [money('amount')], [lit('rest')])],
+      [
+        text('title'),
+        either([quantity('share', 'percent')], [money('amount')], [choice('rest', 'rest')]),
+      ],
       'A part of the price and when it is paid.',
       'stage "Deposit" 25%',
       { many: true },

@@ -4,6 +4,7 @@ import { type Dimension, type Unit, unitNamed, unitsOf } from '../../shared/unit
 import type { NumberText } from '../syntax';
 import { clipped, type Fault, fault, replace } from './fault';
 import { nearest } from './nearest';
+import { type After, digitsOf, twoWays } from './two-ways';
 
 export type Outcome<T> = { readonly value: T } | { readonly fault: Fault };
 
@@ -29,11 +30,11 @@ const MOST: Readonly<Record<Dimension, number>> = {
   number: 1e9,
 };
 
-export function exactOf(text: NumberText, unitAfter = ''): Outcome<Exact> {
+export function exactOf(text: NumberText, after: After = {}): Outcome<Exact> {
   let value = new Decimal(0);
   if (text.digits !== undefined) {
     const read = readNumber(text.digits);
-    if (read.faulty) return { fault: numberFault(text, read, unitAfter) };
+    if (read.faulty) return { fault: numberFault(text, read, after) };
     if (text.digits.length > 30) return { fault: tooLong(text) };
     value = read.value;
   }
@@ -50,20 +51,11 @@ export function exactOf(text: NumberText, unitAfter = ''): Outcome<Exact> {
 function numberFault(
   text: NumberText,
   read: Exclude<ReturnType<typeof readNumber>, { value: Exact }>,
-  unitAfter: string,
+  after: After,
 ): Fault {
-  const written = text.digits!;
-  // A fraction after the digits stands as it is.
-  const digits = { ...text.span, end: text.span.start + written.length };
-  if (read.faulty === 'marks') {
-    const message = `“${clipped(written)}” is no number. Write 1450, 1,450.00 or 14.5.`;
-    return fault('number-unreadable', 'error', digits, message);
-  }
-  const [first, second] = read.readings;
-  const unit = unitAfter && ` ${unitAfter}`;
-  const message = `“${clipped(written)}” can be read two ways: ${clipped(first)}${unit} or ${clipped(second)}${unit}. Write the one you mean.`;
-  const ways = read.readings.map((r) => replace(`It is ${clipped(r)}${unit}`, digits, r));
-  return fault('number-two-ways', 'error', digits, message, ways);
+  if (read.faulty !== 'marks') return twoWays(text, read, after);
+  const message = `“${clipped(text.digits!)}” is no number. Write 1450, 1,450.00 or 14.5.`;
+  return fault('number-unreadable', 'error', digitsOf(text), message);
 }
 
 function tooLong(text: NumberText): Fault {
@@ -79,11 +71,14 @@ export function checkMost(
   value: Exact,
   unit: Unit,
   text: NumberText,
-  limit = MOST[unit.dimension],
+  own?: number,
 ): Fault | undefined {
+  const limit = own ?? MOST[unit.dimension];
   if (value.mul(unit.factor).lte(limit)) return undefined;
-  const most = new Decimal(limit).div(unit.factor).toSignificantDigits(3);
-  const message = `${value.toFixed()} ${unit.name} is more than any job has (at most ${most.toFixed()} ${unit.name}). Check the number and its unit.`;
+  const name = unit.name === '%' ? '%' : ` ${unit.name}`;
+  const most = `at most ${new Decimal(limit).div(unit.factor).toSignificantDigits(3).toFixed()}${name}`;
+  const over = own === undefined ? 'more than any job has' : 'more than there can be';
+  const message = `${value.toFixed()}${name} is ${over} (${most}). Check the number and its unit.`;
   return fault('number-absurd', 'error', text.span, message);
 }
 

@@ -1,6 +1,6 @@
 import { bricksOf, piecesIn } from './bricks';
+import { lengthOn, type Units } from './lengths';
 import type { Box, Label } from './model';
-import { inMillimetres } from './model';
 import type { View } from './view';
 import { clip, eachSegment } from './view';
 
@@ -20,7 +20,7 @@ export function brickCount(view: View): number {
 }
 
 /** Every brick in view, and the length of each cut written on it. */
-export function brickBoxes(view: View): { boxes: Box[]; labels: Label[] } {
+export function brickBoxes(view: View, units: Units): { boxes: Box[]; labels: Label[] } {
   const boxes: Box[] = [];
   const labels: Label[] = [];
   const { gauge, spec } = view.out;
@@ -33,7 +33,7 @@ export function brickBoxes(view: View): { boxes: Box[]; labels: Label[] } {
         const box = clip(view, { style: piece, x, y, width: end - x, height });
         if (!box) continue;
         boxes.push(box);
-        if (piece === 'cut') labels.push(written(inMillimetres(end - x), box));
+        if (piece === 'cut') labels.push(written(lengthOn(units, end - x), box));
       }
   });
   return { boxes, labels };

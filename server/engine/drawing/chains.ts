@@ -1,5 +1,5 @@
+import { lengthOn, type Units } from './lengths';
 import type { Chain, Drawing } from './model';
-import { inMillimetres } from './model';
 import type { Mark, Place } from './paper';
 import { ROOM, textWidth } from './paper';
 
@@ -21,9 +21,9 @@ function ruled(stops: readonly number[], y: number, place: Place): Mark[] {
 }
 
 /** Each distance over the middle of its own part; turned where it is too narrow, left to the running row where that will not do. */
-function between({ stops }: Chain, y: number, place: Place): Mark[] {
+function between({ stops }: Chain, y: number, place: Place, units: Units): Mark[] {
   const words = stops.slice(1).flatMap((stop, i): Mark[] => {
-    const text = inMillimetres(stop - stops[i]!);
+    const text = lengthOn(units, stop - stops[i]!);
     const x = place.x((stop + stops[i]!) / 2);
     const room = (stop - stops[i]!) / place.scale;
     const at = { kind: 'text' as const, size: SIZE, text };
@@ -36,11 +36,11 @@ function between({ stops }: Chain, y: number, place: Place): Mark[] {
 }
 
 /** Distances from the wall's left end, written up the paper at each, moved along where they would touch. */
-function running({ stops }: Chain, y: number, place: Place): Mark[] {
+function running({ stops }: Chain, y: number, place: Place, units: Units): Mark[] {
   let last = Number.NEGATIVE_INFINITY;
   const words = stops.map((stop): Mark => {
     last = Math.max(place.x(stop), last + SIZE + 0.4);
-    const text = inMillimetres(stop);
+    const text = lengthOn(units, stop);
     const at = { kind: 'text' as const, size: SIZE, text, align: 'end' as const };
     return { ...at, x: last + SIZE * 0.36, y: y + 2, turned: true };
   });
@@ -48,32 +48,33 @@ function running({ stops }: Chain, y: number, place: Place): Mark[] {
 }
 
 /** Heights from the ground, written beside each level, moved up where they would touch. */
-function heights({ stops }: Chain, x: number, place: Place): Mark[] {
+function heights({ stops }: Chain, x: number, place: Place, units: Units): Mark[] {
   let last = Number.POSITIVE_INFINITY;
   const ys = stops.map(place.y);
   const ticks = ys.map((y) => line(x - TICK, y + TICK, x + TICK, y - TICK));
   const words = stops.map((stop, i): Mark => {
     last = Math.min(ys[i]!, last - SIZE - 0.3);
-    const text = inMillimetres(stop);
+    const text = lengthOn(units, stop);
     return { kind: 'text', x: x + 2, y: last + SIZE * 0.36, size: SIZE, align: 'start', text };
   });
   return [line(x, ys[0]!, x, ys.at(-1)!), ...ticks, ...words];
 }
 
 /** Mm on paper from one row of dimensions below the work to the next. */
-export function roomFor({ form, stops }: Chain): number {
+export function roomFor({ form, stops }: Chain, units: Units): number {
   if (form === 'between') return ROOM.chain;
-  const longest = Math.max(...stops.map((stop) => textWidth(inMillimetres(stop), SIZE)));
+  const longest = Math.max(...stops.map((stop) => textWidth(lengthOn(units, stop), SIZE)));
   return longest + 6;
 }
 
 /** Every chain of a drawing, the rows below it one under another. */
-export function layChains({ chains, extent }: Drawing, place: Place): Mark[] {
+export function layChains({ chains, extent, units }: Drawing, place: Place): Mark[] {
   let y = place.y(extent.bottom) + FIRST;
   return chains.flatMap((chain) => {
-    if (chain.side === 'right') return heights(chain, place.x(extent.right) + 5, place);
-    const marks = chain.form === 'running' ? running(chain, y, place) : between(chain, y, place);
-    y += roomFor(chain);
+    if (chain.side === 'right') return heights(chain, place.x(extent.right) + 5, place, units);
+    const lay = chain.form === 'running' ? running : between;
+    const marks = lay(chain, y, place, units);
+    y += roomFor(chain, units);
     return marks;
   });
 }

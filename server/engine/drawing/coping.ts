@@ -1,5 +1,5 @@
+import { lengthOn, type Units } from './lengths';
 import type { Box, Key, Label } from './model';
-import { inMillimetres } from './model';
 
 /** What stands on a wall or a pier. `at` is the height of its underside, mm. */
 export type Topping =
@@ -44,7 +44,7 @@ export function toppingBoxes(topping: Topping): Box[] {
   return [{ style: 'cap', x, y, width: topping.to - x, height }];
 }
 
-export function toppingLabels(topping: Topping): Label[] {
+export function toppingLabels(topping: Topping, units: Units): Label[] {
   if (topping.kind === 'cap') {
     const { name: text, from, to, at, height } = topping;
     const room = { width: to - from, height };
@@ -54,8 +54,19 @@ export function toppingLabels(topping: Topping): Label[] {
     .filter((box) => box.style === 'cut')
     .map(({ x, y, width, height }) => {
       const room = { width, height };
-      return { text: inMillimetres(width), x: x + width / 2, y: y + height / 2, size: 1.8, room };
+      return { text: lengthOn(units, width), x: x + width / 2, y: y + height / 2, size: 1.8, room };
     });
+}
+
+/** Heights that are known, mm: of a cap only where it lies, since no line says how thick it is. */
+export function toppingTop(topping: Topping): number {
+  return topping.kind === 'cap' ? topping.at : topping.at + topping.height;
+}
+
+/** What is drawn and not to be measured. */
+export function toppingNotes(toppings: readonly Topping[]): string[] {
+  const caps = toppings.some((topping) => topping.kind === 'cap');
+  return caps ? ['Caps are drawn without their true thickness.'] : [];
 }
 
 export function toppingKeys(toppings: readonly Topping[]): Key[] {

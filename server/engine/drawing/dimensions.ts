@@ -24,10 +24,19 @@ export function lengthChains(out: SettingOut, left: number, right: number): Chai
   ];
 }
 
-/** Beside the wall: sills, heads, the wall's top and the top of all. */
-export function heightChain(out: SettingOut, bottom: number, top: number): Chain {
+/**
+ * Beside the wall: sills, heads, the wall's top and the top of all. `above` are the tops of what stands on it;
+ * `top` is how far up the wall itself is drawn.
+ */
+export function heightChain(
+  out: SettingOut,
+  bottom: number,
+  top: number,
+  above: readonly number[],
+): Chain {
   const { openings, piers, courses } = out.spec;
   const levels = openings.flatMap((o) => [o.sill, o.top ?? courses]);
   const all = [...levels, ...piers.map((p) => p.courses), courses].map((c) => c * out.gauge);
-  return { side: 'right', form: 'running', stops: rising(all, bottom, top) };
+  const stops = rising([...all, ...above], bottom, Math.max(top, ...above));
+  return { side: 'right', form: 'running', stops };
 }

@@ -1,11 +1,11 @@
 import type { SettingOut } from '../setting-out';
 import { brickBoxes, brickCount, plainAreas } from './brickwork';
 import type { Topping } from './coping';
-import { toppingBoxes, toppingKeys, toppingLabels } from './coping';
+import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTop } from './coping';
 import { heightChain, lengthChains } from './dimensions';
 import { keysOf } from './keys';
+import { lengthOn, type Units, withUnit } from './lengths';
 import type { Box, Drawing } from './model';
-import { inMillimetres } from './model';
 import { groundAndDpc, openingMarks, pierMarks } from './things';
 import type { View, Visible } from './view';
 import { clip, viewOf } from './view';
@@ -21,6 +21,8 @@ export interface ElevationOptions {
   dpc?: number;
   /** Most bricks drawn one by one; past that, brickwork is drawn as a plain area. 20,000 when left out. */
   mostBricks?: number;
+  /** What lengths are written in: millimetres when left out. */
+  units?: Units;
 }
 
 const MOST_BRICKS = 20_000;
@@ -39,12 +41,13 @@ function extentOf(boxes: readonly Box[], view: View) {
 }
 
 /** Words for whoever cannot see the drawing. */
-function describe({ out, whole }: View, shown: boolean): string {
+function describe({ out, whole }: View, shown: boolean, units: Units): string {
   const { spec } = out;
   const names = [...spec.openings, ...spec.piers].map((thing) => thing.name);
   const bricks = shown ? 'every brick shown' : 'bricks not shown one by one';
   const things = names.length > 0 ? `, with ${names.join(', ')}` : '';
-  const size = `${inMillimetres(spec.length)} mm long, ${spec.courses} courses high`;
+  const long = withUnit(lengthOn(units, spec.length), units);
+  const size = `${long} long, ${spec.courses} courses high`;
   const part = whole ? 'Elevation' : 'Part of the elevation';
   return `${part} of a wall ${size}, in ${spec.bond.name} bond${things}; ${bricks}.`;
 }
@@ -54,9 +57,10 @@ function describe({ out, whole }: View, shown: boolean): string {
  * rod and dimensions. Single bricks exist only here, and only as many as `mostBricks`.
  */
 export function elevation(out: SettingOut, options: ElevationOptions): Drawing {
+  const { units = 'millimetres' } = options;
   const view = viewOf(out, options.visible);
   const shown = brickCount(view) <= (options.mostBricks ?? MOST_BRICKS);
-  const bricks = shown ? brickBoxes(view) : { boxes: plainAreas(view), labels: [] };
+  const bricks = shown ? brickBoxes(view, units) : { boxes: plainAreas(view), labels: [] };
   const things = [...openingMarks(view), ...pierMarks(view)];
   const toppings = view.whole ? (options.toppings ?? []) : [];
   const above = toppings.flatMap(toppingBoxes).flatMap((box) => clip(view, box) ?? []);
@@ -66,17 +70,21 @@ export function elevation(out: SettingOut, options: ElevationOptions): Drawing {
   const names = things.flatMap((thing) => thing.labels);
   return {
     title: options.title,
-    description: describe(view, shown),
+    units,
+    description: describe(view, shown, units),
     extent,
     boxes,
     strokes: [...strokes, ...groundAndDpc(view, options.dpc)],
-    labels: [...bricks.labels, ...names, ...toppings.flatMap(toppingLabels)],
+    labels: [...bricks.labels, ...names, ...toppings.flatMap((t) => toppingLabels(t, units))],
     chains: [
       ...lengthChains(out, view.left, view.right),
-      heightChain(out, extent.bottom, extent.top),
+      heightChain(out, extent.bottom, view.to * out.gauge, toppings.map(toppingTop)),
     ],
     rod: { gauge: out.gauge, courses: view.to, every: 4 },
-    keys: [...keysOf(boxes, options.dpc !== undefined), ...toppingKeys(toppings)],
-    notes: shown ? [] : ['Too many bricks to draw one by one.'],
+    keys: [...keysOf(boxes, options.dpc !== undefined, units), ...toppingKeys(toppings)],
+    notes: [
+      ...(shown ? [] : ['Too many bricks to draw one by one.']),
+      ...toppingNotes(toppings),
+    ],
   };
 }

@@ -1,5 +1,5 @@
+import { lengthOn, type Units, withUnit } from './lengths';
 import type { Box, Key, Style } from './model';
-import { inMillimetres } from './model';
 
 const WORDS: [Style, string][] = [
   ['stretcher', 'stretcher'],
@@ -10,19 +10,22 @@ const WORDS: [Style, string][] = [
   ['pier', 'pier'],
 ];
 
-function cutKey(boxes: readonly Box[]): Key[] {
-  const lengths = new Set<string>();
-  for (const { style, width } of boxes) if (style === 'cut') lengths.add(inMillimetres(width));
-  if (lengths.size === 0) return [];
-  const listed = [...lengths].sort((a, b) => Number(a) - Number(b));
-  const few = listed.length <= 4 ? ` ${listed.join(', ')} mm` : ` of ${listed.length} lengths`;
+function cutKey(boxes: readonly Box[], units: Units): Key[] {
+  const cuts = boxes.filter((box) => box.style === 'cut').map((box) => box.width);
+  if (cuts.length === 0) return [];
+  const rising = cuts.sort((a, b) => a - b).map((width) => lengthOn(units, width));
+  const listed = [...new Set(rising)];
+  const few =
+    listed.length <= 4
+      ? ` ${withUnit(listed.join(', '), units)}`
+      : ` of ${listed.length} lengths`;
   return [{ style: 'cut', text: `cut${few}` }];
 }
 
 /** What each style in a drawing stands for, in a fixed order, and only those it has. */
-export function keysOf(boxes: readonly Box[], dpc: boolean): Key[] {
+export function keysOf(boxes: readonly Box[], dpc: boolean, units: Units): Key[] {
   const used = new Set(boxes.map((box) => box.style));
   const keys = WORDS.filter(([style]) => used.has(style)).map(([style, text]) => ({ style, text }));
   const line: Key[] = dpc ? [{ style: 'dpc', text: 'damp-proof course' }] : [];
-  return [...keys, ...cutKey(boxes), ...line];
+  return [...keys, ...cutKey(boxes, units), ...line];
 }

@@ -4,6 +4,8 @@
  * paper. What a style looks like is the business of whoever puts it on screen or paper.
  */
 
+import type { Units } from './lengths';
+
 export type Style =
   | 'stretcher'
   | 'header'
@@ -73,6 +75,8 @@ export interface Key {
 
 export interface Drawing {
   title: string;
+  /** What its lengths are written in. */
+  units: Units;
   /** What a reader who cannot see it is told. */
   description: string;
   extent: { left: number; right: number; bottom: number; top: number };
@@ -83,9 +87,4 @@ export interface Drawing {
   rod: Rod | null;
   keys: readonly Key[];
   notes: readonly string[];
-}
-
-/** A length in the words of a drawing: millimetres, to a tenth at most, with no unit. */
-export function inMillimetres(length: number): string {
-  return String(Math.round(length * 10) / 10 + 0);
 }

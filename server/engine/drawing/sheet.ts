@@ -1,4 +1,5 @@
 import { layChains, roomFor } from './chains';
+import { lengthOn, UNIT_WORDS, type Units } from './lengths';
 import type { Drawing } from './model';
 import type { Mark, Paper, Place, Sheet } from './paper';
 import { A4_LANDSCAPE, ROOM, textWidth } from './paper';
@@ -6,18 +7,21 @@ import { layRod } from './rod';
 import { keyRow, ROW } from './sheet-keys';
 
 /** Scales that a rule has edges for. */
-const SCALES = [1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 250, 500];
+const SCALES: Readonly<Record<Units, readonly number[]>> = {
+  millimetres: [1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 250, 500],
+  feet: [1, 2, 4, 8, 12, 16, 24, 32, 48, 64, 96, 192, 384],
+};
 
 function scaleFor(drawing: Drawing, width: number, height: number): number {
   const { left, right, bottom, top } = drawing.extent;
   const needed = Math.max((right - left) / width, (top - bottom) / height);
-  const known = SCALES.find((scale) => scale >= needed);
+  const known = SCALES[drawing.units].find((scale) => scale >= needed);
   return known ?? Math.ceil(needed / 500) * 500;
 }
 
 function roomBelow(drawing: Drawing, paper: Paper): number {
   const below = drawing.chains.filter((chain) => chain.side === 'below');
-  const chains = below.reduce((sum, chain) => sum + roomFor(chain), 4);
+  const chains = below.reduce((sum, chain) => sum + roomFor(chain, drawing.units), 4);
   return chains + ROW * keyRow(drawing.keys, paper).rows + ROW * drawing.notes.length + 2;
 }
 
@@ -47,10 +51,19 @@ function workMarks(drawing: Drawing, place: Place): Mark[] {
   return [...boxes, ...strokes, ...labelMarks(drawing, place)];
 }
 
-function heading(drawing: Drawing, paper: Paper, scale: number): Mark[] {
+/** On a rule for feet the scale is so many inches to the foot. */
+function scaleText(scale: number, units: Units): string {
+  const inches = 12 / scale;
+  const known = units === 'feet' && scale > 1 && Number.isInteger(inches * 16);
+  return known ? `1:${scale}, ${lengthOn('feet', inches * 25.4)} to the foot` : `1:${scale}`;
+}
+
+/** @param scale nothing where the sheet is shown at another size than its own */
+function heading(drawing: Drawing, paper: Paper, scale: number | undefined): Mark[] {
   const y = paper.margin + 5;
   const right = paper.width - paper.margin;
-  const text = `Scale 1:${scale}. Sizes in millimetres.`;
+  const said = scale === undefined ? 'Not to scale.' : `Scale ${scaleText(scale, drawing.units)}.`;
+  const text = `${said} Sizes in ${UNIT_WORDS[drawing.units]}.`;
   return [
     { kind: 'text', x: paper.margin, y, size: 5, align: 'start', bold: true, text: drawing.title },
     { kind: 'text', x: right, y, size: 3, align: 'end', text },
@@ -59,7 +72,8 @@ function heading(drawing: Drawing, paper: Paper, scale: number): Mark[] {
 
 /**
  * Puts a drawing on paper: the largest usual scale at which it goes in, the work above its
- * dimensions and rather high on the page, the rod on its left, the key below. `tight` cuts the sheet off below the key.
+ * dimensions and rather high on the page, the rod on its left, the key below. `tight` is for a page that shows it
+ * at a width of its own: it ends below the key, and claims no scale.
  */
 export function toSheet(drawing: Drawing, paper: Paper = A4_LANDSCAPE, tight = false): Sheet {
   const { extent } = drawing;
@@ -83,7 +97,7 @@ export function toSheet(drawing: Drawing, paper: Paper = A4_LANDSCAPE, tight = f
     height: tight ? end + paper.margin : paper.height,
     scale,
     marks: [
-      ...heading(drawing, paper, scale),
+      ...heading(drawing, paper, tight ? undefined : scale),
       ...workMarks(drawing, place),
       ...layRod(drawing, place),
       ...layChains(drawing, place),

@@ -10,6 +10,7 @@ import { checkBlock, namesTwice, type WorkNames } from './checks';
 import { editionMissing, editionUnknown, jobTwice, libraryAssumed } from './files';
 import { incomplete } from './gaps';
 import { headOrigin, type Remark, toFinding } from './remark';
+import { stagesOff } from './stages';
 
 export function findingsOf(job: Job): Finding[] {
   const { file } = job;
@@ -36,8 +37,16 @@ function remarksOf(job: Job): Remark[] {
     ...general,
     ...works.flatMap((w) => w.remarks),
     ...cautions(works, env),
+    ...stagesOff(job.price, env).map((r) => toldAt(r, home(job))),
     ...incomplete(job.price.total, home(job)),
   ];
+}
+
+/** A remark on a line of another file is told at the job’s own heading, and leads there. */
+function toldAt(remark: Remark, here: SourceBlock): Remark {
+  if (remark.origin.block.file === here.file) return remark;
+  const related = [{ origin: remark.origin, message: 'The line it is about' }];
+  return { ...remark, origin: headOrigin(here), related };
 }
 
 function home(job: Job): SourceBlock {

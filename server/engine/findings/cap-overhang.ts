@@ -3,6 +3,14 @@ import { type BlockFacts, defaultLine, type Env } from '../resolve/env';
 import { lengthText, sizeText } from '../work/lengths';
 import type { Remark } from './remark';
 
+/** Caps are asked for to the next 5 mm. */
+const STEP = 5;
+
+/** A cap that reaches far enough over faces of so many mm. */
+export function capFor(faces: readonly number[], reach: number): number[] {
+  return faces.map((side) => Math.ceil((side + 2 * reach) / STEP) * STEP);
+}
+
 /** `width` and `depth` of the pier, mm. Nothing when no library says how far a cap should reach. */
 export function capOverhang(
   facts: BlockFacts,
@@ -17,7 +25,7 @@ export function capOverhang(
   if (!line || !sides || !wanted || reach === undefined) return undefined;
   const over = Math.min((sides[0]! - width) / 2, (sides[1]! - depth) / 2);
   if (over >= reach) return undefined;
-  const enough = [width, depth].map((side) => Math.ceil((side + 2 * reach) / 5) * 5);
+  const enough = capFor([width, depth], reach);
   const how =
     over < 0 ? 'does not cover the pier' : `reaches ${lengthText(env, over)} over the faces`;
   const source = wanted.line.syntax.comment?.text.replace(/^#\s*/, '') ?? '';

@@ -1,12 +1,13 @@
 /** Checks that every line of a block gets from what its kind takes: names that no file gives, money of another currency, work that is not computed yet. */
 
-import type { NamedKind, Slot } from '../../../grammar/lines/slots';
+import type { NamedKind, QuantitySlot, Slot } from '../../../grammar/lines/slots';
 import type { ReadLine, Value, Values } from '../../../grammar/read/values';
 import { isTrade } from '../labour/gang';
 import { originOf } from '../resolve/book';
 import { currencyOf, type Env } from '../resolve/env';
 import { takenBy } from '../resolve/per';
 import type { SourceBlock, SourceFile } from '../workspace/source';
+import { coursesNotWhole } from './courses-whole';
 import { nameTwice, nameUnknown } from './names';
 import { perUnknown } from './per-unknown';
 import type { Remark } from './remark';
@@ -68,8 +69,15 @@ class Check {
     else if (slot.slot === 'list') this.list(slot.slots, values[slot.key]);
     else if (slot.slot === 'name') this.name(slot.of, values[slot.key]);
     else if (slot.slot === 'counted') this.trade(values[`${slot.key}Of`]);
+    else if (slot.slot === 'quantity') this.courses(slot, values[slot.key]);
     else if (slot.slot === 'money') this.money(values[slot.key]);
     else if (slot.slot === 'word') this.per(slot.what, values[slot.key]);
+  }
+
+  private courses({ dimensions }: QuantitySlot, value: Value | undefined): void {
+    if (value?.kind !== 'quantity' || value.unit?.dimension !== 'courses') return;
+    if (dimensions.includes('courses') && !value.low.isInteger())
+      this.remarks.push(coursesNotWhole(originOf(this.block, value), value));
   }
 
   private list(slots: readonly Slot[], value: Value | undefined): void {

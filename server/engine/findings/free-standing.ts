@@ -1,9 +1,10 @@
 /** How high a wall may stand free, by thickness and exposure: the first caution of the trade. */
+import { listed } from '../../../grammar/read/numbers';
 import { BlockFacts, type Env, type LineFacts } from '../resolve/env';
 import { lengthText } from '../work/lengths';
 import { halvesOf } from '../work/masonry';
 import type { Work } from '../work/needs';
-import type { Remark } from './remark';
+import { lineAfter, type Remark, type RemarkWay } from './remark';
 
 const ASK = 'Check local rules, and ask a structural engineer.';
 
@@ -30,8 +31,30 @@ export function freeStanding(work: Work, env: Env): Remark[] {
   );
   if (!tightest) return [noTable(facts)];
   if (height <= tightest.height) return [];
-  const coped = (work.facts.tops ?? []).length > 0;
-  return [overHeight(facts, height, tightest, zone, rows, env, coped)];
+  const { gauge, spec } = settingOut;
+  const over = {
+    facts,
+    height,
+    row: tightest,
+    zone,
+    rows,
+    gauge,
+    onTop: height - gauge * spec.courses,
+  };
+  return [overHeight(over, env)];
+}
+
+interface Over {
+  readonly facts: BlockFacts;
+  /** Over all, mm. */
+  readonly height: number;
+  readonly row: Allowed;
+  /** Nothing when no line says it. */
+  readonly zone: string | undefined;
+  readonly rows: readonly Allowed[];
+  readonly gauge: number;
+  /** What stands on the courses, mm. */
+  readonly onTop: number;
 }
 
 /** A table of one exposure leaves nothing to say. */
@@ -63,51 +86,48 @@ function rowsFor(halves: number, thickness: number, env: Env): Allowed[] {
 /** Tables give nominal thickness, joint included: 8 in for 7 5/8. */
 const NOMINAL = 12;
 
-function overHeight(
-  facts: BlockFacts,
-  height: number,
-  row: Allowed,
-  zone: string | undefined,
-  rows: readonly Allowed[],
-  env: Env,
-  coped: boolean,
-): Remark {
-  const line = facts.line('height') ?? facts.lines('thick')[0];
+function overHeight(over: Over, env: Env): Remark {
+  const { facts, height, row } = over;
   const source = row.limit.line('source')?.word('text') ?? 'the library';
-  const where = zone
-    ? `in ${row.zone}`
-    : `in ${row.zone}, the most exposed, since no exposure line says where it stands`;
-  const advice = row.limit
-    .lines('advice')
-    .map((a) => a.word('text'))
-    .join(' ');
-  const text = `${lengthText(env, height)}${coped ? ' with its coping' : ''} is more than the ${lengthText(env, row.height)} that a free-standing wall of this thickness may be ${where} (${source}). Make it thicker or lower, or hold it with piers to an engineer’s design. ${advice || ASK}`;
-  const zones = [...new Set(rows.filter((r) => r.height >= height).map((r) => r.zone))];
-  const end = facts.lines('height')[0]?.line.syntax ?? facts.heading.syntax;
-  const ways = zone
-    ? []
-    : zones.map((z) => ({
-        title: `It stands in ${z}`,
-        edits: [
-          {
-            block: facts.block,
-            span: {
-              line: end.span.line,
-              start: facts.block.lines[end.span.line]!.length,
-              end: facts.block.lines[end.span.line]!.length,
-            },
-            text: `\n  exposure ${z}`,
-          },
-        ],
-      }));
+  const advice = row.limit.lines('advice').map((a) => a.word('text'));
+  const coping = over.onTop > 1 ? ' with its coping' : '';
+  const most = lengthText(env, row.height);
+  const message = `${lengthText(env, height)}${coping} is more than the ${most} that a free-standing wall of this thickness may be ${whereItStands(over)} (${source}). Make it thicker or lower, or hold it with piers to an engineer’s design. ${advice.join(' ') || ASK}`;
   return {
     code: 'height-over',
     severity: 'warning',
-    origin: line?.origin ?? facts.origin,
-    message: text,
+    origin: (facts.line('height') ?? facts.line('thick'))?.origin ?? facts.origin,
+    message,
     related: [{ origin: row.line.origin, message: `The limit: ${source}` }],
-    ways,
+    ways: () => [...lower(over), ...elsewhere(over)],
   };
+}
+
+function whereItStands({ zone, row, rows }: Over): string {
+  if (zone) return `in ${row.zone}`;
+  const known = [...new Set(rows.map((r) => r.zone))];
+  return `in ${row.zone}, the most exposed of ${listed(known, 'and')}, since no exposure line says where it stands`;
+}
+
+/** As many courses as the limit leaves room for. */
+function lower({ facts, row, gauge, onTop }: Over): RemarkWay[] {
+  const line = facts.line('height');
+  const courses = Math.floor((row.height - onTop) / gauge);
+  if (!line || courses < 1) return [];
+  const text = `${courses} courses`;
+  const key = line.values.courses ? 'courses' : 'height';
+  return [{ title: `Build ${text}`, edits: [{ ...line.at(key), text }] }];
+}
+
+/** The zones where it might stand as it is, when none is said. */
+function elsewhere({ facts, height, zone, rows }: Over): RemarkWay[] {
+  if (zone) return [];
+  const line = (facts.line('height')?.line.syntax ?? facts.heading.syntax).span.line;
+  const high = rows.filter((r) => r.height >= height).map((r) => r.zone);
+  return [...new Set(high)].map((name) => ({
+    title: `It stands in ${name}`,
+    edits: [lineAfter(facts.block, line, `  exposure ${name}`)],
+  }));
 }
 
 function noTable(facts: BlockFacts): Remark {

@@ -30,7 +30,7 @@ export function openingWidth(
   const message = `${lengthText(env, opening.spec.width)} is no number of half bricks and a joint; ${near} would be. ${why}`;
   const ways = sizes.map((w, i) => ({
     title: `Make it ${lengthText(env, w.length)}`,
-    preferred: i === 0,
+    preferred: i === 0 && !whole,
     edits: [{ ...line.at('width'), text: lengthText(env, w.length) }],
   }));
   return {

@@ -5,8 +5,21 @@ import type { Remark } from './remark';
 
 export function openingOutside(facts: BlockFacts, why: string): Remark {
   const origin = facts.line('from')?.origin ?? facts.line('width')?.origin ?? facts.origin;
-  const message = `The opening ${facts.name} is left out. ${why}`;
+  const message = `The opening${facts.name && ` ${facts.name}`} is left out. ${why}`;
   return { code: 'opening-outside', severity: 'error', origin, message };
+}
+
+export function openingClipped(facts: BlockFacts, courses: number, sill: number): Remark {
+  const line = facts.line('height')!;
+  const left = Math.max(1, Math.floor(courses - sill));
+  const message = `The wall is ${courses} courses high, so that this opening ends at its top, ${left} courses above the sill.`;
+  const ways = [
+    {
+      title: `Make it ${left} courses high`,
+      edits: [{ ...line.at('courses'), text: `${left} courses` }],
+    },
+  ];
+  return { code: 'opening-clipped', severity: 'warning', origin: line.origin, message, ways };
 }
 
 export function openingsClash(facts: BlockFacts, other: BlockFacts): Remark {

@@ -34,6 +34,7 @@ import {
 
 export interface Stage {
   readonly title: string;
+  readonly line: LineFacts;
   readonly amount: Term;
 }
 
@@ -247,5 +248,9 @@ function stagesOf(total: Term, env: Env): Stage[] {
   });
   const said = amounts.filter((a): a is Term => a !== undefined);
   const rest = difference('the rest', code, total, sum('other stages', code, said));
-  return lines.map((line, i) => ({ title: line.word('title'), amount: amounts[i] ?? rest }));
+  return lines.map((line, i) => ({
+    title: line.word('title'),
+    line,
+    amount: amounts[i] ?? rest,
+  }));
 }

@@ -4,7 +4,14 @@ import { decisionFor, type RunInText } from '../findings/fit';
 import { copingUnfit } from '../findings/fit-coping';
 import type { Remark } from '../findings/remark';
 import type { Tally } from '../setting-out';
-import { type Coping, type CutWay, fitCoping, type JointWay, type Way } from '../setting-out';
+import {
+  type Coping,
+  type CutWay,
+  fitCoping,
+  type JointWay,
+  type Way,
+  type WayKind,
+} from '../setting-out';
 import type { Origin } from '../working/term';
 import { lengthText } from './lengths';
 import { limitsOf, type Masonry } from './masonry';
@@ -25,11 +32,21 @@ export interface CopingRun {
   readonly cap?: boolean;
 }
 
+/** A run and what was counted for it. */
+export interface CopingLaid extends CopingCount {
+  readonly run: CopingRun;
+}
+
 export interface CopingCount {
+  /** Whether it fills its length without a decision. */
+  readonly works: boolean;
   readonly tally: Tally;
   readonly top: TopRun;
   readonly detail: string;
 }
+
+/** A pier’s face is what its bricks make: a cut or a cap comes before another size (common practice). */
+const ON_PIER: readonly WayKind[] = ['joints', 'half-bond', 'cut', 'cap', 'length'];
 
 /** Counts a run, and remarks when it does not work and no `fit` line settles it. */
 export function countCoping(run: CopingRun, masonry: Masonry, remarks: Remark[]): CopingCount {
@@ -44,6 +61,7 @@ export function countCoping(run: CopingRun, masonry: Masonry, remarks: Remark[])
     endJoints: run.endJoints,
     limits,
     cap: run.cap,
+    prefer: run.cap ? ON_PIER : undefined,
   });
   const remark = copingUnfit(run, coping.fit, masonry);
   if (remark) remarks.push(remark);
@@ -108,7 +126,12 @@ function laid(
     joint,
     height: unit.width,
   };
-  return { tally, top, detail: detailOf(run, wholes, cut, joint, masonry) };
+  return {
+    works: coping.fit.works !== 'no',
+    tally,
+    top,
+    detail: detailOf(run, wholes, cut, joint, masonry),
+  };
 }
 
 /** A coping longer than this is drawn as a band: nobody reads ten thousand bricks on edge. */

@@ -1,7 +1,7 @@
 /** What a piece of work takes. Parts of the job are added up by these before anything is bought. */
 
 import type { Remark } from '../findings/remark';
-import type { SettingOut } from '../setting-out';
+import type { Joints, PierPlan, SettingOut, UnitSize } from '../setting-out';
 import type { Origin, Term } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
 
@@ -63,6 +63,13 @@ export interface TopRun {
   readonly height: number;
 }
 
+/** A pier alone, as its drawing needs it: its plan and courses, and what they are laid of. */
+export interface PierFace {
+  readonly plan: PierPlan;
+  readonly unit: UnitSize;
+  readonly joints: Joints;
+}
+
 export interface Work {
   readonly block: SourceBlock;
   readonly kind: string;
@@ -79,6 +86,8 @@ export interface Work {
 export interface WorkFacts {
   readonly settingOut?: SettingOut;
   readonly tops?: readonly TopRun[];
+  /** A pier that stands alone: one of those alike. */
+  readonly pier?: PierFace;
   /** Height over all, coping included, mm. */
   readonly height?: number;
   readonly does: ReadonlySet<string>;

@@ -2,6 +2,7 @@
 import { exact } from '../../../shared/exact';
 import { showNumber } from '../../../shared/show';
 import { capOverhang } from '../findings/cap-overhang';
+import { idleFits } from '../findings/fit-idle';
 import { higherThanALift } from '../findings/lift';
 import type { Remark } from '../findings/remark';
 import { type Gang, taskHours } from '../labour/gang';
@@ -18,7 +19,7 @@ import { jointsIn, type Masonry, masonryOf } from './masonry';
 import type { BrickNeed, Figure, Needs, TaskNeed, TopRun, Work } from './needs';
 import { type Plan, planOf } from './plan';
 import { pierCoping } from './wall/copings';
-import { type Height, heightIn } from './wall/height';
+import { type Height, heightIn, heightRun } from './wall/height';
 import { metres } from './wall/says';
 
 export function workPier(facts: BlockFacts, env: Env, gang: Gang): Work {
@@ -151,7 +152,9 @@ function countPier(
     masonry.facts,
     { spec: { ...spec, from: 0 }, halves: plan.halves },
     masonry,
-  ).map((r) => countCoping(r, masonry, remarks));
+  ).map((r) => ({ run: r, ...countCoping(r, masonry, remarks) }));
+  const tops = runs.map((r) => ({ name: r.run.text.name, open: !r.works }));
+  remarks.push(...idleFits(masonry.facts, [...tops, heightRun(height)]));
   const coping = runs.length
     ? count('Bricks on edge', sumTallies(runs.map((r) => r.tally)), () => runs.map((r) => r.detail))
     : undefined;

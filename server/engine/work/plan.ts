@@ -1,5 +1,6 @@
 /** The plan of a pier: its size over the faces, and what each of two alternate courses takes. */
 import { pierPlanMissing } from '../findings/pier-plan-missing';
+import { pierNotHalves, pierSize } from '../findings/pier-size';
 import type { Remark } from '../findings/remark';
 import { wordOf } from '../resolve/book';
 import type { BlockFacts } from '../resolve/env';
@@ -28,7 +29,15 @@ export function planOf(facts: BlockFacts, masonry: Masonry, remarks: Remark[]): 
   );
   const [along, across] = halves as [number, number];
   if (along < 1 || across < 1) return undefined;
-  const sides = halves.map((n, i) => (inBricks ? thicknessOf(n, unit, joints.perpend) : said[i]!));
+  const laid = halves.map((n) => thicknessOf(n, unit, joints.perpend));
+  if (inBricks && said.some((side) => !Number.isInteger(side * 2))) {
+    remarks.push(pierNotHalves(facts));
+    return undefined;
+  }
+  const bricks = halves.map((n) => n / 2);
+  const off = inBricks ? undefined : pierSize(facts, said, laid, bricks, masonry.env);
+  if (off) remarks.push(off);
+  const sides = inBricks ? laid : said;
   const plans = plansFor(along, across, masonry) ?? byArea(along, across, facts, masonry, remarks);
   return {
     name: facts.name,

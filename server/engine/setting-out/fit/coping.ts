@@ -1,5 +1,5 @@
 import type { JointLimits, UnitSize } from '../types';
-import type { Fit } from './fit';
+import type { Fit, FitQuestion } from './fit';
 import { fitRun } from './fit';
 
 /** A course of brick on edge over a wall or pier. */
@@ -14,6 +14,8 @@ export interface CopingQuestion {
   limits: JointLimits;
   /** A pier, where a cap would do instead. */
   cap?: boolean;
+  /** Kinds of way, most welcome first. */
+  prefer?: FitQuestion['prefer'];
 }
 
 export interface Coping {
@@ -28,8 +30,8 @@ export interface Coping {
  * up to one brick, one and a half over one and a half, two over two.
  */
 export function fitCoping(question: CopingQuestion): Coping {
-  const { unit, length, thickness, endJoints, limits, cap } = question;
-  const fit = fitRun({ length, piece: unit.height, half: null, endJoints, limits, cap });
+  const { unit, length, thickness, endJoints, limits, cap, prefer } = question;
+  const fit = fitRun({ length, piece: unit.height, half: null, endJoints, limits, cap, prefer });
   const bricks = Math.max(2, thickness) / 2;
   return { fit, across: { wholes: Math.floor(bricks), halves: bricks % 1 === 0 ? 0 : 1 } };
 }

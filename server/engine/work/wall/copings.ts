@@ -1,5 +1,6 @@
 /** Where bricks on edge run: the top of the wall between whatever interrupts it, and the tops of piers. */
 
+import { capFor } from '../../findings/cap-overhang';
 import type { RunInText } from '../../findings/fit';
 import type { RemarkWay } from '../../findings/remark';
 import { type BlockFacts, defaultLine } from '../../resolve/env';
@@ -71,7 +72,7 @@ export function pierCoping(
     home: facts,
     pieces: 'bricks on edge',
     move: (way) => otherSize(facts, way, masonry),
-    cap: () => capInstead(facts, masonry),
+    cap: () => capInstead(facts, [width, pier.spec.depth], masonry),
   };
   return [
     {
@@ -101,14 +102,16 @@ function otherSize(facts: BlockFacts, way: LengthWay, masonry: Masonry): RemarkW
   };
 }
 
-/** The cap the library gives the size of, in place of the coping line. */
-function capInstead(facts: BlockFacts, masonry: Masonry): RemarkWay | undefined {
+/** A cap that reaches over the pier as far as the library says, in place of the coping line. */
+function capInstead(
+  facts: BlockFacts,
+  faces: readonly number[],
+  masonry: Masonry,
+): RemarkWay | undefined {
   const line = facts.line('coping')!;
-  const sides = defaultLine(masonry.env, 'cap-size')?.sides('size');
-  if (!sides || facts.line('cap')) return undefined;
-  const size = sizeText(masonry.env, sides);
-  return {
-    title: `A cap of ${size} instead of bricks on edge`,
-    edits: [{ block: line.block, span: line.line.syntax.span, text: `cap ${size}` }],
-  };
+  const reach = defaultLine(masonry.env, 'coping-overhang')?.number('length');
+  if (reach === undefined || facts.line('cap')) return undefined;
+  const text = `cap ${sizeText(masonry.env, capFor(faces, reach))}`;
+  const edits = [{ block: line.block, span: line.line.syntax.span, text }];
+  return { title: `A ${text.replace('cap', 'cap of')} instead of bricks on edge`, edits };
 }

@@ -11,11 +11,13 @@ import {
   type JointLimits,
   type JointWay,
   type LengthWay,
+  type Row,
   rowOf,
   type Segment,
   type SettingOut,
   setOut,
   sizeOf,
+  type Way,
 } from '../../setting-out';
 import { lengthText } from '../lengths';
 import type { Masonry } from '../masonry';
@@ -60,9 +62,9 @@ export function remarkOnRuns(runs: readonly WallRun[], masonry: Masonry, remarks
 }
 
 function runOf(segment: Segment, name: string, masonry: Masonry, plan: WallPlan): WallRun {
-  const { spec } = plan;
-  const row = rowOf(spec.unit, spec.joints.perpend, segment, spec.limits);
-  const fit = sensible(fitRun({ ...row, length: segment.to - segment.from }), row.limits.best);
+  const row = rowIn(segment, plan);
+  const asked = fitRun({ ...row, length: segment.to - segment.from });
+  const fit = asked.works === 'no' ? ranked(asked, row.limits.best, segment, plan) : asked;
   const line = governing(segment, masonry, plan);
   const between = `from ${endName(segment.from, 'left', plan, masonry)} to ${endName(segment.to, 'right', plan, masonry)}`;
   const move = (way: LengthWay) => (line ? moved(line, way, masonry) : undefined);
@@ -76,31 +78,56 @@ function runOf(segment: Segment, name: string, masonry: Masonry, plan: WallPlan)
   };
 }
 
+function rowIn(segment: Segment, { spec }: WallPlan): Row {
+  return rowOf(spec.unit, spec.joints.perpend, segment, spec.limits);
+}
+
+/** Whether the bond's own pattern closes on so many half bricks between these ends. */
+function closesOn(halves: number, segment: Segment, plan: WallPlan): boolean {
+  const { spec } = plan;
+  const { left, right } = segment;
+  const length = sizeOf(rowIn(segment, plan), halves);
+  const courses = spec.bond.courses.length;
+  const bare = { ...spec, left, right, length, courses, openings: [], piers: [], decided: [] };
+  return setOut(bare).bands.every((band) => band.segments.every((s) => !s.broken.length));
+}
+
+/** The ways of a run as a wall sees them, found when somebody asks. */
+function ranked(fit: Fit, best: number, segment: Segment, plan: WallPlan): Fit {
+  const { length, works, pieces, joint, numbers } = fit;
+  let ways: Way[] | undefined;
+  return {
+    length,
+    works,
+    pieces,
+    joint,
+    numbers,
+    get ways() {
+      ways ??= closingFirst(sensible(fit.ways, best), segment, plan);
+      return ways;
+    },
+  };
+}
+
+/** Other lengths on which the bond closes come before those on which it would be broken. */
+function closingFirst(ways: readonly Way[], segment: Segment, plan: WallPlan): Way[] {
+  const lengths = ways.filter((w): w is LengthWay => w.kind === 'length');
+  const closes = lengths.filter((w) => closesOn(2 * w.wholes + w.half, segment, plan));
+  const inOrder = [...closes, ...lengths.filter((w) => !closes.includes(w))];
+  return ways.map((w) => (w.kind === 'length' ? inOrder.shift()! : w));
+}
+
 /** As far as one looks for a length on which a bond closes, in half bricks. */
 const FARTHEST = 8;
 
 /** The nearest lengths, shorter and longer, on which the bond’s own pattern closes. */
 function closingLengths(segment: Segment, length: number, plan: WallPlan): LengthWay[] {
-  const { spec } = plan;
-  const row = rowOf(spec.unit, spec.joints.perpend, segment, spec.limits);
-  const closes = (halves: number) => {
-    const { left, right } = segment;
-    const bare = {
-      ...spec,
-      left,
-      right,
-      length: sizeOf(row, halves),
-      openings: [],
-      piers: [],
-      courses: spec.bond.courses.length,
-    };
-    return setOut(bare).bands.every((band) => band.segments.every((s) => !s.broken.length));
-  };
+  const row = rowIn(segment, plan);
   return [-1, 1].flatMap((side) => {
     for (let by = 1; by <= FARTHEST; by++) {
       const halves = segment.halves + side * by;
       if (halves < 1) return [];
-      if (closes(halves)) return [lengthWay(halves, sizeOf(row, halves), length)];
+      if (closesOn(halves, segment, plan)) return [lengthWay(halves, sizeOf(row, halves), length)];
     }
     return [];
   });
@@ -117,15 +144,14 @@ function lengthWay(halves: number, size: number, length: number): LengthWay {
 }
 
 /** Of whole bricks and half-bond, both at joints nobody would accept, only the nearer to the best joint is offered. */
-function sensible(fit: Fit, best: number): Fit {
-  if (fit.works !== 'no') return fit;
+function sensible(ways: readonly Way[], best: number): readonly Way[] {
   const off = (kind: 'joints' | 'half-bond') => {
-    const way = fit.ways.find((w): w is JointWay => w.kind === kind);
+    const way = ways.find((w): w is JointWay => w.kind === kind);
     return way && !way.acceptable ? Math.abs(way.joint - best) : 0;
   };
   const worse = off('half-bond') > off('joints') ? 'half-bond' : 'joints';
-  if (!off(worse)) return fit;
-  return { ...fit, ways: fit.ways.filter((w) => w.kind !== worse || fit.ways.length === 1) };
+  if (!off(worse)) return ways;
+  return ways.filter((w) => w.kind !== worse || ways.length === 1);
 }
 
 /** What stands at a point of the wall, in words. */

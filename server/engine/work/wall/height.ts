@@ -2,6 +2,7 @@
 
 import { decisionFor } from '../../findings/fit';
 import { heightUnfit } from '../../findings/fit-height';
+import type { Decidable } from '../../findings/fit-idle';
 import type { Remark } from '../../findings/remark';
 import type { BlockFacts } from '../../resolve/env';
 import { type Fit, fitHeight, type JointWay } from '../../setting-out';
@@ -55,4 +56,9 @@ export function heightIn(
 function decidedJoint(fit: Fit, facts: BlockFacts) {
   if (decisionFor(facts, 'height')?.how !== 'joints') return undefined;
   return fit.ways.find((w): w is JointWay => w.kind === 'joints');
+}
+
+/** A height as a run that a \`fit\` line may decide for: only one said as a length has anything to decide. */
+export function heightRun({ fit }: Height): Decidable {
+  return { name: 'height', open: fit !== undefined && fit.works === 'no' };
 }

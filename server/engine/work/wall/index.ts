@@ -1,6 +1,7 @@
 /** A wall: laid, counted, timed, and looked at for what does not work and what is not safe. */
 
 import { capOverhang } from '../../findings/cap-overhang';
+import { idleFits } from '../../findings/fit-idle';
 import { higherThanALift } from '../../findings/lift';
 import { openingWidth } from '../../findings/opening-width';
 import type { Remark } from '../../findings/remark';
@@ -10,7 +11,7 @@ import type { BlockFacts, Env } from '../../resolve/env';
 import { sumTallies } from '../../setting-out';
 import { fact, type Gap, named, sum, type Term, withGaps } from '../../working/term';
 import { capsOf, capTop } from '../cap';
-import { countCoping } from '../coping';
+import { type CopingLaid, countCoping } from '../coping';
 import { type Counted, countBricks, mortarOf } from '../count';
 import { footingOf } from '../footing';
 import { areaShown, lengthShown } from '../lengths';
@@ -29,6 +30,7 @@ import { ruleOfThumb } from '../rule';
 import { copingRuns } from './copings';
 import { countWall, inputsOf, type WallCounts } from './counts';
 import { remarkOnRuns } from './fits';
+import { heightRun } from './height';
 import { sayWall } from './says';
 import { planWall, type WallPlan } from './spec';
 
@@ -91,14 +93,32 @@ class WallWork {
     this.caps = plan.piers.flatMap((p) => capsOf(p.facts));
   }
 
+  /** Decisions of the wall itself and of each pier in it that answer nothing. */
+  private lookAtFits(copings: readonly CopingLaid[]): void {
+    const { facts } = this.masonry;
+    const runs = this.counts.runs.map(({ text, fit, segment }) => ({
+      name: text.name,
+      open: fit.works === 'no' || segment.broken.length > 0,
+    }));
+    const tops = (home: BlockFacts) =>
+      copings
+        .filter((c) => c.run.text.home === home)
+        .map((c) => ({ name: c.run.text.name, open: !c.works }));
+    this.remarks.push(...idleFits(facts, [...runs, ...tops(facts), heightRun(this.plan.height)]));
+    for (const pier of this.plan.piers)
+      this.remarks.push(...idleFits(pier.facts, [...tops(pier.facts), heightRun(pier.height)]));
+  }
+
   private note(remark: Remark | undefined): void {
     if (remark) this.remarks.push(remark);
   }
 
   private countCopings(): Counted | undefined {
-    const runs = copingRuns(this.masonry, this.plan).map((run) =>
-      countCoping(run, this.masonry, this.remarks),
-    );
+    const runs = copingRuns(this.masonry, this.plan).map((run) => ({
+      run,
+      ...countCoping(run, this.masonry, this.remarks),
+    }));
+    this.lookAtFits(runs);
     if (!runs.length) return undefined;
     this.tops.push(...runs.map((r) => r.top));
     const how = () => runs.map((r) => r.detail);

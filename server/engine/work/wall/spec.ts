@@ -2,11 +2,11 @@
 
 import { bondThick } from '../../findings/bond-thick';
 import type { Remark } from '../../findings/remark';
-import { openingOutside, openingsClash, pierHomeless } from '../../findings/wall';
+import { openingClipped, openingOutside, openingsClash, pierHomeless } from '../../findings/wall';
 import { BlockFacts, type Env, factsNamed } from '../../resolve/env';
 import type { EndKind, OpeningSpec, PierSpec, WallSpec } from '../../setting-out';
 import type { Gap } from '../../working/term';
-import { halvesOf, jointsIn, limitsOf, type Masonry } from '../masonry';
+import { jointsIn, limitsOf, type Masonry } from '../masonry';
 import { planOf } from '../plan';
 import { bondOf, MOST_COURSES } from './bond';
 import { type Height, heightIn } from './height';
@@ -34,40 +34,17 @@ export interface WallPlan {
 /** Everything the wall needs before a brick is laid. Gaps say what is not known; then there is no plan. */
 export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): WallPlan | undefined {
   const { facts, env } = masonry;
-  const unit = masonry.brick.size;
-  const joints = jointsIn(masonry);
-  const length = facts.line('length')?.number('length');
-  const height = heightIn(masonry, facts, remarks);
-  const thick = facts.orDefault('thick')?.number('thick');
-  const bond = namedBond(facts, env);
-  if (!length)
-    gaps.push({
-      what: `the length of ${facts.name || 'this wall'} is ${length === 0 ? 'nothing' : 'not known'}`,
-      origin: facts.line('length')?.origin ?? facts.origin,
-    });
-  if (!height && unit)
-    gaps.push({
-      what: `the height of ${facts.name || 'this wall'} is not known`,
-      origin: facts.line('height')?.origin ?? facts.origin,
-    });
-  if (!bond)
-    gaps.push({
-      what: whyNoBond(facts, env),
-      origin: facts.orDefault('bond')?.origin ?? facts.origin,
-    });
-  if (!joints && unit)
-    gaps.push({
-      what: `the joints of ${facts.name || 'this wall'} are not known, or no joints at all`,
-      origin: facts.origin,
-    });
-  const halves = thick === undefined ? 0 : halvesOf(thick);
-  if (halves !== 1 && halves !== 2)
-    gaps.push({
-      what: `the thickness of ${facts.name || 'this wall'} is one that is not set out yet`,
-      origin: facts.orDefault('thick')?.origin ?? facts.origin,
-    });
-  if (!unit || !joints || !length || !height || !bond || (halves !== 1 && halves !== 2))
-    return undefined;
+  const known = {
+    unit: masonry.brick.size,
+    joints: jointsIn(masonry),
+    length: facts.line('length')?.number('length'),
+    height: heightIn(masonry, facts, remarks),
+    bond: namedBond(facts, env),
+    halves: halvesSetOut(facts.orDefault('thick')?.number('thick')),
+  };
+  gaps.push(...unknown(known, facts, env));
+  const { unit, joints, length, height, bond, halves } = known;
+  if (!unit || !joints || !length || !height || !bond || !halves) return undefined;
   const thin = bondThick(facts, halves, env);
   if (thin) remarks.push(thin);
   const limits = limitsOf(env, 'joints-accepted', masonry.jointTerms.perpend);
@@ -87,6 +64,49 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
     limits,
   };
   return { spec, height, openings, piers };
+}
+
+interface Known {
+  readonly unit: unknown;
+  readonly joints: unknown;
+  readonly length: number | undefined;
+  readonly height: unknown;
+  readonly bond: unknown;
+  readonly halves: unknown;
+}
+
+/** What of it is not known, each where it would be said. Height and joints hang on the brick, which has its own gap. */
+function unknown(known: Known, facts: BlockFacts, env: Env): Gap[] {
+  const name = facts.name || 'this wall';
+  const gap = (key: string, what: string): Gap => ({
+    what,
+    origin: facts.orDefault(key)?.origin ?? facts.origin,
+  });
+  const { unit, length } = known;
+  return [
+    ...(length
+      ? []
+      : [gap('length', `the length of ${name} is ${length === 0 ? 'nothing' : 'not known'}`)]),
+    ...(known.height || !unit ? [] : [gap('height', `the height of ${name} is not known`)]),
+    ...(known.bond ? [] : [gap('bond', whyNoBond(facts, env))]),
+    ...(known.joints || !unit
+      ? []
+      : [gap('joint', `the joints of ${name} are not known, or no joints at all`)]),
+    ...(known.halves
+      ? []
+      : [
+          gap(
+            'thick',
+            `${name} has a thickness that is not set out: it can be half a brick or one brick`,
+          ),
+        ]),
+  ];
+}
+
+/** Half bricks through the wall, for a thickness that is set out. */
+function halvesSetOut(thick: number | undefined): 1 | 2 | undefined {
+  const halves = (thick ?? 0) * 2;
+  return halves === 1 || halves === 2 ? halves : undefined;
 }
 
 function namedBond(facts: BlockFacts, env: Env) {
@@ -151,6 +171,8 @@ function openingSpec(
   const sill = facts.line('sill')?.number('courses') ?? 0;
   const high = facts.line('height')?.number('courses');
   const top = high === undefined || sill + high >= courses ? null : Math.floor(sill + high);
+  if (high !== undefined && sill + high > courses)
+    remarks.push(openingClipped(facts, courses, sill));
   if (sill >= courses) {
     remarks.push(openingOutside(facts, 'Its sill is above the top of the wall.'));
     return undefined;
