@@ -13,6 +13,7 @@ import {
   number,
   optional,
   quantity,
+  share,
   size,
   text,
   word,
@@ -46,7 +47,7 @@ export const BRICK: LineKind = line(
       ),
       line(
         'frog',
-        [quantity('share', 'percent')],
+        [share('share')],
         'How much of its volume the frog is; laid frog up it fills with mortar.',
         'frog 7%',
         { unless: '0%' },
@@ -55,7 +56,7 @@ export const BRICK: LineKind = line(
       GAUGE_LINE,
       PRICE,
       line('pack', [number('pack')], 'How many come in a pack.', 'pack 452'),
-      line('waste', [quantity('share', 'percent')], 'Broken or turned away.', 'waste 5%', {
+      line('waste', [share('share')], 'Broken or turned away.', 'waste 5%', {
         unless: 'the defaults’ brick-waste',
       }),
       line('weighs', [quantity('mass', 'mass')], 'What one weighs.', 'weighs 2.3 kg'),
@@ -80,7 +81,7 @@ export const MIX: LineKind = line(
         'parts cement 1, lime 1, sand 6',
       ),
       line('joint', [quantity('joint', 'length')], 'The joint it is laid at.', 'joint 10 mm'),
-      line('waste', [quantity('share', 'percent')], 'Lost or left over.', 'waste 10%', {
+      line('waste', [share('share')], 'Lost or left over.', 'waste 10%', {
         unless: 'the defaults’ mortar-waste',
       }),
       line('class', [word('class', 'strength class')], 'Its strength class.', 'class M4'),

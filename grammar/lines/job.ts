@@ -13,8 +13,9 @@ import {
   optional,
   quantity,
   ranged,
-  size,
+  share,
   text,
+  thickness,
   word,
 } from './slots';
 
@@ -137,7 +138,7 @@ export const BOND_LINE = line(
 );
 export const THICK_LINE = line(
   'thick',
-  [quantity('thick', 'bricks')],
+  [thickness('thick')],
   'Thickness in bricks: half a brick, one brick.',
   'thick 1 brick',
   { unless: 'the defaults’ thick' },
@@ -244,13 +245,13 @@ export const DEFAULTS: LineKind = line(
       ),
       line(
         'brick-waste',
-        [quantity('share', 'percent')],
+        [share('share')],
         'Bricks broken or turned away, for bricks that do not say.',
         'brick-waste 5%',
       ),
       line(
         'mortar-waste',
-        [quantity('share', 'percent')],
+        [share('share')],
         'Mortar lost, for mixes that do not say.',
         'mortar-waste 10%',
       ),
@@ -288,12 +289,6 @@ export const DEFAULTS: LineKind = line(
         [quantity('height', 'length')],
         'The most that is built up in a day.',
         'lift 1500 mm',
-      ),
-      line(
-        'cap-size',
-        [size('size', [2], 'length')],
-        'A cap that a fix proposes, where a job gives none.',
-        'cap-size 400 x 400 mm',
       ),
     ],
   },

@@ -14,6 +14,7 @@ import {
   quantity,
   size,
   text,
+  thickness,
   word,
 } from './slots';
 
@@ -38,7 +39,7 @@ export const BOND: LineKind = line(
       SOURCE,
       line(
         'thick',
-        [quantity('thick', 'bricks')],
+        [thickness('thick')],
         'A thickness it can be built in.',
         'thick 1 brick',
         { many: true },

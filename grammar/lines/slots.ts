@@ -33,6 +33,8 @@ export interface QuantitySlot extends Keyed {
   readonly bare?: boolean;
   /** The most that makes sense, in base units, where it is not the dimension's own. */
   readonly most?: number;
+  /** How it may be written, where the dimension's own example would mislead. */
+  readonly example?: string;
 }
 
 /** A number and then any word: so many of a trade. The word is found under `key` + `Of`. */
@@ -140,6 +142,13 @@ export const ranged = (key: string, ...dimensions: Dimension[]): QuantitySlot =>
   key,
   dimensions,
   range: true,
+});
+/** A percentage of something, so no more than all of it. */
+export const share = (key: string): QuantitySlot => ({ ...quantity(key, 'percent'), most: 1 });
+/** A thickness of a wall: a brick has but a few of them. */
+export const thickness = (key: string): QuantitySlot => ({
+  ...quantity(key, 'bricks'),
+  example: '1/2 brick or 1 brick',
 });
 /** A plain number, with no unit. */
 export const number = (key: string): QuantitySlot => ({

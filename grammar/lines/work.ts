@@ -78,8 +78,8 @@ const FIT = line(
       ],
     ),
   ],
-  'How a run that does not work in whole bricks is made to: joints opened or closed, broken bond, or a cut and where. A way out of a finding writes it. Runs are named coping, height, and run-1, run-2 from the left.',
-  'fit coping cut 30 mm at right',
+  'How a run that does not work in whole bricks is made to: joints opened or closed, broken bond, or a cut and where. A way out of a finding writes it. Runs are named as the findings name them: coping, height, and run-1, run-2, … for the stretches of a wall, counted from the left, those under a window too.',
+  'fit run-1 cut 75 mm at left',
   { many: true },
 );
 const PIER_SIZE = line(
@@ -283,7 +283,7 @@ export const REPAIR: LineKind = line(
       ),
       line(
         'salvage',
-        [ranged('share', 'percent')],
+        [{ ...ranged('share', 'percent'), most: 1 }],
         'How much of what comes down can be laid again.',
         'salvage 60..75%',
         { unless: '0%' },

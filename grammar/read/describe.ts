@@ -3,22 +3,23 @@ import type { Dimension } from '../../shared/units';
 import type { LineKind, Slot } from '../lines';
 import type { QuantitySlot } from '../lines/slots';
 
-const QUANTITIES: Readonly<Record<Dimension, string>> = {
-  length: 'a length such as 7.4 m',
-  area: 'an area such as 2.4 m2',
-  volume: 'a volume such as 0.5 m3',
-  mass: 'a weight such as 25 kg',
-  time: 'hours such as 7.5 h',
-  day: 'days such as 30 days',
-  courses: 'a number of courses such as 18 courses',
-  bricks: 'a number of bricks such as 1.5 bricks',
-  bags: 'a number of bags such as 4 bags',
-  people: 'a number of people such as 2 people',
-  pieces: 'a number of pieces such as 3 pieces',
-  temperature: 'a temperature such as 5 C',
-  density: 'a density such as 1440 kg/m3',
-  percent: 'a percentage such as 20%',
-  number: 'a plain number',
+/** What it is, and an example where it needs one. */
+const QUANTITIES: Readonly<Record<Dimension, readonly [string, string?]>> = {
+  length: ['a length', '7.4 m'],
+  area: ['an area', '2.4 m2'],
+  volume: ['a volume', '0.5 m3'],
+  mass: ['a weight', '25 kg'],
+  time: ['hours', '7.5 h'],
+  day: ['days', '30 days'],
+  courses: ['a number of courses', '18 courses'],
+  bricks: ['a number of bricks', '1.5 bricks'],
+  bags: ['a number of bags', '4 bags'],
+  people: ['a number of people', '2 people'],
+  pieces: ['a number of pieces', '3 pieces'],
+  temperature: ['a temperature', '5 C'],
+  density: ['a density', '1440 kg/m3'],
+  percent: ['a percentage', '20%'],
+  number: ['a plain number'],
 };
 
 export function describe(slot: Slot): string {
@@ -50,14 +51,28 @@ export function describe(slot: Slot): string {
     case 'optional':
       return describe(slot.slots[0]!);
     case 'either':
-      return slot.of.map((group) => describe(group[0]!)).join(', or ');
+      return oneOf(slot.of.map((group) => group[0]!)).join(', or ');
     case 'list':
       return describe(slot.slots[0]!);
   }
 }
 
+/** Slots of which any will do, in words, each said once: their lists of words are one list. */
+export function oneOf(slots: readonly Slot[]): string[] {
+  const choices = slots.filter((slot) => slot.slot === 'choice');
+  const of = [...new Set(choices.flatMap((slot) => slot.of))];
+  const said = slots.map((slot) =>
+    slot.slot === 'choice' ? describe({ ...slot, of }) : describe(slot),
+  );
+  return [...new Set(said)];
+}
+
 function describeQuantity(slot: QuantitySlot): string {
-  const ways = slot.dimensions.map((d) => QUANTITIES[d]);
+  const ways = slot.dimensions.map((dimension) => {
+    const [what, usual] = QUANTITIES[dimension];
+    const example = slot.example ?? usual;
+    return example ? `${what} such as ${example}` : what;
+  });
   if (slot.range) ways.push('a range such as 60..75');
   return ways.join(', or ');
 }

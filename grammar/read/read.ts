@@ -119,7 +119,7 @@ function unknownHeading(line: LineSyntax): Fault {
   const known = HEADINGS.map((h) => h.key);
   const meant = nearest(key, known);
   const ways = meant ? [replace(`Write ${meant}`, line.key!.span, meant, true)] : [];
-  const hint = meant ? ` Did you mean “${meant}”?` : ` It can be ${listed(known.slice(1, 12))}, ….`;
+  const hint = meant ? ` Did you mean “${meant}”?` : ` It can be ${listed(known.slice(1))}.`;
   const message = `“${clipped(key)}” opens no block that is known, so this line and those under it are left out.${hint}`;
   return fault('heading-unknown', 'error', line.key!.span, message, ways);
 }
@@ -140,11 +140,14 @@ function homeless(line: LineSyntax): Fault {
   return fault('line-homeless', 'error', line.span, message);
 }
 
-/** Where a line of this word can stand: `a line of a wall or pier`. Empty when nowhere. */
-function placesOf(key: string): string {
+/** Where a line of this word can stand: `a line of wall or pier`. Empty when nowhere. */
+function placesOf(key: string, among?: LineKind): string {
   const has = (kind: LineKind): boolean => (kind.body ?? []).some((k) => !k.open && k.key === key);
-  const inner = HEADINGS.flatMap((h) => (h.body ?? []).filter((k) => k.body));
-  const homes = [...new Set([...HEADINGS, ...inner].filter(has).map((k) => k.key))];
+  const tops = HEADINGS.filter(has).map((k) => (k.key === among?.key ? alone(k) : k.key));
+  const inner = HEADINGS.flatMap((h) =>
+    (h.body ?? []).filter((k) => k.body && has(k)).map((k) => inside(k, h)),
+  );
+  const homes = [...new Set([...tops, ...inner.filter((home) => !tops.includes(home))])];
   return homes.length ? `a line of ${listed(homes)}` : '';
 }
 

@@ -34,9 +34,12 @@ export function twoWays(text: NumberText, read: Doubtful, after: After): Fault {
     return fault('number-two-ways', 'error', at, message, [way(read.decimal)]);
   }
   const finer = finerOf(text, read, after);
-  const better = finer ? ` For the length in ${after.unit}, write ${finer.text}.` : '';
+  const mark = text.digits!.includes(',') ? 'comma' : 'point';
   const both = read.readings.map((reading) => `${reading}${unit}`).join(' or ');
-  const message = `${said}${both}.${better || ' Write the one you mean.'}`;
+  const advice = finer
+    ? `If the ${mark} is a decimal ${mark}, write ${finer.text}.`
+    : 'Write the one you mean.';
+  const message = `${said}${both}. ${advice}`;
   const ways = read.readings.map(way);
   return fault('number-two-ways', 'error', at, message, finer ? [finer.way, ...ways] : ways);
 }
@@ -50,8 +53,7 @@ function finerOf(
   const from = unit === undefined ? undefined : unitNamed(unit);
   const to = from && Object.hasOwn(FINER, from.name) ? unitNamed(FINER[from.name]!) : undefined;
   if (!from || !to || !measure || text.fraction !== undefined) return undefined;
-  const decimal = read.readings.find((reading) => reading.includes('.')) ?? read.readings[0];
-  const value = new Decimal(decimal).mul(from.factor).div(to.factor);
+  const value = Decimal.min(...read.readings).mul(from.factor).div(to.factor);
   const instead = `${writeNumber(value)} ${to.name}`;
   return { text: instead, way: replace(`It is ${instead}`, measure, instead) };
 }

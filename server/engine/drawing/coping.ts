@@ -69,6 +69,17 @@ export function toppingNotes(toppings: readonly Topping[]): string[] {
   return caps ? ['Caps are drawn without their true thickness.'] : [];
 }
 
+/** Heights that are known, mm: of a cap only where it lies, since no line says how thick it is. */
+export function toppingTop(topping: Topping): number {
+  return topping.kind === 'cap' ? topping.at : topping.at + topping.height;
+}
+
+/** What is drawn and not to be measured. */
+export function toppingNotes(toppings: readonly Topping[]): string[] {
+  const caps = toppings.some((topping) => topping.kind === 'cap');
+  return caps ? ['Caps are drawn without their true thickness.'] : [];
+}
+
 export function toppingKeys(toppings: readonly Topping[]): Key[] {
   const kinds = new Set(toppings.map((topping) => topping.kind));
   const keys: Key[] = [];

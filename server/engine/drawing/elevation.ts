@@ -58,6 +58,7 @@ function describe({ out, whole }: View, shown: boolean, units: Units): string {
  */
 export function elevation(out: SettingOut, options: ElevationOptions): Drawing {
   const { units = 'millimetres' } = options;
+  const { units = 'millimetres' } = options;
   const view = viewOf(out, options.visible);
   const shown = brickCount(view) <= (options.mostBricks ?? MOST_BRICKS);
   const bricks = shown ? brickBoxes(view, units) : { boxes: plainAreas(view), labels: [] };

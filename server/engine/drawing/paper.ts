@@ -10,6 +10,8 @@ export interface Paper {
 export const A4_LANDSCAPE: Paper = { width: 297, height: 210, margin: 10 };
 /** 11 by 8 1/2 in. */
 export const LETTER_LANDSCAPE: Paper = { width: 279.4, height: 215.9, margin: 10 };
+/** 11 by 8 1/2 in. */
+export const LETTER_LANDSCAPE: Paper = { width: 279.4, height: 215.9, margin: 10 };
 
 /** A style of the work, or of what is written about it. */
 export type Ink = Style | 'dimension' | 'rod';

@@ -1,5 +1,6 @@
 import { layChains, roomFor } from './chains';
 import { lengthOn, UNIT_WORDS, type Units } from './lengths';
+import { lengthOn, UNIT_WORDS, type Units } from './lengths';
 import type { Drawing } from './model';
 import type { Mark, Paper, Place, Sheet } from './paper';
 import { A4_LANDSCAPE, ROOM, textWidth } from './paper';

@@ -20,7 +20,7 @@ export function useMissing(origin: Origin, path: string): Remark {
 }
 
 export function useOutside(origin: Origin, path: string): Remark {
-  const message = `“${path}” lies outside the workspace folder. A job can only use files of its own workspace; copy the file in.`;
+  const message = `“${path}” lies outside the workspace folder. A job can only use files of its own workspace: the folder opened in the editor, or at a terminal the one given with --workspace. Open that folder, or copy the file in.`;
   return { code: 'use-outside', severity: 'error', origin, message };
 }
 

@@ -171,7 +171,9 @@ function perNothing(what: string, line: LineFacts, env: Env, key = 'unit'): Term
 }
 
 function otherCosts(days: Term, env: Env): Term[] {
-  return env.book.blocksOf('cost').map((block) => {
+  // A heading that could not be read says nothing here: that its line is lost is told already.
+  const read = env.book.blocksOf('cost').filter((b) => b.read.heading?.values.each);
+  return read.map((block) => {
     const line = new LineFacts(block, block.read.heading!, env);
     const title = line.word('title') || line.word('name');
     const parts = [line.term('count', 'number'), line.term('each', `${title}, each`)];
