@@ -29,12 +29,15 @@ export function fromGeometry(value: number): Exact {
 
 export type NumberReading =
   | { readonly value: Exact; readonly faulty?: undefined }
-  /** Two ways to read it as one number; both in plain form. Never guessed at. */
-  | { readonly faulty: 'two-ways'; readonly readings: readonly [string, string] }
-  /** A number with a decimal comma, in plain form, or two numbers that a comma parts. */
+  /** Two ways to read it, never guessed at: the numbers it can be, in plain form, or one number and two `apart`. */
   | {
-      readonly faulty: 'comma';
-      readonly decimal: string;
+      readonly faulty: 'two-ways';
+      readonly readings: readonly [string, string];
+      readonly apart?: undefined;
+    }
+  | {
+      readonly faulty: 'two-ways';
+      readonly readings: readonly [string];
       readonly apart: readonly [string, string];
     }
   | { readonly faulty: 'marks' };
@@ -65,7 +68,8 @@ function oneMark(whole: string, mark: string, rest: string): NumberReading | und
   const grouped = `${whole}${rest}`;
   if (rest.length === 3 && whole.length <= 3 && !whole.startsWith('0'))
     return { faulty: 'two-ways', readings: mark === ',' ? [grouped, decimal] : [decimal, grouped] };
-  return mark === ',' ? { faulty: 'comma', decimal, apart: [whole, rest] } : undefined;
+  if (mark === '.') return undefined;
+  return { faulty: 'two-ways', readings: [decimal], apart: [whole, rest] };
 }
 
 /** Without idle zeros, and never with exactly three decimals, which would be read two ways again. */

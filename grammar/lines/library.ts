@@ -37,13 +37,9 @@ export const BOND: LineKind = line(
     many: true,
     body: [
       SOURCE,
-      line(
-        'thick',
-        [thickness('thick')],
-        'A thickness it can be built in.',
-        'thick 1 brick',
-        { many: true },
-      ),
+      line('thick', [thickness('thick')], 'A thickness it can be built in.', 'thick 1 brick', {
+        many: true,
+      }),
       line(
         'course',
         [UNITS, START],

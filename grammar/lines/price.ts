@@ -98,10 +98,7 @@ export const PRICE: LineKind = line('price', [], 'From cost to price.', 'price',
     ),
     line(
       'stage',
-      [
-        text('title'),
-        either([share('share')], [money('amount')], [choice('rest', 'rest')]),
-      ],
+      [text('title'), either([share('share')], [money('amount')], [choice('rest', 'rest')])],
       'A part of the price and when it is paid.',
       'stage "Deposit" 25%',
       { many: true },

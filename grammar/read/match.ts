@@ -9,7 +9,7 @@ import type { CountedSlot, ListSlot, QuantitySlot, SizeSlot, Slot } from '../lin
 import type { DateItem, Item, MeasureItem, WordItem } from '../syntax';
 import { dateFault } from './dates';
 import type { Fault } from './fault';
-import { checkMost, exactOf, unitFor } from './numbers';
+import { backwards, checkMost, exactOf, unitFor } from './numbers';
 import type { SizeValue, Value, Values } from './values';
 
 export interface Mismatch {
@@ -217,9 +217,14 @@ class Matching {
 
   private measured(slot: QuantitySlot, item: MeasureItem, at: number): Step | undefined {
     const unit = item.unit ? this.take(unitFor(item.unit, slot.dimensions)) : NUMBER_UNIT;
-    const low = this.number(item.low, unit, slot);
+    const measure = item.high ? undefined : item.span;
+    const low = this.number(item.low, unit, slot, measure);
     const high = item.high && this.number(item.high, unit, slot);
     if (!unit || !low || (item.high && !high)) return this.step(slot.key, at, item.span);
+    if (high?.lt(low)) {
+      this.faults.push(backwards(item.low, item.high!));
+      return this.step(slot.key, at, item.span);
+    }
     const second = unit.name === 'ft' && !high ? this.inches(at + 1, slot) : undefined;
     if (second) {
       const span = cover(item.span, second.span);
@@ -227,8 +232,7 @@ class Matching {
       return { next: at + 2, values: { [slot.key]: { kind: 'quantity', span, low: both, unit } } };
     }
     const named = unit === NUMBER_UNIT ? undefined : unit;
-    const [from, to] = high?.lt(low) ? [high, low] : [low, high];
-    const value: Value = { kind: 'quantity', span: item.span, low: from, high: to, unit: named };
+    const value: Value = { kind: 'quantity', span: item.span, low, high, unit: named };
     return { next: at + 1, values: { [slot.key]: value } };
   }
 
@@ -242,8 +246,13 @@ class Matching {
     return 'fault' in value ? undefined : { value: value.value, span: item.span };
   }
 
-  private number(text: MeasureItem['low'], unit: Unit | undefined, slot?: QuantitySlot) {
-    const value = this.take(exactOf(text, unit?.name));
+  private number(
+    text: MeasureItem['low'],
+    unit: Unit | undefined,
+    slot?: QuantitySlot,
+    measure?: Span,
+  ) {
+    const value = this.take(exactOf(text, { unit: unit?.name, measure }));
     if (!value || !unit) return undefined;
     const absurd = checkMost(value, unit, text, slot?.most);
     if (absurd) this.faults.push(absurd);

@@ -1,5 +1,6 @@
 /** Numbers and units of an item, exact, or a fault that says what is wrong with them. */
 import { Decimal, type Exact, readFraction, readNumber } from '../../shared/exact';
+import { cover } from '../../shared/span';
 import { type Dimension, type Unit, unitNamed, unitsOf } from '../../shared/units';
 import type { NumberText } from '../syntax';
 import { clipped, type Fault, fault, replace } from './fault';
@@ -80,6 +81,20 @@ export function checkMost(
   const over = own === undefined ? 'more than any job has' : 'more than there can be';
   const message = `${value.toFixed()}${name} is ${over} (${most}). Check the number and its unit.`;
   return fault('number-absurd', 'error', text.span, message);
+}
+
+/** `5..2`: perhaps turned round, perhaps a digit is missing. */
+export function backwards(low: NumberText, high: NumberText): Fault {
+  const at = cover(low.span, high.span);
+  const turned = `${writtenNumber(high)}..${writtenNumber(low)}`;
+  const message = `A range goes from the less to the more: ${clipped(turned)}. Check both numbers.`;
+  const way = replace(`Write ${clipped(turned)}`, at, turned);
+  return fault('range-backwards', 'error', at, message, [way]);
+}
+
+/** `7 5/8` as it stands in the text, but for the space in it. */
+function writtenNumber({ digits, fraction }: NumberText): string {
+  return [digits, fraction].filter((part) => part !== undefined).join(' ');
 }
 
 /** The unit a word names, if it is of one of the dimensions. */

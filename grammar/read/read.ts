@@ -3,7 +3,7 @@ import { type Span, span } from '../../shared/span';
 import { readBlock } from '../blocks';
 import { BODY_ONLY, HEADINGS, headingNamed, type LineKind, lineOf } from '../lines';
 import type { Item, LineSyntax, TextItem } from '../syntax';
-import { pattern } from './describe';
+import { article, pattern } from './describe';
 import { clipped, type Fault, type FaultWay, fault, replace } from './fault';
 import { type Match, match } from './match';
 import { misfit } from './misfit';
@@ -143,12 +143,21 @@ function homeless(line: LineSyntax): Fault {
 /** Where a line of this word can stand: `a line of wall or pier`. Empty when nowhere. */
 function placesOf(key: string, among?: LineKind): string {
   const has = (kind: LineKind): boolean => (kind.body ?? []).some((k) => !k.open && k.key === key);
-  const tops = HEADINGS.filter(has).map((k) => (k.key === among?.key ? alone(k) : k.key));
+  const tops = HEADINGS.filter(has);
+  const ofOwn = (kind: LineKind) =>
+    kind.key === among?.key ? `${article(kind.key)} in a block of its own` : kind.key;
   const inner = HEADINGS.flatMap((h) =>
-    (h.body ?? []).filter((k) => k.body && has(k)).map((k) => inside(k, h)),
+    (h.body ?? []).filter((k) => k.body && has(k) && !tops.some((top) => top.key === k.key)),
   );
-  const homes = [...new Set([...tops, ...inner.filter((home) => !tops.includes(home))])];
+  const homes = [...new Set([...tops.map(ofOwn), ...inner.map(insideOther)])];
   return homes.length ? `a line of ${listed(homes)}` : '';
+}
+
+/** `opening`; but `a pier inside a wall`, since a pier can also stand alone and has other lines then. */
+function insideOther(kind: LineKind): string {
+  if (!headingNamed(kind.key)) return kind.key;
+  const outer = HEADINGS.filter((h) => h.body?.includes(kind)).map((h) => article(h.key));
+  return `${article(kind.key)} inside ${listed(outer)}`;
 }
 
 function unknownLine(parent: LineKind, line: LineSyntax): Fault {
@@ -171,7 +180,7 @@ function unknownLine(parent: LineKind, line: LineSyntax): Fault {
 }
 
 function whereTo(parent: LineKind, key: string, known: readonly string[]): string {
-  const places = placesOf(key);
+  const places = placesOf(key, parent);
   if (places) return `It is ${places}.`;
   return known.length
     ? `Under ${parent.key} there can be ${listed(known)}.`

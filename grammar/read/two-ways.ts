@@ -13,7 +13,7 @@ export interface After {
   readonly measure?: Span;
 }
 
-type Doubtful = Extract<NumberReading, { faulty: 'two-ways' | 'comma' }>;
+type Doubtful = Extract<NumberReading, { faulty: 'two-ways' }>;
 
 /** The smaller unit that drawings and rules are marked in, where three decimals are a way of saying it. */
 const FINER: Readonly<Record<string, string>> = { km: 'm', m: 'mm', cm: 'mm' };
@@ -26,34 +26,52 @@ export function digitsOf(text: NumberText): Span {
 export function twoWays(text: NumberText, read: Doubtful, after: After): Fault {
   const unit = after.unit ? ` ${after.unit}` : '';
   const at = digitsOf(text);
-  const way = (reading: string) => replace(`It is ${clipped(reading)}${unit}`, at, reading);
-  const said = `“${clipped(text.digits!)}” can be read two ways: `;
-  if (read.faulty === 'comma') {
-    const one = clipped(read.decimal) + unit;
-    const message = `${said}${one} with a decimal comma, or two numbers, ${read.apart.map(clipped).join(' and ')}. Decimals have a point here: ${one}.`;
-    return fault('number-two-ways', 'error', at, message, [way(read.decimal)]);
-  }
-  const finer = finerOf(text, read, after);
+  const { says, first } = read.apart ? oneOrTwo(read, unit) : oneOrOther(text, read, after);
+  const message = `“${clipped(text.digits!)}” can be read two ways: ${says}`;
+  const ways = read.readings.map((reading) =>
+    replace(`It is ${clipped(reading)}${unit}`, at, reading),
+  );
+  return fault('number-two-ways', 'error', at, message, first ? [first, ...ways] : ways);
+}
+
+interface Said {
+  readonly says: string;
+  /** A way out to offer before the readings as they are. */
+  readonly first?: FaultWay;
+}
+
+/** `4,2`. */
+function oneOrTwo({ readings, apart }: Extract<Doubtful, { apart: object }>, unit: string): Said {
+  const one = clipped(readings[0]) + unit;
+  const two = apart.map(clipped).join(' and ');
+  return {
+    says: `${one} with a decimal comma, or two numbers, ${two}. Decimals have a point here: ${one}.`,
+  };
+}
+
+/** `1,450` and `1.450`. */
+function oneOrOther(text: NumberText, { readings }: Doubtful, after: After): Said {
+  const unit = after.unit ? ` ${after.unit}` : '';
+  const both = readings.map((reading) => `${reading}${unit}`).join(' or ');
+  const finer = finerOf(text, readings, after);
+  if (!finer) return { says: `${both}. Write the one you mean.` };
   const mark = text.digits!.includes(',') ? 'comma' : 'point';
-  const both = read.readings.map((reading) => `${reading}${unit}`).join(' or ');
-  const advice = finer
-    ? `If the ${mark} is a decimal ${mark}, write ${finer.text}.`
-    : 'Write the one you mean.';
-  const message = `${said}${both}. ${advice}`;
-  const ways = read.readings.map(way);
-  return fault('number-two-ways', 'error', at, message, finer ? [finer.way, ...ways] : ways);
+  const says = `${both}. If the ${mark} is a decimal ${mark}, write ${finer.text}.`;
+  return { says, first: finer.way };
 }
 
 /** `4.165 m` is `4165 mm`, which nobody reads another way. */
 function finerOf(
   text: NumberText,
-  read: Extract<Doubtful, { faulty: 'two-ways' }>,
+  readings: readonly string[],
   { unit, measure }: After,
 ): { text: string; way: FaultWay } | undefined {
   const from = unit === undefined ? undefined : unitNamed(unit);
   const to = from && Object.hasOwn(FINER, from.name) ? unitNamed(FINER[from.name]!) : undefined;
   if (!from || !to || !measure || text.fraction !== undefined) return undefined;
-  const value = Decimal.min(...read.readings).mul(from.factor).div(to.factor);
+  const value = Decimal.min(...readings)
+    .mul(from.factor)
+    .div(to.factor);
   const instead = `${writeNumber(value)} ${to.name}`;
   return { text: instead, way: replace(`It is ${instead}`, measure, instead) };
 }

@@ -26,9 +26,9 @@ export function numbers(): string {
 
 function reading(text: string): string {
   const read = readNumber(text);
+  if (read.faulty === undefined) return read.value.toFixed();
   if (read.faulty === 'marks') return 'no number: these marks are not used';
-  if (read.faulty === 'comma')
-    return `an error: ${read.decimal}, or ${read.apart.join(' and ')}? The first is offered as a fix.`;
-  if (read.faulty) return `an error: ${read.readings.join(' or ')}? Each is offered as a fix.`;
-  return read.value.toFixed();
+  if (read.apart)
+    return `an error: ${read.readings[0]}, or ${read.apart.join(' and ')}? The first is offered as a fix.`;
+  return `an error: ${read.readings.join(' or ')}? Each is offered as a fix.`;
 }

@@ -61,14 +61,15 @@ A **reference** is a word, digits with hyphens such as \`26-041\`, or a text.`;
 const NUMBERS = `## Numbers
 
 Every number is exact: decimals and fractions are never rounded before the end. A number that could be read two ways
-is an error that offers both, because \`1,450\` is a thousand and more to one reader and less than two to another, and a
+is an error that offers what it can be, because \`1,450\` is a thousand and more to one reader and less than two to another, and a
 wall or a bill would be wrong by a factor of a thousand.`;
 
 const MORE_NUMBERS = `- **Fractions**: \`1/2 brick\`, \`7 5/8 in\`, \`7½ h\`.
 - **Feet and inches**: \`6 ft 8 in\`, \`6 ft 7 5/8 in\`.
 - **Sizes**: \`450 x 225 mm\`, \`215 x 102.5 x 65 mm\`. The last unit serves every side that has none; \`×\` and \`*\` are read
   as \`x\`.
-- **Ranges**: \`60..75%\`, where the line takes one. What depends on it is shown as a range too.
+- **Three decimals of a metre**: \`4165 mm\`, since \`4.165 m\` could be 4165 m. The fix writes it.
+- **Ranges**: \`60..75%\`, the less first, where the line takes one. What depends on it is shown as a range too.
 - **Not known yet**: \`?\` in place of a quantity, a size or money means “still to be measured”. What depends on it says
   that it is incomplete.
 - A number may have at most 30 digits. More bricks, metres or money than any job could have is taken for a slip and said.`;

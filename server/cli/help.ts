@@ -13,8 +13,8 @@ const FILES = `FILE is a job or another file in the notation; - stands for what 
 
 const WORKSPACES = `A job can use other files of its workspace and no others. The workspace is the
 folder given with --workspace; else the nearest folder at or above the file that
-holds .git or package.json; else the file's own. Links are followed, and may not
-lead out of it.`;
+holds .git or package.json; else the current folder, if the file lies under it;
+else the file's own folder. Links are followed, and may not lead out of it.`;
 
 const QUIET = `Colour is used at a terminal only, and not where NO_COLOR is set. Nothing is
 sent anywhere: perpend never uses the network.`;

@@ -36,7 +36,10 @@ function said(error: unknown): string {
 function dispatch(args: readonly string[], io: Io): number {
   const [first, ...rest] = args;
   if (first === '--version') return print(`perpend ${VERSION}`, io);
-  if (first === undefined) throw new WrongUse('Say what to do.');
+  if (first === undefined) {
+    io.err(`${helpForAll(COMMANDS)}\n`);
+    return FAILED;
+  }
   if (['--help', '-h', 'help'].includes(first)) return help(rest[0], io);
   const command = commandNamed(first);
   const before = rest.indexOf('--');
@@ -57,6 +60,8 @@ function print(text: string, io: Io): number {
 function commandNamed(name: string): Command {
   const found = COMMANDS.find((command) => command.name === name);
   if (found) return found;
+  if (/\.perp$/i.test(name))
+    throw new WrongUse(`${name} is a file, and no command. To price it: perpend price ${name}.`);
   const [meant] = near(
     name,
     COMMANDS.map((command) => command.name),

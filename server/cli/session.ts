@@ -59,8 +59,16 @@ export class Session {
     }
   }
 
+  private realCwd(): string {
+    try {
+      return realpathSync(this.cwd);
+    } catch {
+      return this.cwd; // gone since: no file lies under it
+    }
+  }
+
   private workspaceOf(folder: string): Workspace {
-    const root = this.root ?? workspaceAbove(folder);
+    const root = this.root ?? workspaceAbove(folder, this.realCwd());
     let known = this.workspaces.get(root);
     if (!known) {
       known = new Workspace(hostOf(root), LIBRARIES);

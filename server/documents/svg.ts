@@ -101,7 +101,7 @@ export function sheetToSvg(sheet: Sheet): string {
   ].join('\n');
 }
 
-/** A drawing as SVG on A4 landscape, or `paper`; `tight` cuts the sheet off below the key. */
+/** A drawing as SVG on A4 landscape, or `paper`; `tight` for a page that shows it at a width of its own. */
 export function drawingToSvg(drawing: Drawing, paper?: Paper, tight = false): string {
   return sheetToSvg(toSheet(drawing, paper, tight));
 }

@@ -16,6 +16,7 @@ describe('perpend check', () => {
     );
     expect(at).toBeGreaterThanOrEqual(0);
     expect(lines[at + 1]).toMatch(/^ {4}way out: .*length/);
+    expect(lines[at + 2]).toBe('      write: lenght -> length');
     expect(out).toMatch(/\n\d errors?, .* in 1 file\n$/);
   });
 
@@ -47,6 +48,36 @@ describe('perpend check', () => {
     const { out } = perpend(['check', 'jobs/a/job.perp', '--workspace', 'jobs'], { cwd });
     expect(out).toMatch(/^jobs\/a\/job\.perp:10:5 error use-missing: /m);
     expect(out).toMatch(/^ {4}see library:uk\.perp:\d+:\d+: /m);
+  });
+
+  const ODD = JOB.replace('length  3.25 m', 'length  3.3 m').replace(
+    'height  12 courses',
+    'height  12 courses\n  coping  brick-on-edge',
+  );
+
+  test('says what to write for each way out, so that what is written takes the finding away', () => {
+    const cwd = folderOf({ ...FILES, 'odd.perp': ODD });
+    const { out } = perpend(['check', 'odd.perp'], { cwd });
+    const line = /fit-run[\s\S]*?\n {6}write: (fit [^\n]*) \(new line (\d+)\)/.exec(out)!;
+    const [, text, at] = line;
+    const lines = ODD.split('\n');
+    lines.splice(Number(at) - 1, 0, `  ${text}`);
+    const mended = folderOf({ ...FILES, 'odd.perp': lines.join('\n') });
+    const found = (file: string) => file.match(/ warning fit-run: /g)?.length ?? 0;
+    const after = perpend(['check', 'odd.perp'], { cwd: mended }).out;
+    expect(found(out)).toBeGreaterThan(0);
+    expect(found(after)).toBe(found(out) - 1);
+    expect(out).toMatch(/\n {6}write: 3\.3 m -> 3\.\d+ m\n/);
+  });
+
+  test('the gravest first, then as they stand in the file', () => {
+    const cwd = folderOf({ ...FILES, 'odd.perp': `${ODD}\nzzz\n` });
+    const { out } = perpend(['check', 'odd.perp'], { cwd });
+    const found = [...out.matchAll(/^odd\.perp:(\d+):\d+ (error|warning|note|hint) /gm)];
+    const order = ['error', 'warning', 'note', 'hint'];
+    const keys = found.map(([, line, word]) => order.indexOf(word!) * 10_000 + Number(line));
+    expect(new Set(found.map(([, , word]) => word)).size).toBeGreaterThan(2);
+    expect(keys).toEqual(keys.toSorted((a, b) => a - b));
   });
 
   test('changes nothing', () => {

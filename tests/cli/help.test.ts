@@ -16,7 +16,7 @@ Commands:
   check FILE...      list what is wrong, doubtful or to be careful of
   why FILE [FIGURE]  show how a figure came about, or list the figures
   format FILE...     print a file in one layout, or put files in it
-  draw FILE [BLOCK]  draw a wall as SVG: every brick, joints, openings, piers
+  draw FILE [BLOCK]  draw a wall or a pier as SVG: bricks, joints, openings, piers
   quote FILE         write the quote for the client, as a page of HTML
   schema             print the JSON Schema of what --json prints
 
@@ -28,8 +28,8 @@ FILE is a job or another file in the notation; - stands for what is piped in.
 
 A job can use other files of its workspace and no others. The workspace is the
 folder given with --workspace; else the nearest folder at or above the file that
-holds .git or package.json; else the file's own. Links are followed, and may not
-lead out of it.
+holds .git or package.json; else the current folder, if the file lies under it;
+else the file's own folder. Links are followed, and may not lead out of it.
 
 Exit codes:
   0  nothing wrong was found (warnings and notes may have been)
@@ -44,8 +44,8 @@ const FILE = `FILE is a job or another file in the notation; - stands for what i
 
 const WORKSPACE = `A job can use other files of its workspace and no others. The workspace is the
 folder given with --workspace; else the nearest folder at or above the file that
-holds .git or package.json; else the file's own. Links are followed, and may not
-lead out of it.`;
+holds .git or package.json; else the current folder, if the file lies under it;
+else the file's own folder. Links are followed, and may not lead out of it.`;
 
 const CODES = `Exit codes:
   0  nothing wrong was found (warnings and notes may have been)
@@ -71,7 +71,8 @@ Options:
 Usage: perpend check [OPTIONS] FILE...
 
 Each finding stands on one line, file:line:column first, and under it the ways
-out of it. Nothing is changed. Severities: error, warning, note, hint.
+out of it, each with what to write. Errors come first, then warnings, notes and
+hints. Nothing is changed.
 
 Options:
   --json              print JSON (see: perpend schema)
@@ -101,11 +102,11 @@ Options:
   --write  put the files in order where they stand
   --check  change nothing; exit with 1 when a file would change
   --help   show this`,
-  draw: `perpend draw: draw a wall as SVG: every brick, joints, openings, piers
+  draw: `perpend draw: draw a wall or a pier as SVG: bricks, joints, openings, piers
 
 Usage: perpend draw [OPTIONS] FILE [BLOCK]
 
-BLOCK is the name of a wall, and may be left out where the file has only one.
+BLOCK is the name of a wall or a pier; it may be left out where there is only one.
 
 Options:
   --out PATH          write to this file; without it, print
@@ -166,7 +167,8 @@ describe('help', () => {
 
 describe('wrong use exits with 2 and says what to do', () => {
   const cases: [string[], string][] = [
-    [[], 'Say what to do.'],
+    [['job.perp'], 'job.perp is a file, and no command. To price it: perpend price job.perp.'],
+    [['prcie', 'a.perp'], 'There is no command prcie. Did you mean price?'],
     [['prise', 'a.perp'], 'There is no command prise. Did you mean price?'],
     [['zzzzzz'], 'There is no command zzzzzz.'],
     [['price'], 'perpend price needs a file.'],
@@ -182,6 +184,10 @@ describe('wrong use exits with 2 and says what to do', () => {
   test.each(cases)('%j', (args, said) => {
     const ran = perpend(args);
     expect(ran).toEqual({ code: 2, out: '', err: `perpend: ${said} See: perpend --help\n` });
+  });
+
+  test('no word at all is answered with the help', () => {
+    expect(perpend([])).toEqual({ code: 2, out: '', err: ALL });
   });
 
   test('a file whose name begins with a dash comes after --', () => {
@@ -210,6 +216,7 @@ describe('colour', () => {
 
 test('near words: only the nearest, at most three, and none for a stranger', () => {
   expect(near('chek', ['check', 'price'])).toEqual(['check']);
+  expect(near('prcie', ['check', 'price'])).toEqual(['price']);
   expect(near('a.x', ['a.b', 'a.c', 'a.d', 'a.e'])).toEqual(['a.b', 'a.c', 'a.d']);
   expect(near('bricks', ['north.bricks', 'brick'])).toEqual(['north.bricks']);
   expect(near('zebra', ['check', 'price'])).toEqual([]);

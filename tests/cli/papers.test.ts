@@ -21,9 +21,7 @@ describe('perpend draw', () => {
   test('asks which, where there are more', () => {
     const { code, err } = perpend(['draw', 'job.perp'], { cwd: folderOf(FILES) });
     expect(code).toBe(2);
-    expect(err).toBe(
-      'perpend: Say which part of job.perp to draw. There is walnorth, walsouth. See: perpend --help\n',
-    );
+    expect(err).toBe('perpend: Say which part of job.perp to draw. There is walnorth, walsouth.\n');
   });
 
   test('says what there is, for a name that is not', () => {
@@ -31,11 +29,50 @@ describe('perpend draw', () => {
     const { code, err } = perpend(['draw', 'job.perp', 'walnort'], { cwd });
     expect([code, err]).toEqual([
       2,
-      'perpend: job.perp has nothing called walnort to draw. Did you mean walnorth? See: perpend --help\n',
+      'perpend: job.perp has nothing called walnort to draw. Did you mean walnorth?\n',
     ]);
-    expect(perpend(['draw', 'firm.perp'], { cwd }).err).toContain(
-      'Nothing in it can be drawn yet.',
-    );
+  });
+
+  test.each([
+    ['firm.perp', '', 'There is nothing to draw in firm.perp: it holds no wall and no pier.'],
+    ['ranged.perp', '', 'There is nothing to draw in ranged.perp: a repair has no drawing.'],
+    ['ranged.perp', 'frost', 'frost is a repair, which has no drawing.'],
+    [
+      'half.perp',
+      'walsouth',
+      'walsouth cannot be laid yet, and so not drawn: perpend check half.perp. There is walnorth.',
+    ],
+  ])('of %s %s says why there is no drawing', (file, block, said) => {
+    const args = ['draw', file, ...(block ? [block] : [])];
+    const ran = perpend(args, { cwd: folderOf(FILES) });
+    expect(ran).toEqual({ code: 2, out: '', err: `perpend: ${said}\n` });
+  });
+
+  test('draws a pier that stands alone, its top and its damp course', () => {
+    const pier = `pier post "Gate post"\n  brick secret-red\n  size 2 x 2 bricks\n  height 20 courses\n  coping brick-on-edge\n  dpc engineering 2 courses\n`;
+    const cwd = folderOf({ ...FILES, 'pier.perp': `perpend 1\n\nuse "firm.perp"\n\n${pier}` });
+    const { code, out } = perpend(['draw', 'pier.perp'], { cwd });
+    expect(code).toBe(0);
+    expect(out).toContain('<title id="title">Gate post</title>');
+    expect(out).toContain('Elevation of a pier, Gate post, 440 by 440 mm, 20 courses high.');
+    // 20 courses of 75 mm; then a bed of 10 mm and a brick's width, 102.5 mm.
+    for (const text of ['1500', '1612.5', 'damp-proof course', 'brick on edge'])
+      expect(out).toContain(`>${text}</text>`);
+  });
+
+  test('calls openings by their titles', () => {
+    const { out } = perpend(['draw', 'job.perp', 'walnorth'], { cwd: folderOf(FILES) });
+    expect(out).toContain('>Side gate</text>');
+    expect(out).not.toContain('gatehole');
+  });
+
+  test('is in feet and inches on Letter paper where the job is', () => {
+    const imperial = `perpend 1\n\nuse us\n\nwall a "Wall"\n  bond running\n  length 275 5/8 in\n  height 12 courses\n`;
+    const { out } = perpend(['draw', '-'], { input: imperial });
+    expect(out).toContain('width="279.4mm" height="215.9mm"');
+    expect(out).toContain('Sizes in feet and inches.');
+    expect(out).toContain('>22&#39;-11 5/8&quot;</text>');
+    expect(out).not.toContain('7000.9');
   });
 });
 
@@ -75,7 +112,23 @@ describe('perpend quote', () => {
 
   test('a file without work has no quote', () => {
     const { code, out, err } = perpend(['quote', 'firm.perp'], { cwd: folderOf(FILES) });
-    expect([code, out, err]).toEqual([2, '', 'perpend: firm.perp holds no work to quote for.\n']);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toBe('perpend: firm.perp holds no work to quote for: no wall, pier or repair.\n');
+  });
+
+  test('nor has an empty file, or a text that is no job', () => {
+    const empty = perpend(['quote', '-'], { input: '\n  \n' });
+    expect(empty).toEqual({
+      code: 2,
+      out: '',
+      err: 'perpend: <stdin> is empty: there is nothing to quote for.\n',
+    });
+    const cwd = folderOf({ 'letter.txt': 'Dear Sir,\n\nabout the fence.\n' });
+    const letter = perpend(['quote', 'letter.txt'], { cwd });
+    expect([letter.code, letter.out]).toEqual([2, '']);
+    expect(letter.err).toBe(
+      'perpend: letter.txt holds no work to quote for: no wall, pier or repair. It has errors: perpend check letter.txt\n',
+    );
   });
 });
 

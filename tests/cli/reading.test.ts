@@ -105,14 +105,24 @@ describe('what a job may use', () => {
       'jobs/a/job.perp': USES('../../firm.perp'),
       'jobs/b.perp': USES('a/no.perp'),
     });
-    expect(codes(cwd, 'jobs/a/job.perp')).toEqual(['use-outside']);
+    // Nothing marks a project: the folder that the command runs in is the workspace of what lies under it.
+    expect(codes(cwd, 'jobs/a/job.perp')).toEqual([]);
+    const jobs = path.join(cwd, 'jobs');
+    expect(codes(jobs, 'a/job.perp')).toEqual(['use-outside']);
+    expect(codes(folderOf(), path.join(jobs, 'a/job.perp'))).toEqual(['use-outside']);
     expect(codes(cwd, 'jobs/b.perp')).toEqual(['use-missing']);
-    expect(codes(cwd, 'jobs/a/job.perp', '--workspace', '.')).toEqual([]);
+    expect(codes(jobs, 'a/job.perp', '--workspace', '..')).toEqual([]);
     expect(codes(cwd, 'jobs/a/job.perp', '--workspace=jobs')).toEqual(['use-outside']);
     mkdirSync(path.join(cwd, '.git'));
     expect(codes(cwd, 'jobs/a/job.perp')).toEqual([]);
     writeFileSync(path.join(cwd, 'jobs/package.json'), '{}');
     expect(codes(cwd, 'jobs/a/job.perp')).toEqual(['use-outside']);
+  });
+
+  test('a use that lies outside is told with the option that lets it in', () => {
+    const cwd = folderOf({ 'firm.perp': FIRM, 'jobs/job.perp': USES('../firm.perp') });
+    const { out } = perpend(['check', 'job.perp'], { cwd: path.join(cwd, 'jobs') });
+    expect(out).toMatch(/error use-outside: .*\n {4}way out: .*--workspace FOLDER\n/);
   });
 
   test('no link leads out, of a file or of a folder; one within is followed', () => {

@@ -36,6 +36,22 @@ describe('perpend why', () => {
     expect(perpend(['why', 'job.perp', 'job.price', '--depth', 'x'], { cwd: folder }).code).toBe(2);
   });
 
+  test('shows a fact once, however many counts rest on it', () => {
+    const { out } = perpend(['why', 'job.perp', 'job.bricks'], { cwd: cwd() });
+    const facts = out.split('\n').filter((line) => /brick, length: 215 mm/.test(line));
+    expect(facts.length).toBeGreaterThan(1);
+    expect(facts.filter((line) => !line.endsWith('(above)'))).toHaveLength(1);
+    const places = out.match(/^ +firm\.perp:\d+:\d+ {2}size .*$/gm)!;
+    expect(places).toHaveLength(3); // length, width and height, each once
+  });
+
+  test('names several pieces as several', () => {
+    const wall = `perpend 1\n\nuse uk\n\nwall a\n  bond stretcher\n  thick 0.5 bricks\n  length 4.04 m\n  height 4 courses\n`;
+    const { out } = perpend(['why', '-', 'a.bricks'], { input: wall });
+    expect(out).toContain('18 stretchers');
+    expect(out).not.toMatch(/\d\d (stretcher|header|half)[,;]/);
+  });
+
   test('lists the figures without one, each of which it can show', () => {
     const folder = cwd();
     const { code, out } = perpend(['why', 'ranged.perp'], { cwd: folder });

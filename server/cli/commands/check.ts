@@ -4,7 +4,7 @@ import type { Given } from '../args';
 import type { Io } from '../io';
 import { checkDocument } from '../json/documents';
 import type { Session } from '../session';
-import { findingLines, tally, usedLines } from '../show/findings';
+import { findingLines, inOrder, tally, usedLines } from '../show/findings';
 import {
   type Batch,
   type Command,
@@ -22,7 +22,8 @@ export const check: Command = {
   about: 'list what is wrong, doubtful or to be careful of',
   more: [
     'Each finding stands on one line, file:line:column first, and under it the ways',
-    'out of it. Nothing is changed. Severities: error, warning, note, hint.',
+    'out of it, each with what to write. Errors come first, then warnings, notes and',
+    'hints. Nothing is changed.',
   ],
   options: [JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
@@ -39,7 +40,7 @@ export const check: Command = {
 
 function lines(job: Job, session: Session, io: Io): string {
   const all = [
-    ...job.findings.flatMap((finding) => findingLines(finding, session, io)),
+    ...inOrder(job.findings).flatMap((finding) => findingLines(finding, job, session, io)),
     ...usedLines(job, session),
   ];
   return all.map((line) => `${line}\n`).join('');

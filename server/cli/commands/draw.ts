@@ -1,9 +1,10 @@
-/** perpend draw: the face of a wall, every brick where it goes. */
+/** perpend draw: the face of a wall, every brick where it goes; or of a pier that stands alone. */
 import { drawingToSvg } from '../../documents/svg';
-import { drawingOf } from '../../documents/work-drawing';
+import { drawingOf, hasDrawing } from '../../documents/work-drawing';
+import { A4_LANDSCAPE, LETTER_LANDSCAPE } from '../../engine/drawing';
 import type { Work } from '../../engine/work/needs';
 import type { Given } from '../args';
-import { WrongUse } from '../exits';
+import { FAILED } from '../exits';
 import { deliver } from '../files/deliver';
 import type { Io } from '../io';
 import { near } from '../near';
@@ -13,31 +14,60 @@ import { type Command, codeOf, fileAnd, OUT, sessionOf, WORKSPACE } from './comm
 export const draw: Command = {
   name: 'draw',
   takes: 'FILE [BLOCK]',
-  about: 'draw a wall as SVG: every brick, joints, openings, piers',
-  more: ['BLOCK is the name of a wall, and may be left out where the file has only one.'],
+  about: 'draw a wall or a pier as SVG: bricks, joints, openings, piers',
+  more: ['BLOCK is the name of a wall or a pier; it may be left out where there is only one.'],
   options: [OUT, WORKSPACE],
   run(given: Given, io: Io): number {
     const [file, block] = fileAnd(given, 'draw', 1);
     const opened = sessionOf(given, io).open(file);
     const work = chosen(opened, block);
-    deliver(drawingToSvg(drawingOf(work)!), given.value(OUT.name), io);
+    if (typeof work === 'string') {
+      io.err(`perpend: ${work}\n`);
+      return FAILED;
+    }
+    const { env } = opened.job;
+    const paper = env.imperial ? LETTER_LANDSCAPE : A4_LANDSCAPE;
+    deliver(drawingToSvg(drawingOf(work, env)!, paper), given.value(OUT.name), io);
     return codeOf({ opened: [opened], unread: [] });
   },
 };
 
-/** @throws WrongUse that says what there is to draw */
-function chosen({ job, shown }: Opened, block: string | undefined): Work {
-  const drawable = job.works.filter((work) => work.facts.settingOut);
+/** What to draw; else a sentence that says why not, and what there is. */
+function chosen(opened: Opened, block: string | undefined): Work | string {
+  const drawable = opened.job.works.filter(hasDrawing);
+  const found =
+    block === undefined && drawable.length === 1
+      ? drawable[0]
+      : drawable.find((work) => work.name === block);
+  return found ?? whyNot(opened, block, drawable);
+}
+
+function whyNot({ job, shown }: Opened, block: string | undefined, drawable: Work[]): string {
+  const named = job.works.find((work) => work.name === block);
+  if (block && named) return `${undrawn(named, shown)}${others(drawable)}`;
+  if (!drawable.length) return nothing(job.works, shown);
   const names = drawable.map((work) => work.name);
-  const all = names.length ? `There is ${names.join(', ')}.` : 'Nothing in it can be drawn yet.';
-  if (block === undefined) {
-    if (drawable.length === 1) return drawable[0]!;
-    throw new WrongUse(`Say which part of ${shown} to draw. ${all}`);
-  }
-  const found = drawable.find((work) => work.name === block);
-  if (found) return found;
+  if (block === undefined) return `Say which part of ${shown} to draw.${others(drawable)}`;
   const [meant] = near(block, names);
-  throw new WrongUse(
-    `${shown} has nothing called ${block} to draw. ${meant ? `Did you mean ${meant}?` : all}`,
-  );
+  const hint = meant ? ` Did you mean ${meant}?` : others(drawable);
+  return `${shown} has nothing called ${block} to draw.${hint}`;
+}
+
+/** Why one piece of work has no drawing. */
+function undrawn(work: Work, shown: string): string {
+  const name = work.name || `this ${work.kind}`;
+  if (work.kind === 'repair') return `${name} is a repair, which has no drawing.`;
+  return `${name} cannot be laid yet, and so not drawn: perpend check ${shown}.`;
+}
+
+function nothing(works: readonly Work[], shown: string): string {
+  const unlaid = works.find((work) => work.kind !== 'repair');
+  if (unlaid) return undrawn(unlaid, shown);
+  const why = works.length ? 'a repair has no drawing' : 'it holds no wall and no pier';
+  return `There is nothing to draw in ${shown}: ${why}.`;
+}
+
+function others(drawable: readonly Work[]): string {
+  const names = drawable.map((work) => work.name || `the ${work.kind} without a name`);
+  return names.length ? ` There is ${names.join(', ')}.` : '';
 }

@@ -8,7 +8,7 @@ import type { Io } from '../io';
 import { priceRange } from '../range';
 import type { Opened } from '../session';
 import { VERSION } from '../version';
-import { type Command, codeOf, fileAnd, OUT, sessionOf, WORKSPACE } from './command';
+import { type Command, codeOf, fileAnd, hasErrors, OUT, sessionOf, WORKSPACE } from './command';
 
 export const quote: Command = {
   name: 'quote',
@@ -25,7 +25,7 @@ export const quote: Command = {
     const [file] = fileAnd(given, 'quote', 0);
     const opened = sessionOf(given, io).open(file);
     if (!opened.job.isJob) {
-      io.err(`perpend: ${opened.shown} holds no work to quote for.\n`);
+      io.err(`perpend: ${nothingIn(opened)}\n`);
       return FAILED;
     }
     const view = quoteView(opened.job);
@@ -34,6 +34,14 @@ export const quote: Command = {
     return codeOf({ opened: [opened], unread: [] });
   },
 };
+
+/** An empty file, a firm's file, and a text that is no job at all have each no quote, for a reason of its own. */
+function nothingIn({ job, shown }: Opened): string {
+  if (job.file.lines.every((line) => !line.trim()))
+    return `${shown} is empty: there is nothing to quote for.`;
+  const what = `${shown} holds no work to quote for: no wall, pier or repair.`;
+  return hasErrors(job) ? `${what} It has errors: perpend check ${shown}` : what;
+}
 
 /** What the firm should know before it sends the page, and the client is not told. */
 function asides({ job, shown }: Opened, draft: string | undefined): string[] {

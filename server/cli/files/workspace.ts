@@ -6,11 +6,14 @@ import { whyNot } from './read';
 
 const MARKS = ['.git', 'package.json'];
 
-/** The nearest folder at or above `folder` that holds a mark of a project, else `folder` itself. */
-export function workspaceAbove(folder: string): string {
+/**
+ * The nearest folder at or above `folder` that holds a mark of a project; else the current folder where `folder`
+ * lies under it, as whoever stands there has meant it to; else `folder` itself. Both are real names.
+ */
+export function workspaceAbove(folder: string, cwd: string): string {
   for (let at = folder; ; at = path.dirname(at)) {
     if (MARKS.some((mark) => existsSync(path.join(at, mark)))) return at;
-    if (path.dirname(at) === at) return folder;
+    if (path.dirname(at) === at) return isWithin(cwd, folder) ? cwd : folder;
   }
 }
 

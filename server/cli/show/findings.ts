@@ -6,6 +6,7 @@ import { usedWithErrors } from '../../documents/used';
 import type { Job } from '../../engine/workspace/job';
 import { type Colour, type Io, paint } from '../io';
 import type { Session } from '../session';
+import { writeLines } from './edits';
 
 /** What each severity is called at a terminal, in the order of their weight. */
 const WORDS: Readonly<Record<Severity, string>> = {
@@ -22,15 +23,34 @@ export function placeText(place: Place, session: Session): string {
   return `${session.shown(place.file)}:${place.line + 1}:${place.start + 1}`;
 }
 
-export function findingLines(finding: Finding, session: Session, io: Io): string[] {
+/** The gravest first; those of one weight as they stand in the file. */
+export function inOrder(findings: readonly Finding[]): Finding[] {
+  const weights = Object.keys(WORDS);
+  const weight = (f: Finding) => weights.indexOf(f.severity);
+  return [...findings].sort(
+    (a, b) => weight(a) - weight(b) || a.place.line - b.place.line || a.place.start - b.place.start,
+  );
+}
+
+export function findingLines(finding: Finding, job: Job, session: Session, io: Io): string[] {
   const colour = COLOURS[finding.severity];
   const word = WORDS[finding.severity];
   const severity = colour ? paint(io, colour, word) : word;
   return [
     `${placeText(finding.place, session)} ${severity} ${finding.code}: ${finding.message}`,
     ...finding.related.map((r) => `    see ${placeText(r.place, session)}: ${r.message}`),
-    ...finding.ways.map((way) => `    way out: ${way.title}${way.preferred ? ' (preferred)' : ''}`),
+    ...finding.ways.flatMap((way) => [
+      `    way out: ${way.title}${way.preferred ? ' (preferred)' : ''}`,
+      ...writeLines(way, job, session).map((line) => `      ${line}`),
+    ]),
+    ...elsewhere(finding),
   ];
+}
+
+/** Where a used file lies outside, the terminal has a way that an editor has not. */
+function elsewhere({ code }: Finding): string[] {
+  if (code !== 'use-outside') return [];
+  return ['    way out: name a folder that holds both files: --workspace FOLDER'];
 }
 
 /** One line for each file that the job uses and that has errors of its own. */

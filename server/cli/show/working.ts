@@ -10,7 +10,8 @@ interface Showing {
   readonly session: Session;
   readonly io: Io;
   readonly depth: number;
-  readonly shown: Set<Step>;
+  /** Steps, and facts by what is said of them and where. */
+  readonly shown: Set<Step | string>;
   readonly lines: string[];
 }
 
@@ -30,16 +31,27 @@ export function workingLines(
 function show(whole: Step, level: number, to: Showing): void {
   const step = unrounded(whole);
   const room = '  '.repeat(level);
-  const parts = step.parts.length + step.detail.length > 0;
-  const again = parts && to.shown.has(step);
+  const again = shownBefore(whole.view.label, step, to);
   to.lines.push(`${room}${saying(whole.view.label, step)}${again ? ' (above)' : ''}`);
   const from = said(step, to);
   if (from && !again) to.lines.push(`${room}    ${paint(to.io, 'dim', from)}`);
   if (again) return;
-  to.shown.add(step);
   if (level > to.depth) return;
   for (const detail of step.detail) to.lines.push(`${room}  - ${detail}`);
   for (const part of step.parts) show(part, level + 1, to);
+}
+
+/**
+ * Whether a reader has seen it, which is marked. A step that more than one count rests on is one; a fact is also the
+ * same where it has the same name, value and line, whoever made it. A bare number is quicker read than looked up.
+ */
+function shownBefore(label: string, step: Step, { shown }: Showing): boolean {
+  const { place, result, sum } = step.view;
+  const fact = place && JSON.stringify([label, result, sum, place]);
+  const again = shown.has(step) || (fact !== undefined && shown.has(fact));
+  if (step.parts.length + step.detail.length > 0) shown.add(step);
+  if (fact !== undefined) shown.add(fact);
+  return again;
 }
 
 /** Rounding that changed nothing is no step for a reader. */

@@ -86,16 +86,27 @@ function work(view: QuoteView): string {
   const parts = [
     textIn('h2', 'What will be done'),
     ...view.works.map(oneWork),
+    also(view),
     ...view.notes.map((note) => textIn('p', note)),
   ];
-  return `\n${parts.join('\n')}\n`;
+  return `\n${parts.filter(Boolean).join('\n')}\n`;
+}
+
+/** Under each other, as the work is. */
+function also({ also: titles }: QuoteView): string {
+  if (!titles.length) return '';
+  return element('article', `\n${textIn('h3', 'Also included')}\n${listOf(titles)}\n`);
+}
+
+function listOf(texts: readonly string[]): string {
+  const items = texts.map((text) => textIn('li', text)).join('\n');
+  return items && element('ul', `\n${items}\n`);
 }
 
 function oneWork({ title, says, notes, drawing }: QuotedWork): string {
-  const list = says.map((sentence) => textIn('li', sentence)).join('\n');
   const parts = [
     textIn('h3', title),
-    list && element('ul', `\n${list}\n`),
+    listOf(says),
     ...notes.map((note) => textIn('p', note)),
     drawing ? element('figure', picture(drawing.svg, drawing.words)) : '',
   ];

@@ -8,7 +8,7 @@ import type { Job } from '../../engine/workspace/job';
 import { usedWithErrors } from '../used';
 import { daysLater, inWords } from './dates';
 import { type Amount, amounts, rounding } from './money';
-import { type QuotedWork, quotedWorks } from './work';
+import { alsoIncluded, type QuotedWork, quotedWorks } from './work';
 
 export interface Letterhead {
   readonly name: string;
@@ -30,6 +30,8 @@ export interface QuoteView {
   readonly date: string;
   readonly validUntil: string;
   readonly works: readonly QuotedWork[];
+  /** What else the price holds, by its titles. */
+  readonly also: readonly string[];
   readonly notes: readonly string[];
   readonly net: Amount;
   readonly tax: Amount | undefined;
@@ -57,6 +59,7 @@ export function quoteView(job: Job): QuoteView {
     date: inWords(date),
     validUntil: validUntil(date, facts, job),
     works: quotedWorks(job),
+    also: alsoIncluded(job),
     notes: facts?.lines('note').map((line) => line.word('text')) ?? [],
     ...amounts(job, draft !== undefined),
     rounding: rounding(job),

@@ -1,9 +1,11 @@
 /** The work in a client's words: what the engine says of it, the firm's notes, and a drawing. */
+
+import type { Paper } from '../../engine/drawing';
 import { wordOf } from '../../engine/resolve/book';
 import type { Work } from '../../engine/work/needs';
 import type { Job } from '../../engine/workspace/job';
 import { drawingToSvg } from '../svg';
-import { drawingOf, type Naming } from '../work-drawing';
+import { drawingOf } from '../work-drawing';
 
 export interface QuotedWork {
   readonly title: string;
@@ -15,16 +17,19 @@ export interface QuotedWork {
 /** On a quote a brick narrower than a line of print shows nothing; this keeps pages of long walls light. */
 const MOST_BRICKS = 5000;
 
+/** Little more than the page is wide between its margins (174 mm), so that its words stay readable. */
+const PAPER: Paper = { width: 200, height: 150, margin: 3 };
+
 export function quotedWorks(job: Job): QuotedWork[] {
   return job.works.map((work) => {
     const title = titleOf(work, job.works);
-    const drawing = drawingOf(work, { title, naming: namingFor(work), mostBricks: MOST_BRICKS });
+    const drawing = drawingOf(work, job.env, { title, mostBricks: MOST_BRICKS });
     return {
       title,
       says: work.facts.says,
       notes: work.notes,
       drawing: drawing && {
-        svg: drawingToSvg(drawing, undefined, true),
+        svg: drawingToSvg(drawing, PAPER, true),
         words: drawing.description,
       },
     };
@@ -45,12 +50,11 @@ function hasTitle(work: Work): boolean {
   return wordOf(work.block.read.heading?.values.title) !== '';
 }
 
-/** An opening or a pier by its title, else by its kind. */
-function namingFor(work: Work): Naming {
-  return (kind, name) => {
-    const line = work.block.read.heading?.body.find(
-      (l) => l.kind.key === kind && wordOf(l.values.name) === name,
-    );
-    return wordOf(line?.values.title) || kind;
-  };
+/**
+ * What else the job's own file says is paid for, by its titles. What a firm puts on every job is the firm's
+ * business, and a name without a title is the file's own.
+ */
+export function alsoIncluded(job: Job): string[] {
+  const costs = job.file.blocks.filter((block) => block.kind === 'cost');
+  return costs.map((block) => wordOf(block.read.heading?.values.title)).filter(Boolean);
 }

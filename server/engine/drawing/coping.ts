@@ -58,20 +58,9 @@ export function toppingLabels(topping: Topping, units: Units): Label[] {
     });
 }
 
-/** Heights that are known, mm: of a cap only where it lies, since no line says how thick it is. */
-export function toppingTop(topping: Topping): number {
-  return topping.kind === 'cap' ? topping.at : topping.at + topping.height;
-}
-
-/** What is drawn and not to be measured. */
-export function toppingNotes(toppings: readonly Topping[]): string[] {
-  const caps = toppings.some((topping) => topping.kind === 'cap');
-  return caps ? ['Caps are drawn without their true thickness.'] : [];
-}
-
-/** Heights that are known, mm: of a cap only where it lies, since no line says how thick it is. */
-export function toppingTop(topping: Topping): number {
-  return topping.kind === 'cap' ? topping.at : topping.at + topping.height;
+/** Heights of tops that are known, mm: no line says how thick a cap is. */
+export function toppingTops(toppings: readonly Topping[]): number[] {
+  return toppings.flatMap((t) => (t.kind === 'cap' ? [] : [t.at + t.height]));
 }
 
 /** What is drawn and not to be measured. */

@@ -1,7 +1,7 @@
 import type { SettingOut } from '../setting-out';
 import { brickBoxes, brickCount, plainAreas } from './brickwork';
 import type { Topping } from './coping';
-import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTop } from './coping';
+import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTops } from './coping';
 import { heightChain, lengthChains } from './dimensions';
 import { keysOf } from './keys';
 import { lengthOn, type Units, withUnit } from './lengths';
@@ -58,7 +58,6 @@ function describe({ out, whole }: View, shown: boolean, units: Units): string {
  */
 export function elevation(out: SettingOut, options: ElevationOptions): Drawing {
   const { units = 'millimetres' } = options;
-  const { units = 'millimetres' } = options;
   const view = viewOf(out, options.visible);
   const shown = brickCount(view) <= (options.mostBricks ?? MOST_BRICKS);
   const bricks = shown ? brickBoxes(view, units) : { boxes: plainAreas(view), labels: [] };
@@ -79,13 +78,10 @@ export function elevation(out: SettingOut, options: ElevationOptions): Drawing {
     labels: [...bricks.labels, ...names, ...toppings.flatMap((t) => toppingLabels(t, units))],
     chains: [
       ...lengthChains(out, view.left, view.right),
-      heightChain(out, extent.bottom, view.to * out.gauge, toppings.map(toppingTop)),
+      heightChain(out, extent.bottom, view.to * out.gauge, toppingTops(toppings)),
     ],
     rod: { gauge: out.gauge, courses: view.to, every: 4 },
     keys: [...keysOf(boxes, options.dpc !== undefined, units), ...toppingKeys(toppings)],
-    notes: [
-      ...(shown ? [] : ['Too many bricks to draw one by one.']),
-      ...toppingNotes(toppings),
-    ],
+    notes: [...(shown ? [] : ['Too many bricks to draw one by one.']), ...toppingNotes(toppings)],
   };
 }

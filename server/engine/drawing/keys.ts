@@ -16,9 +16,7 @@ function cutKey(boxes: readonly Box[], units: Units): Key[] {
   const rising = cuts.sort((a, b) => a - b).map((width) => lengthOn(units, width));
   const listed = [...new Set(rising)];
   const few =
-    listed.length <= 4
-      ? ` ${withUnit(listed.join(', '), units)}`
-      : ` of ${listed.length} lengths`;
+    listed.length <= 4 ? ` ${withUnit(listed.join(', '), units)}` : ` of ${listed.length} lengths`;
   return [{ style: 'cut', text: `cut${few}` }];
 }
 

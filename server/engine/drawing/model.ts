@@ -6,8 +6,6 @@
 
 import type { Units } from './lengths';
 
-import type { Units } from './lengths';
-
 export type Style =
   | 'stretcher'
   | 'header'
@@ -77,8 +75,6 @@ export interface Key {
 
 export interface Drawing {
   title: string;
-  /** What its lengths are written in. */
-  units: Units;
   /** What its lengths are written in. */
   units: Units;
   /** What a reader who cannot see it is told. */

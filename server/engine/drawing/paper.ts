@@ -10,8 +10,6 @@ export interface Paper {
 export const A4_LANDSCAPE: Paper = { width: 297, height: 210, margin: 10 };
 /** 11 by 8 1/2 in. */
 export const LETTER_LANDSCAPE: Paper = { width: 279.4, height: 215.9, margin: 10 };
-/** 11 by 8 1/2 in. */
-export const LETTER_LANDSCAPE: Paper = { width: 279.4, height: 215.9, margin: 10 };
 
 /** A style of the work, or of what is written about it. */
 export type Ink = Style | 'dimension' | 'rod';
@@ -46,8 +44,8 @@ export interface Sheet {
   marks: readonly Mark[];
 }
 
-/** Room that words and dimensions take round the work, mm on paper. */
-export const ROOM = { title: 14, chain: 9, rod: 18, heights: 16 };
+/** Room that words and dimensions take round the work, mm on paper; heights in feet and inches are longer words. */
+export const ROOM = { title: 14, chain: 9, rod: 18, heights: { millimetres: 16, feet: 25 } };
 
 /** From work to paper. */
 export interface Place {

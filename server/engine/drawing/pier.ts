@@ -1,6 +1,6 @@
 import type { PierPlan } from '../setting-out';
 import type { Topping } from './coping';
-import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTop } from './coping';
+import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTops } from './coping';
 import { lengthOn, type Units, withUnit } from './lengths';
 import type { Drawing, Key, Stroke } from './model';
 
@@ -40,7 +40,7 @@ export function pierElevation(
   const right = Math.max(width, ...above.map((box) => box.x + box.width));
   const left = Math.min(0, ...above.map((box) => box.x));
   const top = Math.max(height, ...above.map((box) => box.y + box.height));
-  const heights = [...new Set([0, height, ...toppings.map(toppingTop)])].sort((a, b) => a - b);
+  const heights = [...new Set([0, height, ...toppingTops(toppings)])].sort((a, b) => a - b);
   const plan = `${lengthOn(units, width)} by ${lengthOn(units, depth)}`;
   const said = [name, withUnit(plan, units), `${courses} courses high`].filter(Boolean).join(', ');
   const damp: Key[] = dpc ? [{ style: 'dpc', text: 'damp-proof course' }] : [];

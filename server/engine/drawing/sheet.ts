@@ -1,6 +1,5 @@
 import { layChains, roomFor } from './chains';
 import { lengthOn, UNIT_WORDS, type Units } from './lengths';
-import { lengthOn, UNIT_WORDS, type Units } from './lengths';
 import type { Drawing } from './model';
 import type { Mark, Paper, Place, Sheet } from './paper';
 import { A4_LANDSCAPE, ROOM, textWidth } from './paper';
@@ -79,7 +78,7 @@ function heading(drawing: Drawing, paper: Paper, scale: number | undefined): Mar
 export function toSheet(drawing: Drawing, paper: Paper = A4_LANDSCAPE, tight = false): Sheet {
   const { extent } = drawing;
   const below = roomBelow(drawing, paper);
-  const width = paper.width - 2 * paper.margin - ROOM.rod - ROOM.heights;
+  const width = paper.width - 2 * paper.margin - ROOM.rod - ROOM.heights[drawing.units];
   const height = paper.height - 2 * paper.margin - ROOM.title - below;
   const scale = scaleFor(drawing, width, height);
   const high = (extent.top - extent.bottom) / scale;

@@ -89,20 +89,6 @@ export function feetText(mm: number): string {
   return inches === '0' ? `${feet} ft` : `${feet} ft ${inches} in`;
 }
 
-/** Feet and what is left in inches, to the nearest sixteenth: 22 and `11 5/8`. */
-export function feetAndInches(mm: number): { readonly feet: number; readonly inches: string } {
-  const parts = Math.round((Math.abs(mm) / 25.4) * 16);
-  const feet = Math.floor(parts / 192);
-  return { feet, inches: sixteenths((parts - feet * 192) / 16) };
-}
-
-/** For a sentence: `22 ft 11 5/8 in`. A length under a foot is in inches, whole feet are feet. */
-export function feetText(mm: number): string {
-  const { feet, inches } = feetAndInches(mm);
-  if (feet === 0) return `${inches} in`;
-  return inches === '0' ? `${feet} ft` : `${feet} ft ${inches} in`;
-}
-
 function trimmed(value: number, digits: number): string {
   return String(Number(value.toFixed(digits)));
 }

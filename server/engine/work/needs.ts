@@ -70,13 +70,6 @@ export interface PierFace {
   readonly joints: Joints;
 }
 
-/** A pier alone, as its drawing needs it: its plan and courses, and what they are laid of. */
-export interface PierFace {
-  readonly plan: PierPlan;
-  readonly unit: UnitSize;
-  readonly joints: Joints;
-}
-
 export interface Work {
   readonly block: SourceBlock;
   readonly kind: string;

@@ -9,7 +9,7 @@ import { type Gang, taskHours } from '../labour/gang';
 import type { BlockFacts, Env } from '../resolve/env';
 import { type PierPlan, sumTallies, type Tally, tallyPier } from '../setting-out';
 import { fact, type Gap, named, product, sum, type Term, withGaps } from '../working/term';
-import { capsOf } from './cap';
+import { capsOf, capTop } from './cap';
 import { countCoping } from './coping';
 import { type Counted, countBricks, mortarOf } from './count';
 import { footingOf } from './footing';
@@ -17,10 +17,12 @@ import { brickOf } from './goods';
 import { lengthShown } from './lengths';
 import { jointsIn, type Masonry, masonryOf } from './masonry';
 import type { BrickNeed, Figure, Needs, TaskNeed, TopRun, Work } from './needs';
+import { pieceNamed } from './pieces';
 import { type Plan, planOf } from './plan';
+import { dampSaid, footingSaid, highSaid, planSaid } from './said';
 import { pierCoping } from './wall/copings';
 import { type Height, heightIn, heightRun } from './wall/height';
-import { metres } from './wall/says';
+import { capSaid, hasCoping } from './wall/says';
 
 export function workPier(facts: BlockFacts, env: Env, gang: Gang): Work {
   const remarks: Remark[] = [];
@@ -102,7 +104,11 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
       key: 'concrete',
       term: named('Concrete in the footing', needs.mixes[1].litres),
     });
-  const says = sayPier(masonry, plan, settingOutHeight, alike);
+  const unit = masonry.brick.size!;
+  const joints = { bed: height.bed, perpend: jointsIn(masonry)!.perpend };
+  const coping = counts.coping ? unit.width + joints.bed : 0;
+  const tops = [...counts.tops, ...capTop(facts, 0, spec.width, spec.courses)];
+  const says = sayPier(masonry, plan, settingOutHeight, coping, alike);
   const does = new Set([
     'free-standing',
     'piers',
@@ -113,7 +119,13 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
     figures,
     needs,
     remarks,
-    facts: { height: settingOutHeight, tops: counts.tops, does, says },
+    facts: {
+      height: settingOutHeight + coping,
+      tops,
+      pier: { plan: spec, unit, joints },
+      does,
+      says,
+    },
   };
 }
 
@@ -166,7 +178,7 @@ function countPier(
 
 function plansText(spec: PierPlan): string[] {
   return spec.plans.map((plan, i) => {
-    const pieces = plan.map((p) => `${p.count} ${p.piece}`).join(', ');
+    const pieces = plan.map((p) => `${p.count} ${pieceNamed(p.piece, p.count)}`).join(', ');
     return `Course ${String.fromCharCode(65 + i)}: ${pieces}`;
   });
 }
@@ -241,16 +253,23 @@ function tasksOf(
   );
 }
 
-function sayPier(masonry: Masonry, plan: Plan, height: number, alike: Term): string[] {
+function sayPier(
+  masonry: Masonry,
+  plan: Plan,
+  height: number,
+  coping: number,
+  alike: Term,
+): string[] {
   const { facts, env } = masonry;
   const many = alike.value.gt(1);
-  const count = many ? `${showNumber(exact(alike.value), 0)} piers` : 'one pier';
-  const says = [
-    `Build ${count}, ${metres(plan.width, env)} by ${metres(plan.depth, env)} on plan and ${metres(height, env)} high, in ${masonry.brick.title}.`,
+  const count = many ? `${showNumber(exact(alike.value), 0)} piers` : 'a pier';
+  const each = many ? ' of each' : '';
+  const size = planSaid(plan.width, plan.depth, env);
+  const high = `${highSaid(height, coping, env)}${capSaid(facts, env)}`;
+  return [
+    `Build ${count}, ${many ? 'each ' : ''}${size} and ${high}, in ${masonry.brick.title}.`,
+    ...dampSaid(facts, each),
+    ...(hasCoping(facts) ? [`Finish the top${each} with bricks on edge.`] : []),
+    ...footingSaid(facts, env, each),
   ];
-  if (facts.line('cap')) says.push(many ? 'Bed a cap on each.' : 'Bed a cap on it.');
-  if (facts.line('coping')?.word('kind') === 'brick-on-edge')
-    says.push('Finish the top with bricks on edge.');
-  if (facts.line('footing')) says.push('Dig and concrete the footing.');
-  return says;
 }

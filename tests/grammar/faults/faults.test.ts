@@ -4,9 +4,11 @@ import { expectFindings, parseMarks } from '../../harness/marks';
 import { files, read } from '../../tree';
 import { faultsOf } from '../reading';
 import { lines } from './lines';
+import { meant } from './meant';
+import { numbers } from './numbers';
 import { values } from './values';
 
-const cases = [...lines, ...values];
+const cases = [...lines, ...values, ...numbers, ...meant];
 
 describe('a fault', () => {
   test.each(cases)('of $says', ({ marked, way, leaves, ways }) => {
@@ -38,10 +40,11 @@ describe('a fault', () => {
 
 describe('the ways out of a fault', () => {
   test('say one thing each, and read better afterwards', () => {
-    const text = 'wall a\n  length 7,4 m\n';
+    const text = 'wall a\n  length 4.165 m\n';
     const [found] = faultsOf(text);
     const after = found!.ways.map((way) => applied(text, way.edits));
-    expect(after).toEqual(['wall a\n  length 7, 4 m\n', 'wall a\n  length 7.4 m\n']);
-    expect(faultsOf(after[1]!)).toEqual([]);
+    const lengths = ['4165 mm', '4.1650 m', '4165 m'];
+    expect(after).toEqual(lengths.map((length) => `wall a\n  length ${length}\n`));
+    for (const each of after) expect(faultsOf(each)).toEqual([]);
   });
 });

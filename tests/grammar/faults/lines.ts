@@ -38,7 +38,7 @@ export const lines: readonly Case[] = [
     says: 'a heading that nobody knows',
     marked: `
       chimney stack
-      ^^^^^^^ heading-unknown: It can be job, use, firm
+      ^^^^^^^ heading-unknown: It can be job, use, firm, wall, pier, repair, travel, cost, price, option, record, brick, mix, material, labour, output, defaults, bond, pier-plan, limit, caution or currencies.
     `,
   },
   {
@@ -141,6 +141,23 @@ export const lines: readonly Case[] = [
         ^^^^^^^ line-unknown: so it and the lines under it are left out. It is a line of wall.
           width 1010 mm
           nonsense
+    `,
+  },
+  {
+    says: 'a line of a pier in a wall, in a pier alone',
+    marked: `
+      pier gate
+        at left
+        ^^ line-unknown: “at” is no line of pier, so it is left out. It is a line of a pier inside a wall.
+    `,
+  },
+  {
+    says: 'a line of a pier alone, in a pier of a wall',
+    marked: `
+      wall north
+        pier hanging
+          number 2
+          ^^^^^^ line-unknown: It is a line of a pier in a block of its own.
     `,
   },
   {

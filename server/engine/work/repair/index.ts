@@ -1,9 +1,11 @@
 /** Mending of standing work: taken down and built again, bricks cut out, joints raked and pointed, coping laid again. */
-import { Decimal } from '../../../../shared/exact';
+import { Decimal, exact } from '../../../../shared/exact';
+import { showNumber } from '../../../../shared/show';
 import { gaugeOff } from '../../findings/gauge-off';
 import type { Remark } from '../../findings/remark';
 import { type Gang, taskHours } from '../../labour/gang';
-import { BlockFacts, type Env } from '../../resolve/env';
+import { BlockFacts, type Env, type LineFacts } from '../../resolve/env';
+import { showTerm } from '../../views/show';
 import {
   counted,
   difference,
@@ -22,10 +24,10 @@ import {
 import type { SourceBlock } from '../../workspace/source';
 import { mortarOf } from '../count';
 import { type Brick, brickOf } from '../goods';
-import { inMm, unitNames } from '../lengths';
+import { inMm, inUnit, unitNames } from '../lengths';
 import { limitsOf, type Masonry, masonryOf } from '../masonry';
 import type { Figure, MixNeed, Needs, TaskNeed, Work } from '../needs';
-import { metres } from '../wall/says';
+import { amountSaid, lengthSaid, sizeSaid } from '../said';
 import { aroundBricks, pointing, underCoping } from './mortar';
 import { layRebuilt, notLaid } from './rebuilt';
 
@@ -126,11 +128,24 @@ class RepairWork {
     this.task('take-down', 'Taking down', bricks);
     this.task('facework', 'Building again', bricks);
     this.does.add('taking-down');
+    this.says.push(...this.rebuiltSaid(line));
+  }
+
+  private rebuiltSaid(line: LineFacts): string[] {
     const length = line.number('length');
-    if (length)
-      this.says.push(
-        `Take down ${metres(length, this.env)} of the wall and build it again, reusing the bricks that clean up.`,
-      );
+    const courses = line.number('courses');
+    const height = line.number('height');
+    if (!length) return [];
+    const high =
+      courses === undefined ? height && `${this.metres(height)} high` : coursesSaid(courses);
+    const size = [this.metres(length), high].filter(Boolean).join(' long and ');
+    const reused = this.facts.line('salvage') ? ', reusing the bricks that clean up' : '';
+    const match = this.facts.line('match') ? [`New bricks are ${this.match.title}.`] : [];
+    return [`Take down a part of the wall ${size}, and build it again${reused}.`, ...match];
+  }
+
+  private metres(mm: number): string {
+    return lengthSaid(mm, this.env);
   }
 
   /** Whole bricks only: a part of a brick is not reused as one. */
@@ -158,7 +173,9 @@ class RepairWork {
     this.mortar.push(aroundBricks(bricks, this.masonry));
     this.task('cut-out', 'Cutting out and replacing bricks', bricks);
     this.does.add('raking');
-    this.says.push('Cut out and replace single damaged bricks.');
+    const count = amountSaid(line, 'bricks', (n) => showNumber(exact(n), 0));
+    const some = count === '1' ? '1 damaged brick' : `${count} single damaged bricks`;
+    if (count) this.says.push(`Cut out and replace ${some}.`);
   }
 
   /** Joints of the face, raked to a depth: the share of the face that is joint, times area, times depth. */
@@ -170,7 +187,16 @@ class RepairWork {
     this.mortar.push(pointing(area, line, this.masonry));
     this.task('repoint', 'Raking out and pointing', area);
     this.does.add('raking');
-    this.says.push('Rake out perished joints and repoint them.');
+    const face = amountSaid(line, 'area', (m2) => this.areaSaid(m2));
+    const depth = line.number('depth');
+    const deep = depth ? ` ${sizeSaid(depth, this.env)} deep` : '';
+    if (face)
+      this.says.push(`Rake out perished joints${deep} and repoint them, over ${face} of the face.`);
+  }
+
+  private areaSaid(m2: number): string {
+    const area = inUnit(fact('area', exact(m2), 'm2'), unitNames(this.env).area);
+    return showTerm(area, this.env).replaceAll('\u00a0', ' ');
   }
 
   private recope(): void {
@@ -197,7 +223,9 @@ class RepairWork {
     if (mortar) this.mortar.push(mortar);
     this.task('take-down', 'Taking off the coping', bricks);
     this.task('coping', 'Laying the coping again', bricks);
-    this.says.push('Take off the coping and lay it again.');
+    const coping = amountSaid(line, 'length', (mm) => this.metres(mm));
+    if (coping)
+      this.says.push(`Take off ${coping} of the coping and lay it again, bricks on edge.`);
   }
 
   /** The joint that a bought brick needs to keep the gauge of the standing work. */
@@ -248,6 +276,10 @@ class RepairWork {
     this.show('mortar', litres);
     return [{ mix: mix.name, block: mix.facts?.block, litres, origin: mix.origin }];
   }
+}
+
+function coursesSaid(courses: number): string {
+  return courses === 1 ? '1 course high' : `${courses} courses high`;
 }
 
 /** More comes back than is wanted: nothing is bought. */

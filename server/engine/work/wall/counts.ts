@@ -17,6 +17,7 @@ import { type Counted, countBricks } from '../count';
 import { type Brick, brickOf } from '../goods';
 import { lengthText } from '../lengths';
 import type { Masonry } from '../masonry';
+import { pieceNamed } from '../pieces';
 import { decidedRuns, runsOf } from './fits';
 import type { WallPlan } from './spec';
 
@@ -152,10 +153,10 @@ function distinctRuns(runs: readonly LaidRun[]): LaidRun[] {
 function runText(run: LaidRun, masonry: Masonry): string {
   const groups = run.groups.map(({ pieces, times }) => {
     const text = pieces
-      .map(
-        (p) =>
-          `${p.count > 1 ? `${p.count} ` : ''}${p.piece === 'cut' ? `cut of ${lengthText(masonry.env, p.length)}` : p.piece}`,
-      )
+      .map(({ piece, count, length }) => {
+        const of = piece === 'cut' ? ` of ${lengthText(masonry.env, length)}` : '';
+        return `${count > 1 ? `${count} ` : ''}${pieceNamed(piece, count)}${of}`;
+      })
       .join(', ');
     return times > 1 ? `${times} × (${text})` : text;
   });
