@@ -67,7 +67,7 @@ describe('perpend check', () => {
     const after = perpend(['check', 'odd.perp'], { cwd: mended }).out;
     expect(found(out)).toBeGreaterThan(0);
     expect(found(after)).toBe(found(out) - 1);
-    expect(out).toMatch(/\n {6}write: 3\.3 m -> 3\.\d+ m\n/);
+    expect(out).toMatch(/\n {6}write: 3\.3 m -> 3\d{3}(\.5)? mm\n/);
   });
 
   test('the gravest first, then as they stand in the file', () => {

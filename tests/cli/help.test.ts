@@ -16,7 +16,7 @@ Commands:
   check FILE...      list what is wrong, doubtful or to be careful of
   why FILE [FIGURE]  show how a figure came about, or list the figures
   format FILE...     print a file in one layout, or put files in it
-  draw FILE [BLOCK]  draw a wall or a pier as SVG: bricks, joints, openings, piers
+  draw FILE [BLOCK]  draw a wall or a pier as SVG: every brick, joints, openings
   quote FILE         write the quote for the client, as a page of HTML
   schema             print the JSON Schema of what --json prints
 
@@ -102,11 +102,11 @@ Options:
   --write  put the files in order where they stand
   --check  change nothing; exit with 1 when a file would change
   --help   show this`,
-  draw: `perpend draw: draw a wall or a pier as SVG: bricks, joints, openings, piers
+  draw: `perpend draw: draw a wall or a pier as SVG: every brick, joints, openings
 
 Usage: perpend draw [OPTIONS] FILE [BLOCK]
 
-BLOCK is the name of a wall or a pier; it may be left out where there is only one.
+BLOCK is the name of a wall or a pier. Where there is only one, leave it out.
 
 Options:
   --out PATH          write to this file; without it, print

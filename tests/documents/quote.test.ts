@@ -102,6 +102,156 @@ describe('a quote', () => {
   });
 });
 
+describe('what a client can hold the firm to', () => {
+  const OWN = (lines: string) => page(`perpend 1\n\nuse "firm.perp"\n\n${lines}`);
+
+  test('a wall: its height over its coping, openings, piers, damp course and footing, with their sizes', () => {
+    const words = wordsOf(
+      OWN(`wall w "Yard wall"
+  brick secret-red
+  bond flemish
+  thick 1 brick
+  length 6.07 m
+  height 16 courses
+  coping brick-on-edge
+  dpc engineering 2 courses
+  footing 450 x 225 mm
+  opening hatch
+    from left 1.12 m
+    width 910 mm
+    sill 4 courses
+    height 6 courses
+  pier one "End pier"
+    at left
+    size 1.5 x 1.5 bricks
+    height 18 courses
+    cap 420 x 420 mm
+`),
+    );
+    // 16 x 75 + 10 + 102.5 = 1312.5 mm; one and a half bricks: 215 + 10 + 102.5 = 327.5 mm; 18 x 75 = 1350 mm.
+    for (const said of [
+      'Build a wall 6.07 m long and 1.31 m high over its coping, one brick thick, in Oddmouth red facing.',
+      'Leave an opening 910 mm wide and 450 mm high, 300 mm above the ground for the hatch.',
+      'Build a pier in the wall, about 328 mm square and 1.35 m high under a cap 420 mm square: End pier.',
+      'Lay the lowest 2 courses in damp-proof bricks.',
+      'Finish the top with bricks on edge.',
+      'Dig and concrete the footing, 450 mm wide and 225 mm deep.',
+      '>hatch</text>',
+    ])
+      expect(words).toContain(said);
+  });
+
+  test('a coping on a pier is not one on the wall', () => {
+    const words = wordsOf(
+      OWN(`wall w
+  brick secret-red
+  length 3.59 m
+  height 8 courses
+  pier one
+    at left
+    size 2 x 2 bricks
+    height 10 courses
+    coping brick-on-edge
+`),
+    );
+    expect(words).toContain('0.6 m high, ');
+    // 10 x 75 + 10 + 102.5 = 862.5 mm
+    expect(words).toContain('440 mm square and 0.86 m high over its coping');
+    expect(words).not.toContain('Finish the top');
+  });
+
+  test('piers that stand alone, and a drawing of one', () => {
+    const html = OWN(`pier gate "Gate piers"
+  number 2
+  brick secret-red
+  size 2 x 2 bricks
+  height 26 courses
+  dpc engineering 2 courses
+  coping brick-on-edge
+  footing 750 x 750 x 400 mm
+`);
+    const words = wordsOf(html);
+    // 26 x 75 + 10 + 102.5 = 2062.5 mm
+    for (const said of [
+      'Build 2 piers, each 440 mm square and 2.06 m high over its coping, in Oddmouth red facing.',
+      'Lay the lowest 2 courses of each in damp-proof bricks.',
+      'Dig and concrete the footing of each, 750 mm by 750 mm, 400 mm deep.',
+      '>2062.5</text>',
+    ])
+      expect(words).toContain(said);
+    expect(html).toMatch(/alt="Elevation of a pier, Gate piers, 440 by 440 mm/);
+  });
+
+  test('a repair: how much of each, both ends of a range', () => {
+    const words = wordsOf(
+      OWN(`repair r "Frosted length"
+  brick secret-red
+  bond flemish
+  thick 1 brick
+  rebuild 1.35 m x 9 courses
+  salvage 60%
+  recope 1.2..1.5 m
+  cut-out 3..5 bricks
+  repoint 2.4 m2 raked 20 mm
+`),
+    );
+    for (const said of [
+      'Take down a part of the wall 1.35 m long and 9 courses high, and build it again, reusing the bricks that clean up.',
+      'Take off 1.2 m to 1.5 m of the coping and lay it again, bricks on edge.',
+      'Cut out and replace 3 to 5 single damaged bricks.',
+      'Rake out perished joints 20 mm deep and repoint them, over 2.4 m² of the face.',
+    ])
+      expect(words).toContain(said);
+  });
+
+  test('nothing is promised of reuse that the file does not say', () => {
+    const words = wordsOf(
+      OWN('repair r\n  brick secret-red\n  bond flemish\n  thick 1 brick\n  rebuild 2 m x 0.9 m\n'),
+    );
+    expect(words).toContain(
+      'Take down a part of the wall 2 m long and 0.9 m high, and build it again.',
+    );
+  });
+
+  test('what else is in the price, by title and without its money', () => {
+    const words = wordsOf(
+      page(`${JOB}\ncost skip "Skip for the spoil" 1 at £241.07\ncost bare 1 at £77.03\n`),
+    );
+    expect(words).toMatch(/<h3>Also included<\/h3>\s*<ul>\s*<li>Skip for the spoil<\/li>\s*<\/ul>/);
+    expect(words).not.toMatch(/241\.07|77\.03|<li>bare/);
+    expect(wordsOf(page(JOB))).not.toContain('Also included');
+  });
+
+  test('in feet and inches where the job is', () => {
+    const words = wordsOf(
+      page(`perpend 1
+
+use us
+
+wall w "Yard wall"
+  bond running
+  thick 0.5 bricks
+  length 275 5/8 in
+  height 12 courses
+  opening gate "Garden gate"
+    from left 95 5/8 in
+    width 36 3/8 in
+`),
+    );
+    // 275 5/8 in is 22 ft 11 5/8 in; 12 courses of 2 2/3 in are 32 in.
+    expect(words).toContain('Build a wall 22 ft 11 5/8 in long and 2 ft 8 in high');
+    expect(words).toContain('Leave an opening 3 ft 3/8 in wide: Garden gate.');
+    expect(words).toContain('Not to scale. Sizes in feet and inches.');
+    expect(words).not.toMatch(/\d mm\b|\d ft \d+\.\d/);
+  });
+
+  test('the drawing claims no scale at the size the page gives it', () => {
+    const words = wordsOf(page(JOB));
+    expect(words).toContain('Not to scale. Sizes in millimetres.');
+    expect(words).not.toMatch(/Scale 1:/);
+  });
+});
+
 describe('what a quote never says', () => {
   const job = jobOf(JOB, { 'firm.perp': FIRM });
   const words = wordsOf(page(JOB));

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Box, Drawing } from '../../server/engine/drawing';
-import { bricksOf, elevation, toSheet } from '../../server/engine/drawing';
+import { bricksOf, elevation, LETTER_LANDSCAPE, toSheet } from '../../server/engine/drawing';
+import { lengthOn } from '../../server/engine/drawing/lengths';
 import { setOut, tally, tallyFace } from '../../server/engine/setting-out';
+import { feetText } from '../../server/engine/work/lengths';
 import { coordinatedWall, rudeWall } from '../setting-out/arbitrary';
 import { bricksOf as walked } from '../setting-out/expand';
 import { BONDS, overAll, wall } from '../setting-out/fixtures';
@@ -97,6 +99,43 @@ describe('elevation', () => {
       { side: 'right', form: 'running', stops: [0, 225, 600, 750] },
     ]);
     expect(rod).toEqual({ gauge: 75, courses: 10, every: 4 });
+  });
+
+  test('the top of a coping has its height; a cap, of which no line says how thick it is, has none', () => {
+    const out = setOut(wall({ length: overAll(12), courses: 10 }));
+    const at = 10 * 75 + 10;
+    const edge = { from: 0, to: 1340, at, height: 102.5, piece: 65, wholes: 18, joint: 10 };
+    const coped = elevation(out, {
+      title: 'coped',
+      toppings: [{ kind: 'brick-on-edge', ...edge }],
+    });
+    expect(coped.chains.at(-1)!.stops).toEqual([0, 750, 862.5]);
+    const cap = { kind: 'cap' as const, name: 'cap', from: 0, to: 1340, at, height: 50 };
+    const capped = elevation(out, { title: 'capped', toppings: [cap] });
+    expect(capped.chains.at(-1)!.stops).toEqual([0, 750]);
+    expect(capped.notes).toEqual(['Caps are drawn without their true thickness.']);
+  });
+
+  test('in feet: to a sixteenth of an inch, at a scale of a rule for feet', () => {
+    // 22 ft 11 5/8 in
+    const out = setOut(wall({ length: 275.625 * 25.4 }));
+    const sheet = toSheet(elevation(out, { title: 'feet', units: 'feet' }), LETTER_LANDSCAPE);
+    const texts = sheet.marks.flatMap((mark) => (mark.kind === 'text' ? mark.text : []));
+    expect(texts).toContain(`22'-11 5/8"`);
+    expect(texts).toContain('Scale 1:32, 3/8" to the foot. Sizes in feet and inches.');
+    expect(texts.filter((text) => /\d\.\d|mm/.test(text))).toEqual([]);
+  });
+
+  test.each([
+    [304.8, `1'-0"`, '1 ft'],
+    [304.8 - 25.4 / 32, `1'-0"`, '1 ft'], // half a sixteenth under a foot goes up to it
+    [304.8 - 25.4 / 16, `11 15/16"`, '11 15/16 in'],
+    [57.15, `2 1/4"`, '2 1/4 in'],
+    [25.4 * 36.375, `3'-3/8"`, '3 ft 3/8 in'],
+    [0, '0"', '0 in'],
+  ])('%f mm is %s', (mm, drawn, said) => {
+    expect(lengthOn('feet', mm)).toBe(drawn);
+    expect(feetText(mm)).toBe(said);
   });
 
   test('the damp-proof course stops at an opening that goes down through it', () => {

@@ -44,6 +44,42 @@ describe('fit-run', () => {
     expect(lengths).toEqual([SIZE(16), SIZE(17), SIZE(18)]);
   });
 
+  test('lengths on which the bond closes come first, the nearest of them before all', () => {
+    const flemish = wall('1840 mm').replace(
+      '  stands',
+      '  bond flemish\n  thick 1 brick\n  stands',
+    );
+    const [found] = findingsIn(flemish).filter((f) => f.code === 'fit-run');
+    const lengths = found!.ways.filter((w) => w.title.startsWith('Make the wall'));
+    // By hand: stretchers and headers by turns, a stretcher at both ends, are 3 k + 2 halves; 17 is one, 16 and 18 are none.
+    expect([16, 17, 18].filter((halves) => halves % 3 === 2)).toEqual([17]);
+    expect(lengths.map((w) => /[\d.]+ mm/.exec(w.title)![0])).toEqual(
+      [17, 16, 18].map((halves) => `${SIZE(halves)} mm`),
+    );
+    expect(lengths.map((w) => w.preferred ?? false)).toEqual([true, false, false]);
+    silent(afterWay(flemish, lengths[0]!.edits), 'bond-broken');
+    expect(() => silent(afterWay(flemish, lengths[1]!.edits), 'bond-broken')).toThrow();
+  });
+
+  test.each([
+    // 8 bricks have 7 joints, 7½ have 7: (1840 - 1720) / 7 = 17.1, (1840 - 1607.5) / 7 = 33.2.
+    ['1840 mm', 8, 17.1],
+    // 8 bricks: (1875 - 1720) / 7 = 22.1; 8½ have 8 joints: (1875 - 1822.5) / 8 = 6.6 is less than 8, so 7½: 38.2.
+    ['1875 mm', 8, 22.1],
+    // 2 bricks: (600 - 430) / 1 = 170; 2½ have 2 joints: (600 - 532.5) / 2 = 33.8.
+    ['600 mm', 2.5, 33.8],
+  ])(
+    'of %s in whole bricks or with half-bond, at joints nobody accepts, only the nearer is offered',
+    (length, bricks, joint) => {
+      const [found] = findingsIn(wall(length)).filter((f) => f.code === 'fit-run');
+      const poor = found!.ways.filter((w) => w.title.includes('than anyone would accept'));
+      const said = bricks % 1 ? `${Math.floor(bricks)}½ bricks (half-bond)` : `${bricks} bricks`;
+      expect(poor.map((w) => w.title)).toEqual([
+        `${said} with joints of ${joint} mm, wider or tighter than anyone would accept`,
+      ]);
+    },
+  );
+
   test('beside an opening, the opening moves', () => {
     tells(
       `

@@ -17,7 +17,7 @@ describe('incomplete', () => {
         brick   red
         stands  held
         thick   1.5 bricks
-        ^^^^^^^^^^^^^^^^^^ incomplete: is one that is not set out yet
+        ^^^^^^^^^^^^^^^^^^ incomplete: a thickness that is not set out: it can be half a brick or one brick
         length  1790 mm
         height  ?
         ^^^^^^^^^ incomplete: the height of south is not known

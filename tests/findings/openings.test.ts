@@ -52,6 +52,62 @@ describe('opening-outside', () => {
   });
 });
 
+describe('opening-clipped', () => {
+  test('is told of an opening higher than the wall above its sill, and how high it can be', () => {
+    const [found] = tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          length  2015 mm
+          height  8 courses
+          opening window
+            from    left 440 mm
+            width   235 mm
+            sill    5 courses
+            height  4 courses
+            ^^^^^^^^^^^^^^^^^ opening-clipped: The wall is 8 courses high, so that this opening ends at its top, 3 courses above the sill
+          opening slot
+            from    right 440 mm
+            width   235 mm
+            sill    7 courses
+            height  2 courses
+            ^^^^^^^^^^^^^^^^^ opening-clipped: 1 course above the sill
+          opening gate
+            from    left 890 mm
+            width   235 mm
+            height  9 courses
+            ^^^^^^^^^^^^^^^^^ opening-clipped: 8 courses above the sill
+      `,
+      { ways: ['Make it 3 courses high', 'Make it 1 course high', 'Make it 8 courses high'] },
+    );
+    expect([8 - 5, 8 - 7, 8 - 0]).toEqual([3, 1, 8]);
+    expect(found!.severity).toBe('warning');
+  });
+
+  test('counts it as high as it says', () => {
+    const bricks = (height: string) =>
+      jobOf(
+        gate(`    from left 665 mm\n    width 910 mm\n    sill 5 courses\n    height ${height}\n`),
+        { 'firm.perp': FIRM },
+      ).works[0]!.figures.map((f) => f.term.value.toFixed());
+    expect(bricks('4 courses')).toEqual(bricks('3 courses'));
+    expect(bricks('2 courses')).not.toEqual(bricks('3 courses'));
+  });
+
+  test('is not told of an opening up to the very top, below it, or of no height', () => {
+    const window = (lines: string) => gate(`    from left 665 mm\n    width 910 mm\n${lines}`);
+    // Its sill is above the top: that is said, and not this too.
+    silent(window('    sill 8 courses\n    height 4 courses\n'), 'opening-clipped');
+    silent(window('    sill 5 courses\n    height 3 courses\n'), 'opening-clipped');
+    silent(window('    sill 5 courses\n    height 2 courses\n'), 'opening-clipped');
+    silent(window('    sill 5 courses\n'), 'opening-clipped');
+    silent(window('    height 8 courses\n'), 'opening-clipped');
+  });
+});
+
 describe('openings-clash', () => {
   test('is told of an opening that lies across another, and leads to it', () => {
     const [found] = tells(`
@@ -102,12 +158,13 @@ describe('opening-width', () => {
       { ways: ['Make it 910 mm', 'Make it 1022.5 mm', 'Make it 1135 mm'] },
     );
     expect(found!.severity).toBe('hint');
+    expect(found!.ways.some((w) => w.preferred)).toBe(false);
     // By hand: so many halves of 112.5 mm, and a joint of 10.
     expect([8, 9, 10].map((n) => n * 112.5 + 10)).toEqual([910, 1022.5, 1135]);
   });
 
   test('is a warning where courses cross above or below', () => {
-    const [found] = tells(
+    const [run, width] = tells(
       `
         perpend 1
         use "firm.perp"
@@ -136,7 +193,9 @@ describe('opening-width', () => {
         ],
       },
     );
-    expect(found!.code).toBe('fit-run');
+    expect(run!.code).toBe('fit-run');
+    expect(width!.severity).toBe('warning');
+    expect(width!.ways.map((w) => w.preferred ?? false)).toEqual([true, false, false]);
   });
 
   test('is not told of half bricks and a joint', () => {

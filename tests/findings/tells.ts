@@ -91,7 +91,7 @@ function clears(
 
 /** Moving an opening settles the run on one side of it and may unsettle the one on the other. */
 function runOf(finding: Finding): string | undefined {
-  return /run-\d+/.exec(finding.message)?.[0];
+  return /\((run-\d+), /.exec(finding.message)?.[1];
 }
 
 /** Asserts that this text has no finding of that code. */

@@ -14,8 +14,8 @@ import { type Command, codeOf, fileAnd, OUT, sessionOf, WORKSPACE } from './comm
 export const draw: Command = {
   name: 'draw',
   takes: 'FILE [BLOCK]',
-  about: 'draw a wall or a pier as SVG: bricks, joints, openings, piers',
-  more: ['BLOCK is the name of a wall or a pier; it may be left out where there is only one.'],
+  about: 'draw a wall or a pier as SVG: every brick, joints, openings',
+  more: ['BLOCK is the name of a wall or a pier. Where there is only one, leave it out.'],
   options: [OUT, WORKSPACE],
   run(given: Given, io: Io): number {
     const [file, block] = fileAnd(given, 'draw', 1);

@@ -1,32 +1,35 @@
 /** Edits as a person can do them by hand: what to write, and in place of what. */
 import type { TextEdit, WayOut } from '../../../shared/finding';
+import type { Place } from '../../../shared/span';
 import type { Job } from '../../engine/workspace/job';
 import type { Session } from '../session';
 
 /** One line for each line of text that a way out writes; the line of the file where it is not told by what it replaces. */
-export function writeLines(way: WayOut, job: Job, session: Session): string[] {
-  return way.edits.flatMap((edit) => linesOf(edit, job, session));
+export function writeLines(way: WayOut, at: Place, job: Job, session: Session): string[] {
+  return way.edits.flatMap((edit) => linesOf(edit, at, job, session));
 }
 
-function linesOf(edit: TextEdit, job: Job, session: Session): string[] {
-  const where = whereOf(edit, job, session);
+function linesOf(edit: TextEdit, at: Place, job: Job, session: Session): string[] {
+  const isNew = /^\n|\n$/.test(edit.text);
+  const where = isNew ? ` (new line ${newLine(edit, at, session)})` : whereOf(edit, at, session);
   const old = replaced(edit, job);
   const texts = edit.text.split('\n').map((text) => text.trim());
   const said = texts.filter(Boolean);
   if (!said.length) return old ? [`take out: ${old}${where}`] : [];
   if (old) return [`write: ${old} -> ${said.join(' / ')}${where}`];
-  const added = /^\n|\n$/.test(edit.text) ? ` (new line ${newLine(edit)}${where})` : where;
-  return said.map((text, i) => `write: ${text}${i === 0 ? added : ''}`);
+  return said.map((text, i) => `write: ${text}${i === 0 ? where : ''}`);
 }
 
 /** Counted from one: a text that begins with a new line goes in below the line it stands in. */
-function newLine({ place, text }: TextEdit): number {
-  return place.line + (text.startsWith('\n') ? 2 : 1);
+function newLine({ place, text }: TextEdit, at: Place, session: Session): string {
+  const line = place.line + (text.startsWith('\n') ? 2 : 1);
+  return place.file === at.file ? `${line}` : `${line} of ${session.shown(place.file)}`;
 }
 
-/** Another file is named; a line of the job is told by what stands there. */
-function whereOf({ place }: TextEdit, job: Job, session: Session): string {
-  return place.file === job.file.name ? '' : ` in ${session.shown(place.file)}`;
+/** Said where it is not the line of the finding itself. */
+function whereOf({ place }: TextEdit, at: Place, session: Session): string {
+  if (place.file !== at.file) return ` (${session.shown(place.file)}:${place.line + 1})`;
+  return place.line === at.line ? '' : ` (line ${place.line + 1})`;
 }
 
 function replaced({ place }: TextEdit, job: Job): string {

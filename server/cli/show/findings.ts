@@ -41,7 +41,7 @@ export function findingLines(finding: Finding, job: Job, session: Session, io: I
     ...finding.related.map((r) => `    see ${placeText(r.place, session)}: ${r.message}`),
     ...finding.ways.flatMap((way) => [
       `    way out: ${way.title}${way.preferred ? ' (preferred)' : ''}`,
-      ...writeLines(way, job, session).map((line) => `      ${line}`),
+      ...writeLines(way, finding.place, job, session).map((line) => `      ${line}`),
     ]),
     ...elsewhere(finding),
   ];

@@ -45,7 +45,7 @@ export interface Sheet {
 }
 
 /** Room that words and dimensions take round the work, mm on paper; heights in feet and inches are longer words. */
-export const ROOM = { title: 14, chain: 9, rod: 18, heights: { millimetres: 16, feet: 25 } };
+export const ROOM = { title: 14, chain: 9, rod: 18, heights: { millimetres: 16, feet: 22 } };
 
 /** From work to paper. */
 export interface Place {

@@ -1,6 +1,7 @@
 /** Courses said with a fraction: a wall stands in whole ones. */
 import type { QuantityValue } from '../../../grammar/read/values';
 import type { Origin } from '../working/term';
+import { coursesText } from './courses';
 import { type Remark, rewrite } from './remark';
 
 export function coursesNotWhole(origin: Origin, value: QuantityValue): Remark {
@@ -10,7 +11,7 @@ export function coursesNotWhole(origin: Origin, value: QuantityValue): Remark {
     .filter((n) => n.gt(0))
     .map((n) => ({
       title: `Make it ${n.toFixed()}`,
-      edits: [rewrite(origin, `${n.toFixed()} courses`)],
+      edits: [rewrite(origin, coursesText(n.toNumber()))],
     }));
   return { code: 'courses-whole', severity: 'warning', origin, message, ways };
 }

@@ -3,6 +3,7 @@ import type { BlockFacts, LineFacts } from '../resolve/env';
 import type { Fit, LengthWay } from '../setting-out';
 import { lengthText } from '../work/lengths';
 import type { Masonry } from '../work/masonry';
+import { coursesText } from './courses';
 import { decisionFor, numbersText, type RunInText, settled, waysOf } from './fit';
 import { type Remark, type RemarkWay, rewrite } from './remark';
 
@@ -22,8 +23,8 @@ export function heightUnfit(
   };
   const joints = fit.works === 'joints';
   const message = joints
-    ? `${fit.pieces.wholes} courses make this height with bed joints of ${lengthText(env, fit.joint!)}. Say so in courses if that is meant.`
-    : `This height is no whole number of courses: ${numbersText(fit, run, env)}. ${fit.pieces.wholes} courses are reckoned with.`;
+    ? `${coursesText(fit.pieces.wholes)} ${fit.pieces.wholes === 1 ? 'makes' : 'make'} this height with bed joints of ${lengthText(env, fit.joint!)}. Say so in courses if that is meant.`
+    : `This height is no whole number of courses: ${numbersText(fit, run, env)}. ${coursesText(fit.pieces.wholes)} ${fit.pieces.wholes === 1 ? 'is' : 'are'} reckoned with.`;
   const keep = joints ? [inCourses(line, fit.pieces.wholes, '')] : [];
   const ways = joints ? keep : waysOf(fit, run, env).filter((w) => !w.title.includes('cut'));
   return {
@@ -41,7 +42,7 @@ function otherHeight(line: LineFacts, way: LengthWay, masonry: Masonry): RemarkW
 
 function inCourses(line: LineFacts, courses: number, more: string): RemarkWay {
   return {
-    title: `Build ${courses} courses${more}`,
-    edits: [rewrite(line.at('height'), `${courses} courses`)],
+    title: `Build ${coursesText(courses)}${more}`,
+    edits: [rewrite(line.at('height'), coursesText(courses))],
   };
 }

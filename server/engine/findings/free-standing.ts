@@ -4,6 +4,7 @@ import { BlockFacts, type Env, type LineFacts } from '../resolve/env';
 import { lengthText } from '../work/lengths';
 import { halvesOf } from '../work/masonry';
 import type { Work } from '../work/needs';
+import { coursesText } from './courses';
 import { lineAfter, type Remark, type RemarkWay } from './remark';
 
 const ASK = 'Check local rules, and ask a structural engineer.';
@@ -114,7 +115,7 @@ function lower({ facts, row, gauge, onTop }: Over): RemarkWay[] {
   const line = facts.line('height');
   const courses = Math.floor((row.height - onTop) / gauge);
   if (!line || courses < 1) return [];
-  const text = `${courses} courses`;
+  const text = coursesText(courses);
   const key = line.values.courses ? 'courses' : 'height';
   return [{ title: `Build ${text}`, edits: [{ ...line.at(key), text }] }];
 }

@@ -10,7 +10,7 @@ import { lineAfter, type Remark } from './remark';
 /** Nothing where no stage is said, or where one of them takes the rest. */
 export function stagesOff({ stages, total }: JobPrice, env: Env): Remark[] {
   const last = stages.at(-1);
-  if (!last || total.gaps.length) return [];
+  if (!last || total.gaps.length || total.value.isZero()) return [];
   const rests = stages.filter((s) => s.line.values.rest);
   if (rests.length > 1) return [twoRests(rests[1]!)];
   const all = sum(

@@ -1,6 +1,7 @@
 /** Openings and piers that cannot stand where the file puts them. */
 import { listed } from '../../../grammar/read/numbers';
 import type { BlockFacts } from '../resolve/env';
+import { coursesText } from './courses';
 import type { Remark } from './remark';
 
 export function openingOutside(facts: BlockFacts, why: string): Remark {
@@ -12,11 +13,11 @@ export function openingOutside(facts: BlockFacts, why: string): Remark {
 export function openingClipped(facts: BlockFacts, courses: number, sill: number): Remark {
   const line = facts.line('height')!;
   const left = Math.max(1, Math.floor(courses - sill));
-  const message = `The wall is ${courses} courses high, so that this opening ends at its top, ${left} courses above the sill.`;
+  const message = `The wall is ${coursesText(courses)} high, so that this opening ends at its top, ${coursesText(left)} above the sill.`;
   const ways = [
     {
-      title: `Make it ${left} courses high`,
-      edits: [{ ...line.at('courses'), text: `${left} courses` }],
+      title: `Make it ${coursesText(left)} high`,
+      edits: [{ ...line.at('courses'), text: coursesText(left) }],
     },
   ];
   return { code: 'opening-clipped', severity: 'warning', origin: line.origin, message, ways };

@@ -58,7 +58,7 @@ function decidedJoint(fit: Fit, facts: BlockFacts) {
   return fit.ways.find((w): w is JointWay => w.kind === 'joints');
 }
 
-/** A height as a run that a \`fit\` line may decide for: only one said as a length has anything to decide. */
+/** A height as a run that a `fit` line may decide for: only one said as a length has anything to decide. */
 export function heightRun({ fit }: Height): Decidable {
-  return { name: 'height', open: fit !== undefined && fit.works === 'no' };
+  return { name: 'height', open: fit !== undefined && fit.works !== 'exactly' };
 }

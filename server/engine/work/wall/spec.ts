@@ -171,12 +171,12 @@ function openingSpec(
   const sill = facts.line('sill')?.number('courses') ?? 0;
   const high = facts.line('height')?.number('courses');
   const top = high === undefined || sill + high >= courses ? null : Math.floor(sill + high);
-  if (high !== undefined && sill + high > courses)
-    remarks.push(openingClipped(facts, courses, sill));
   if (sill >= courses) {
     remarks.push(openingOutside(facts, 'Its sill is above the top of the wall.'));
     return undefined;
   }
+  if (high !== undefined && sill + high > courses)
+    remarks.push(openingClipped(facts, courses, sill));
   return { name: facts.name, from: start, width, sill: Math.floor(sill), top };
 }
 
