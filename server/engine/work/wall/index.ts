@@ -137,7 +137,8 @@ class WallWork {
     const figures = this.figures(needs);
     const settingOut = this.counts.out;
     const { unit, joints } = this.plan.spec;
-    const coping = this.coping ? unit.width + joints.bed : 0;
+    const coped = this.masonry.facts.line('coping')?.word('kind') === 'brick-on-edge';
+    const coping = coped ? unit.width + joints.bed : 0;
     const height = settingOut.gauge * this.plan.spec.courses + coping;
     const says = sayWall(this.masonry, this.plan, this.coping !== undefined);
     return {
