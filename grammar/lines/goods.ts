@@ -16,6 +16,7 @@ import {
   share,
   size,
   text,
+  whole,
   word,
 } from './slots';
 
@@ -55,11 +56,10 @@ export const BRICK: LineKind = line(
       JOINT_LINE,
       GAUGE_LINE,
       PRICE,
-      line('pack', [number('pack')], 'How many come in a pack.', 'pack 452'),
+      line('pack', [whole(number('pack'))], 'How many come in a pack.', 'pack 452'),
       line('waste', [share('share')], 'Broken or turned away.', 'waste 5%', {
         unless: 'the defaults’ brick-waste',
       }),
-      line('weighs', [quantity('mass', 'mass')], 'What one weighs.', 'weighs 2.3 kg'),
     ],
   },
 );
@@ -84,7 +84,6 @@ export const MIX: LineKind = line(
       line('waste', [share('share')], 'Lost or left over.', 'waste 10%', {
         unless: 'the defaults’ mortar-waste',
       }),
-      line('class', [word('class', 'strength class')], 'Its strength class.', 'class M4'),
       line(
         'dry-volume',
         [number('factor')],
@@ -124,8 +123,11 @@ export const MATERIAL: LineKind = line(
       ),
       line(
         'price',
-        [money('money'), either([lit('each')], [lit('per'), word('pack', 'unit')])],
-        'Price of one.',
+        [
+          money('money'),
+          either([lit('each')], [lit('per'), word('pack', 'unit of weight or volume')]),
+        ],
+        'Price of one, or per kg, t, l or m3 where it is bought loose; a pack with a price comes first.',
         'price £18.50 each',
       ),
     ],
@@ -145,7 +147,7 @@ export const LABOUR: LineKind = line(
       line(
         'gang',
         [list('gang', '+', counted('count', 'trade'))],
-        'Who works together on this job.',
+        'Who works together. The trade with the highest rate lays; order does not matter.',
         'gang 1 bricklayer + 0.5 labourer',
       ),
       line('day', [quantity('hours', 'time')], 'A working day.', 'day 7.5 h', {
@@ -184,7 +186,7 @@ const perHour = (key: string, what: string, example: string): LineKind =>
 export const OUTPUT: LineKind = line(
   'output',
   [],
-  'What one bricklayer does in an hour or a day.',
+  'What one of the gang’s laying trade does in an hour or a day.',
   'output',
   {
     top: true,

@@ -16,6 +16,7 @@ import {
   share,
   text,
   thickness,
+  whole,
   word,
 } from './slots';
 
@@ -37,7 +38,7 @@ export const SOURCE: LineKind = line(
 
 export const EDITION: LineKind = line(
   'perpend',
-  [number('edition')],
+  [whole(number('edition'))],
   'The edition of the notation. First line of every file, so that old jobs keep their meaning.',
   'perpend 1',
   { top: true },

@@ -31,6 +31,8 @@ export interface QuantitySlot extends Keyed {
   readonly dimensions: readonly Dimension[];
   readonly range?: boolean;
   readonly bare?: boolean;
+  /** Counted in whole ones, from 1 up; a range of them may begin at none. */
+  readonly whole?: boolean;
   /** The most that makes sense, in base units, where it is not the dimension's own. */
   readonly most?: number;
   /** How it may be written, where the dimension's own example would mislead. */
@@ -150,6 +152,8 @@ export const thickness = (key: string): QuantitySlot => ({
   ...quantity(key, 'bricks'),
   example: '1/2 brick or 1 brick',
 });
+/** So many of something that no one makes or builds a part of. */
+export const whole = (slot: QuantitySlot): QuantitySlot => ({ ...slot, whole: true });
 /** A plain number, with no unit. */
 export const number = (key: string): QuantitySlot => ({
   slot: 'quantity',

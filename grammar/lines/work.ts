@@ -23,6 +23,7 @@ import {
   ranged,
   size,
   text,
+  whole,
   word,
 } from './slots';
 
@@ -228,7 +229,7 @@ export const PIER: LineKind = line(
     top: true,
     many: true,
     body: [
-      line('number', [number('number')], 'How many alike.', 'number 2', { unless: '1' }),
+      line('number', [whole(number('number'))], 'How many alike.', 'number 2', { unless: '1' }),
       BRICK_LINE,
       MIX_LINE,
       PIER_SIZE,
@@ -245,7 +246,6 @@ export const PIER: LineKind = line(
         'footing 600 x 600 x 300 mm',
         { unless: 'none' },
       ),
-      EXPOSURE_LINE,
       FIT,
       NOTE,
     ],
@@ -290,7 +290,7 @@ export const REPAIR: LineKind = line(
       ),
       line(
         'cut-out',
-        [ranged('bricks', 'bricks')],
+        [whole(ranged('bricks', 'bricks'))],
         'Single bricks cut out and replaced.',
         'cut-out 3 bricks',
         { unless: 'none' },

@@ -9,7 +9,7 @@ import type { CountedSlot, ListSlot, QuantitySlot, SizeSlot, Slot } from '../lin
 import type { DateItem, Item, MeasureItem, WordItem } from '../syntax';
 import { dateFault } from './dates';
 import type { Fault } from './fault';
-import { backwards, checkMost, exactOf, unitFor } from './numbers';
+import { backwards, checkMost, checkWhole, exactOf, unitFor } from './numbers';
 import type { SizeValue, Value, Values } from './values';
 
 export interface Mismatch {
@@ -221,6 +221,13 @@ class Matching {
     const low = this.number(item.low, unit, slot, measure);
     const high = item.high && this.number(item.high, unit, slot);
     if (!unit || !low || (item.high && !high)) return this.step(slot.key, at, item.span);
+    const part =
+      slot.whole &&
+      (checkWhole(low, item.low, high ? 0 : 1) ?? (high && checkWhole(high, item.high!, 1)));
+    if (part) {
+      this.faults.push(part);
+      return this.step(slot.key, at, item.span);
+    }
     if (high?.lt(low)) {
       this.faults.push(backwards(item.low, item.high!));
       return this.step(slot.key, at, item.span);

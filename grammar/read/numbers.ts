@@ -83,6 +83,18 @@ export function checkMost(
   return fault('number-absurd', 'error', text.span, message);
 }
 
+/** A part of a thing that is only counted whole, or fewer than make sense. */
+export function checkWhole(value: Exact, text: NumberText, least: number): Fault | undefined {
+  if (value.isInteger() && value.gte(least)) return undefined;
+  const beside = [...new Set([value.floor().toFixed(), value.ceil().toFixed()])];
+  const fit = beside.filter((number) => Number(number) >= least);
+  const ways = (fit.length ? fit : [`${least}`]).map((number) =>
+    replace(`Write ${number}`, text.span, number),
+  );
+  const message = `${clipped(writtenNumber(text))} is no count: this comes in whole ones${least ? `, at least ${least}` : ''}.`;
+  return fault('number-whole', 'error', text.span, message, ways);
+}
+
 /** `5..2`: perhaps turned round, perhaps a digit is missing. */
 export function backwards(low: NumberText, high: NumberText): Fault {
   const at = cover(low.span, high.span);

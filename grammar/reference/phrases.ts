@@ -45,7 +45,9 @@ function phrase(slot: Slot): string {
     case 'new-name':
       return 'a name that it gets';
     case 'word':
-      return slot.what.includes(' or ') ? slot.what : article(slot.what);
+      return slot.what.includes(' or ') && !slot.what.startsWith('unit ')
+        ? slot.what
+        : article(slot.what);
     case 'text':
       return 'a text';
     case 'date':
@@ -64,8 +66,13 @@ function phrase(slot: Slot): string {
 }
 
 function quantity(slot: QuantitySlot): string {
-  const ways = slot.dimensions.map((d) => QUANTITY[d]);
+  const ways = slot.dimensions.map((d) => (slot.whole ? whole(QUANTITY[d]) : QUANTITY[d]));
   return listed(slot.range ? [...ways, 'a range'] : ways);
+}
+
+/** `a whole number`, `whole bricks`. */
+function whole(what: string): string {
+  return what.startsWith('a ') ? what.replace('a ', 'a whole ') : `whole ${what}`;
 }
 
 /** Alternatives of one word each are one list of words; longer ones are kept apart. */

@@ -222,6 +222,31 @@ describe('what a client can hold the firm to', () => {
     expect(wordsOf(page(JOB))).not.toContain('Also included');
   });
 
+  test('notes under an opening, a pier in a wall and a cost, where they belong', () => {
+    const words = wordsOf(
+      page(`${JOB}
+  note "Built first."
+  opening hatch
+    from left 1 m
+    width 460 mm
+    note "The hatch door is the owner’s."
+  pier stub "End pier"
+    at right
+    size 1.5 x 1.5 bricks
+    height 9 courses
+    note "It takes the gate."
+
+cost skip "Skip for the spoil" 1 at £241.07
+  note "It stands on the drive."
+`),
+    );
+    const own = words.slice(words.indexOf('<h3>Wall</h3>'));
+    expect(own.slice(0, own.indexOf('<figure>'))).toMatch(
+      /<p>Built first\.<\/p>\s*<p>The hatch door is the owner’s\.<\/p>\s*<p>End pier: It takes the gate\.<\/p>/,
+    );
+    expect(words).toMatch(/<li>Skip for the spoil<br>\s*It stands on the drive\.<\/li>/);
+  });
+
   test('in feet and inches where the job is', () => {
     const words = wordsOf(
       page(`perpend 1

@@ -37,9 +37,11 @@ const RULES: Readonly<Record<Exclude<Op, 'fact' | 'count'>, Rule>> = {
   },
   most: ([a, b]) => (a!.greaterThan(b!) ? a! : b!),
   convert: ([of], term) => {
-    const from = unitNamed(term.args[0]!.unit)!;
-    const to = unitNamed(term.unit)!;
-    return of!.times(from.factor).dividedBy(to.factor);
+    // So much in an hour is converted as so much is: the hour is the same on both sides.
+    const [from, to] = [term.args[0]!.unit, term.unit].map(
+      (u) => unitNamed(u.replace(/\/h$/, ''))!,
+    );
+    return of!.times(from!.factor).dividedBy(to!.factor);
   },
 };
 

@@ -114,15 +114,14 @@ describe('incomplete', () => {
     );
   });
 
-  test('is told of a pack that has nothing in it, an output of nothing and a day without hours', () => {
+  test('is told of a pack whose number is not said, an output of nothing and a day without hours', () => {
     tells(`
       perpend 1
       use "firm.perp"
       brick dear
         size   215 x 102.5 x 65 mm
         price  £500 per pack
-        pack   0
-               ^ incomplete: bricks in a pack is zero
+        ^^^^^^^^^^^^^^^^^^^^ incomplete: no line says how many dear come in a pack
       cost hire "Hire" 1 at £5 per day
       output
         facework  0 bricks per h

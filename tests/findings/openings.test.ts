@@ -182,10 +182,11 @@ describe('opening-width', () => {
       `,
       {
         ways: [
+          // Another length would leave the run beside the window not working: after the cut.
+          '8 whole bricks and 2 cuts of 122.5 mm at the middle, joints of 10 mm',
           'Make the wall 2015 mm: the run is 40 mm shorter, 9 bricks',
           'Make the wall 2127.5 mm: the run is 72.5 mm longer, 9½ bricks',
           'Make the wall 2240 mm: the run is 185 mm longer, 10 bricks',
-          '8 whole bricks and 2 cuts of 122.5 mm at the middle, joints of 10 mm',
           '9 bricks with joints of 15 mm, wider or tighter than anyone would accept',
           'Make it 910 mm',
           'Make it 1022.5 mm',

@@ -93,9 +93,11 @@ function work(view: QuoteView): string {
 }
 
 /** Under each other, as the work is. */
-function also({ also: titles }: QuoteView): string {
-  if (!titles.length) return '';
-  return element('article', `\n${textIn('h3', 'Also included')}\n${listOf(titles)}\n`);
+function also({ also: costs }: QuoteView): string {
+  if (!costs.length) return '';
+  const items = costs.map(({ title, notes }) => linesIn('li', [title, ...notes])).join('\n');
+  const list = element('ul', `\n${items}\n`);
+  return element('article', `\n${textIn('h3', 'Also included')}\n${list}\n`);
 }
 
 function listOf(texts: readonly string[]): string {

@@ -8,7 +8,7 @@ import type { Job } from '../../engine/workspace/job';
 import { usedWithErrors } from '../used';
 import { daysLater, inWords } from './dates';
 import { type Amount, amounts, rounding } from './money';
-import { alsoIncluded, type QuotedWork, quotedWorks } from './work';
+import { alsoIncluded, type Included, type QuotedWork, quotedWorks } from './work';
 
 export interface Letterhead {
   readonly name: string;
@@ -31,7 +31,7 @@ export interface QuoteView {
   readonly validUntil: string;
   readonly works: readonly QuotedWork[];
   /** What else the price holds, by its titles. */
-  readonly also: readonly string[];
+  readonly also: readonly Included[];
   readonly notes: readonly string[];
   readonly net: Amount;
   readonly tax: Amount | undefined;

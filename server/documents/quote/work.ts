@@ -2,6 +2,7 @@
 
 import type { Paper } from '../../engine/drawing';
 import { wordOf } from '../../engine/resolve/book';
+import { factsOf } from '../../engine/resolve/env';
 import type { Work } from '../../engine/work/needs';
 import type { Job } from '../../engine/workspace/job';
 import { drawingToSvg } from '../svg';
@@ -12,6 +13,12 @@ export interface QuotedWork {
   readonly says: readonly string[];
   readonly notes: readonly string[];
   readonly drawing: { readonly svg: string; readonly words: string } | undefined;
+}
+
+/** A cost of the job by its title, and what the firm says of it to the client. */
+export interface Included {
+  readonly title: string;
+  readonly notes: readonly string[];
 }
 
 /** On a quote a brick narrower than a line of print shows nothing; this keeps pages of long walls light. */
@@ -51,10 +58,18 @@ function hasTitle(work: Work): boolean {
 }
 
 /**
- * What else the job's own file says is paid for, by its titles. What a firm puts on every job is the firm's
+ * What else the job's own file says is paid for, by its titles and notes. What a firm puts on every job is the firm's
  * business, and a name without a title is the file's own.
  */
-export function alsoIncluded(job: Job): string[] {
+export function alsoIncluded(job: Job): Included[] {
   const costs = job.file.blocks.filter((block) => block.kind === 'cost');
-  return costs.map((block) => wordOf(block.read.heading?.values.title)).filter(Boolean);
+  return costs
+    .map((block) => ({
+      title: wordOf(block.read.heading?.values.title),
+      notes:
+        factsOf(block, job.env)
+          ?.lines('note')
+          .map((note) => note.word('text')) ?? [],
+    }))
+    .filter(({ title }) => title);
 }

@@ -1,9 +1,10 @@
 /** A stretch of wall between two fixed points that does not work in whole or half bricks, or breaks its bond. */
+import type { Env } from '../resolve/env';
 import type { Fit, LengthWay, Segment } from '../setting-out';
 import { lengthText } from '../work/lengths';
 import type { Masonry } from '../work/masonry';
 import type { Origin } from '../working/term';
-import { decisionFor, numbersText, type RunInText, settled, waysOf } from './fit';
+import { decisionFor, numbersText, type RunInText, reckonedText, settled, waysOf } from './fit';
 import type { Remark, RemarkWay } from './remark';
 
 export interface WallRun {
@@ -23,14 +24,23 @@ export function runUnfit(run: WallRun, masonry: Masonry): Remark | undefined {
   if (settled(run.fit, decision)) return undefined;
   const { env } = masonry;
   const stale = decision ? ' What its fit line says no longer answers this length.' : '';
-  const message = `The wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}) does not work in whole or half bricks: ${numbersText(run.fit, run.text, env)}.${stale} A cut is reckoned with until one of the ways is chosen.`;
+  const message = `The wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}) does not work in whole or half bricks: ${numbersText(run.fit, run.text, env)}.${stale} ${reckonedText(reckoned(run.segment, env))}`;
   return {
     code: 'fit-run',
+    about: run.text.name,
     severity: 'warning',
     origin: run.origin,
     message,
     ways: () => waysOf(run.fit, run.text, env),
   };
+}
+
+/** As the stretch was laid: with a cut wherever one can be made. */
+function reckoned({ runs }: Segment, env: Env): string {
+  const pieces = runs.flatMap((r) => r.groups.flatMap((g) => g.pieces));
+  if (!pieces.length) return 'No brick is';
+  if (pieces.some((p) => p.piece === 'cut')) return 'A cut is';
+  return `Joints of ${lengthText(env, runs[0]!.joint)} are`;
 }
 
 /** It works in half bricks, but the bond’s own pattern does not close on the length. */
@@ -43,6 +53,7 @@ export function bondBroken(run: WallRun, masonry: Masonry): Remark | undefined {
   const message = `The bond does not close on the wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}): it is broken ${at} from the left end. Nothing is wrong with that if it is meant.`;
   return {
     code: 'bond-broken',
+    about: run.text.name,
     severity: 'information',
     origin: run.origin,
     message,

@@ -12,6 +12,8 @@ export interface RunInText {
   readonly home: BlockFacts;
   /** The edit that gives the run another length, if one line can. */
   readonly move?: (way: LengthWay) => RemarkWay | undefined;
+  /** Other sizes that work, where the run’s length is not said by itself. */
+  readonly others?: () => RemarkWay[];
   /** The edit that puts a cap in place of bricks on edge. */
   readonly cap?: () => RemarkWay | undefined;
   /** What its pieces are called: bricks, bricks on edge, courses. */
@@ -19,7 +21,14 @@ export interface RunInText {
 }
 
 export function waysOf(fit: Fit, run: RunInText, env: Env): RemarkWay[] {
-  const ways = fit.ways.flatMap((way) => wayOf(way, run, env) ?? []);
+  const poor = (way: Way) => (way.kind === 'joints' || way.kind === 'half-bond') && !way.acceptable;
+  const found = (of: readonly Way[]) => of.flatMap((way) => wayOf(way, run, env) ?? []);
+  const good = found(fit.ways.filter((w) => !poor(w)));
+  const ways = [
+    ...good,
+    ...(run.others?.() ?? []),
+    ...found(fit.ways.filter(poor)).map((way) => ({ ...way, last: true })),
+  ];
   return ways.map((way, i) => ({ ...way, preferred: i === 0 }));
 }
 
@@ -88,14 +97,25 @@ export function lastOwnLine(facts: BlockFacts): number {
   return Math.max(facts.heading.syntax.span.line, ...own);
 }
 
+/** What the figures count as long as nothing is decided. `what` has its verb: “A cut is”. */
+export function reckonedText(what: string): string {
+  return `${what} reckoned with until one of the ways is chosen.`;
+}
+
 /** “4 go in and leave 30 mm, 5 do not go in, and 4 spread out have joints of 23.3 mm.” */
 export function numbersText(fit: Fit, run: RunInText, env: Env): string {
   const { goIn, gap, spread, over } = fit.numbers;
+  if (goIn === 0) return noneText(run, over, env);
   const leave = `${many(goIn, run)} ${goIn === 1 ? 'leaves' : 'leave'} a gap of ${lengthText(env, Math.max(0, gap))}`;
   const more = `${goIn + 1} are ${lengthText(env, over)} too long`;
   const spreadOut =
     spread === null ? '' : `, and ${goIn} spread out have joints of ${lengthText(env, spread)}`;
   return `${leave}, ${more}${spreadOut}`;
+}
+
+function noneText(run: RunInText, over: number, env: Env): string {
+  const long = over > 0 ? `: it is ${lengthText(env, over)} too long` : '';
+  return `not even one ${one(run)} goes in${long}`;
 }
 
 /** What a `fit` line decided for a run. */

@@ -1,7 +1,21 @@
 /** Brickwork higher than is built up in one day: green mortar cannot carry it. */
 import { type BlockFacts, defaultLine, type Env } from '../resolve/env';
 import { lengthText } from '../work/lengths';
+import { counted, type Term } from '../working/term';
 import type { Remark } from './remark';
+
+/** Days that a height of so many mm takes, a lift a day; nothing where one day is enough or no library says. */
+export function daysForHeight(height: number, env: Env): Term | undefined {
+  const line = defaultLine(env, 'lift');
+  const lift = line?.number('height');
+  if (!line || !lift || height <= lift) return undefined;
+  const limit = line.term('height', 'the most in a day');
+  const note = `${lengthText(env, height)}, a lift a day`;
+  return counted('days that the height takes', Math.ceil(height / lift), 'days', {
+    note,
+    args: [limit],
+  });
+}
 
 /** `height` over all, mm. */
 export function higherThanALift(facts: BlockFacts, height: number, env: Env): Remark | undefined {

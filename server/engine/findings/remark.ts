@@ -14,6 +14,8 @@ export interface RemarkWay {
   readonly title: string;
   readonly edits: readonly RemarkEdit[];
   readonly preferred?: boolean;
+  /** Nobody would take it who has another: it stays behind them. */
+  readonly last?: boolean;
 }
 
 export interface Remark {
@@ -21,6 +23,8 @@ export interface Remark {
   readonly severity: Severity;
   readonly origin: Origin;
   readonly message: string;
+  /** Which of several alike it is, such as the run it speaks of. */
+  readonly about?: string;
   readonly related?: readonly { readonly origin: Origin; readonly message: string }[];
   /** Ways out; a function where they cost something to find, and a reader may never ask. */
   readonly ways?: readonly RemarkWay[] | (() => readonly RemarkWay[]);

@@ -56,3 +56,8 @@ export function standInEachOther(facts: BlockFacts, a: string, b: string): Remar
   const message = `${a} and ${b} stand in each other’s place. The counts hold neither twice, but one of them has to move.`;
   return { code: 'place-taken', severity: 'error', origin: facts.origin, message };
 }
+
+export function tooMany(facts: BlockFacts, what: string, most: number): Remark {
+  const message = `No wall has more than ${most} ${what}; those after the first ${most} are left out.`;
+  return { code: 'too-many', severity: 'error', origin: facts.origin, message };
+}

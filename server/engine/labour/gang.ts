@@ -41,12 +41,23 @@ export function gangOf(env: Env): Gang {
       day,
     };
   }
-  const line = new LineFacts(setting.block, setting.line, env);
-  const people = peopleOf(line);
-  const rates = people.map(({ trade, count, origin }) =>
-    product(`${trade}, an hour`, env.money.code, [count, rateOf(trade, env, origin, day)]),
+  const people = peopleOf(new LineFacts(setting.block, setting.line, env)).map((p) => ({
+    ...p,
+    rate: rateOf(p.trade, env, p.origin, day),
+  }));
+  const rates = people.map(({ trade, count, rate }) =>
+    product(`${trade}, an hour`, env.money.code, [count, rate]),
   );
-  return { rate: sum('the gang, an hour', env.money.code, rates), laying: people[0]!.count, day };
+  return { rate: sum('the gang, an hour', env.money.code, rates), laying: layingOf(people), day };
+}
+
+/**
+ * Those who lay: of the trade with the highest rate, whatever the order they are named in (common practice: the
+ * skilled trade costs most). Of two as dear, the first.
+ */
+function layingOf(people: readonly { count: Term; rate: Term }[]): Term {
+  const dearest = people.reduce((a, b) => (b.rate.value.gt(a.rate.value) ? b : a));
+  return { ...dearest.count, note: 'the trade with the highest rate lays' };
 }
 
 function peopleOf(line: LineFacts) {
@@ -110,8 +121,16 @@ export function taskHours(task: string, label: string, amount: Term, env: Env, g
       line.at('amount'),
     );
   const output = per === 'day' ? quotient(`${task}, an hour`, said.unit, said, gang.day) : said;
-  const alone = quotient(`${label}, one bricklayer`, 'h', amount, inUnit(output, amount.unit));
+  const alone = quotient(`${label}, one bricklayer`, 'h', amount, anHour(output, amount.unit));
   return gang.laying.value.eq(1) ? named(label, alone) : quotient(label, 'h', alone, gang.laying);
+}
+
+/** An output in the unit of what is laid, said as what it is: so much in an hour. */
+function anHour(output: Term, unit: string): Term {
+  const hourly = (term: Term, of: string) => (of ? { ...term, unit: `${of}/h` } : term);
+  const converted = inUnit(output, unit);
+  if (converted === output) return hourly(output, unit);
+  return { ...hourly(converted, unit), args: [hourly(output, output.unit)] };
 }
 
 /** Whether one can be divided by the other: an output in square metres says nothing of bricks. */

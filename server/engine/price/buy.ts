@@ -1,5 +1,6 @@
 /** What the whole job buys: parts of the work added up first, then lost and broken, then whole packs. */
 import { exact } from '../../../shared/exact';
+import { unitNamed } from '../../../shared/units';
 import { type BlockFacts, defaultTerm, type Env, factsNamed, type LineFacts } from '../resolve/env';
 import { brickWaste, mixWaste } from '../work/goods';
 import { inUnit, unitNames } from '../work/lengths';
@@ -202,8 +203,7 @@ export function buyMaterial(
       name,
       title,
       needed,
-      bought: needed,
-      cost: noPrice(title, env, home),
+      ...loosely(title, loose, needed, facts, env, home),
     };
   const unit = pack.word('pack');
   const content = inUnit(pack.term('content', `a ${unit} of ${title}`), needed.unit);
@@ -224,6 +224,30 @@ export function buyMaterial(
   };
 }
 
+/** Bought loose, at a price per kg, t, l or m3; without one the price is missing. */
+function loosely(
+  title: string,
+  loose: Term,
+  weighed: Term,
+  facts: BlockFacts | undefined,
+  env: Env,
+  home: Origin,
+) {
+  const line = facts?.line('price');
+  const unit = line && unitNamed(line.word('pack'));
+  if (!line || (unit?.dimension !== 'mass' && unit?.dimension !== 'volume'))
+    return { bought: weighed, cost: noPrice(title, env, home) };
+  const bought = {
+    ...inUnit(unit.dimension === 'mass' ? weighed : loose, unit.name),
+    label: `${title}, to buy`,
+  };
+  const all = product(title, env.money.code, [
+    bought,
+    line.term('money', `price of 1 ${unit.name}`),
+  ]);
+  return { bought, cost: paid(`${title}, cost`, all, env) };
+}
+
 /** By weight where it is sold by weight: loose volume times bulk density. */
 function massOf(
   loose: Term,
@@ -237,9 +261,13 @@ function massOf(
     return inUnit(loose, content.unit.name);
   const title = facts?.title ?? loose.label;
   const line = facts?.line('loose');
-  const density =
+  const said =
     line?.term('density', 'bulk density') ??
     missing('bulk density', 'kg/m3', `no bulk density is given for ${title}`, home);
+  const density =
+    said.value.isZero() && !said.gaps.length
+      ? missing('bulk density', said.unit, `the bulk density of ${title} is nothing`, said.origin)
+      : said;
   if (env.imperial) return product(title, 'lb', [loose, inUnit(density, 'lb/ft3')]);
   const cubic = convert(`${title}, loose`, 'm3', loose, exact('0.001'));
   return product(title, 'kg', [cubic, inUnit(density, 'kg/m3')]);

@@ -64,6 +64,7 @@ function pool(needs: readonly Needs[], at: number): Needs {
       (n, count) => ({ ...n, count }),
       which,
     ),
+    leastDays: longest(needs),
     tasks: hours(
       needs.flatMap((n) => n.tasks),
       which,
@@ -87,6 +88,11 @@ function merged<T extends { origin: Origin }>(
   return [...byKey.values()].map((list) =>
     put(list[0]!, sum(label, term(list[0]!).unit, list.map(term))),
   );
+}
+
+function longest(needs: readonly Needs[]): Term | undefined {
+  const days = needs.flatMap((n) => n.leastDays ?? []);
+  return days.reduce<Term | undefined>((a, b) => (a?.value.gte(b.value) ? a : b), undefined);
 }
 
 function hours(tasks: readonly TaskNeed[], label: string): TaskNeed[] {

@@ -1,6 +1,8 @@
 /** What each piece of work costs, and its part of the price: shares that add up to the job’s own figures. */
+import { fromGeometry } from '../../../shared/exact';
 import { fromMinor, shareOut } from '../../../shared/money';
 import type { Env } from '../resolve/env';
+import { showTerm, showValue } from '../views/show';
 import type { Needs } from '../work/needs';
 import { counted, sum, type Term } from '../working/term';
 import type { MixBatch } from './buy';
@@ -26,39 +28,121 @@ export function sharesOf(
   const costShares = shareOut(direct.value, costs, digits);
   const priceShares = shareOut(price.price.value, costs, digits);
   const note = 'shared by what each piece of work takes of every purchase, and by its hours';
-  return (at) => ({
-    cost: counted('Cost', fromMinor(costShares[at]!, digits), code, { note, args: [direct] }),
-    price: counted('Part of the price before tax', fromMinor(priceShares[at]!, digits), code, {
-      note: 'shared by cost',
-      args: [price.price],
-    }),
+  return (at) => {
+    const cost = counted('Cost', fromMinor(costShares[at]!, digits), code, {
+      note,
+      args: [direct],
+      detail: () => costDetail(weights, needs[at]!, costShares[at]!, env),
+    });
+    const part = counted(
+      'Part of the price before tax',
+      fromMinor(priceShares[at]!, digits),
+      code,
+      {
+        note: 'shared by cost',
+        args: [price.price, cost],
+        detail: () => [
+          `its cost is ${showTerm(cost, env)} of ${showTerm(direct, env)}: so much of ${showTerm(price.price, env)}`,
+          ROUNDED,
+        ],
+      },
+    );
+    return { cost, price: part };
+  };
+}
+
+const ROUNDED = 'rounded so that all shares add up';
+
+/** A line for each thing it takes; their money is rounded so that it adds up to the share, `minor` in pence. */
+function costDetail(weights: Weights, needs: Needs, minor: number, env: Env): string[] {
+  const parts = weights.parts(needs).filter((p) => p.amount > 0);
+  const { digits, code } = env.money;
+  const each = parts.map((p) => p.money);
+  if (!each.some((money) => money > 0)) return ['nothing it takes has a cost to share by', ROUNDED];
+  const money = shareOut(fromMinor(minor, digits), each, digits);
+  const lines = parts.map(({ title, unit, amount, whole, paid }, i) => {
+    const show = (value: number) => showValue(fromGeometry(value), unit, env);
+    const pence = (value: number) => showValue(fromMinor(value, digits), code, env);
+    const all = Math.round(paid * 10 ** digits);
+    return `${title}: ${bare(show(amount), show(whole))} of ${show(whole)}, ${pence(money[i]!)} of ${pence(all)}`;
   });
+  return [...lines, ROUNDED];
+}
+
+/** “931 of 1,050 bricks”: the unit is said once when it is the same word. */
+function bare(part: string, whole: string): string {
+  const [number = part, unit] = part.split('\u00a0');
+  return unit === 'bricks' && whole.endsWith(unit) ? number : part;
+}
+
+/** What a piece of work takes of one thing that the job pays for. */
+interface Part {
+  readonly title: string;
+  readonly unit: string;
+  readonly amount: number;
+  /** Of the whole job, and what that costs. */
+  readonly whole: number;
+  readonly paid: number;
+  readonly money: number;
+}
+
+/** One thing that the whole job pays for. */
+interface Thing {
+  readonly title: string;
+  readonly unit: string;
+  readonly whole: number;
+  readonly paid: number;
+  /** What one of it costs: a brick, a piece, a litre of a mix. */
+  readonly each: number;
 }
 
 /** Plain numbers: they only set proportions, and the shares are exact whatever they are. */
 class Weights {
-  /** What one of each thing costs: a brick, a piece, a litre of a mix. */
-  private readonly unitCost = new Map<string, number>();
-  private readonly rate: number;
+  private readonly things = new Map<string, Thing>();
+  private readonly labour: Thing;
 
   constructor(price: JobPrice) {
-    this.rate = price.gang.rate.value.toNumber();
+    this.labour = {
+      ...thing('labour', price.hours, price.labour.value.toNumber()),
+      each: rate(price),
+    };
     const costs = new Map<string, number>();
-    for (const { kind, name, cost, needed } of price.purchases) {
+    for (const { kind, name, title, cost, needed } of price.purchases) {
       const money = cost.value.toNumber();
       costs.set(`${kind} ${name}`, money);
-      this.unitCost.set(`${kind} ${name}`, over(money, needed.value.toNumber()));
+      this.things.set(`${kind} ${name}`, thing(title, needed, money));
     }
-    for (const { name, laid, parts } of price.batches)
-      this.unitCost.set(`mix ${name}`, over(mixCost(parts, costs, price), laid.value.toNumber()));
+    for (const { name, title, laid, parts } of price.batches)
+      this.things.set(`mix ${name}`, thing(title, laid, mixCost(parts, costs, price)));
   }
 
   of(needs: Needs): number {
     const { items, hours } = plainOf(needs);
-    let total = hours * this.rate;
-    for (const { key, amount } of items) total += amount * (this.unitCost.get(key) ?? 0);
+    let total = hours * this.labour.each;
+    for (const { key, amount } of items) total += amount * (this.things.get(key)?.each ?? 0);
     return total;
   }
+
+  /** What makes up {@link of}, thing by thing; one that comes up twice is told once. */
+  parts(needs: Needs): Part[] {
+    const { items, hours } = plainOf(needs);
+    const amounts = new Map<Thing, number>();
+    for (const { key, amount } of items) {
+      const of = this.things.get(key);
+      if (of) amounts.set(of, (amounts.get(of) ?? 0) + amount);
+    }
+    amounts.set(this.labour, hours);
+    return [...amounts].map(([of, amount]) => ({ ...of, amount, money: amount * of.each }));
+  }
+}
+
+function rate({ gang }: JobPrice): number {
+  return gang.rate.value.toNumber();
+}
+
+function thing(title: string, amount: Term, paid: number): Thing {
+  const whole = amount.value.toNumber();
+  return { title, unit: amount.unit, whole, paid, each: over(paid, whole) };
 }
 
 function over(money: number, amount: number): number {

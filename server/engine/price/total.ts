@@ -66,7 +66,7 @@ export function priceOf(needs: readonly Needs[], env: Env, lost: readonly Gap[] 
     'h',
     needs.flatMap((n) => n.tasks.map((t) => t.hours)),
   );
-  const days = daysOf(hours, gang, env);
+  const days = atLeastFor(needs, daysOf(hours, gang, env));
   const materials = sum(
     'Materials',
     code,
@@ -106,6 +106,16 @@ export function priceOf(needs: readonly Needs[], env: Env, lost: readonly Gap[] 
     stages: stagesOf(top.total, env),
     figures,
   };
+}
+
+/** However few the hours, green work goes up no faster than a lift a day. */
+function atLeastFor(needs: readonly Needs[], days: Term): Term {
+  const least = needs.flatMap((n) => n.leastDays ?? []);
+  const longest = least.reduce<Term | undefined>(
+    (a, b) => (a?.value.gte(b.value) ? a : b),
+    undefined,
+  );
+  return longest?.value.gt(days.value) ? most('days', 'days', days, longest) : days;
 }
 
 function bought(needs: readonly Needs[], env: Env): { purchases: Purchase[]; batches: MixBatch[] } {
@@ -159,7 +169,8 @@ function travelOf(days: Term, env: Env): Term[] {
     const money = line.term('money', title);
     const per = perVisit(line.word('unit'));
     if (!per) return perNothing(title, line, env);
-    return per === 'job' ? money : product(title, code, [money, days]);
+    const all = per === 'job' ? money : product(title, code, [money, days]);
+    return cents(title, all, env.money.digits);
   });
   return [...runs, ...charges];
 }
@@ -177,10 +188,15 @@ function otherCosts(days: Term, env: Env): Term[] {
     const line = new LineFacts(block, block.read.heading!, env);
     const title = line.word('title') || line.word('name');
     const parts = [line.term('count', 'number'), line.term('each', `${title}, each`)];
-    if (!line.values.per) return product(title, env.money.code, parts);
+    if (!line.values.per) return costOf(title, parts, env);
     if (perTime(line.word('per')) !== 'day') return perNothing(title, line, env, 'per');
-    return product(title, env.money.code, [...parts, days]);
+    return costOf(title, [...parts, days], env);
   });
+}
+
+/** Rounded where it arises, like every cost: what is printed adds up. */
+function costOf(title: string, parts: readonly Term[], env: Env): Term {
+  return cents(title, product(title, env.money.code, parts), env.money.digits);
 }
 
 /** A line of the price block, else the default of the same word. */
@@ -246,7 +262,9 @@ function stagesOf(total: Term, env: Env): Stage[] {
   const amounts = lines.map((line) => {
     if (line.values.share)
       return cents(line.word('title'), share('', code, line.term('share', 'share'), total), digits);
-    return line.values.amount ? line.term('amount', line.word('title')) : undefined;
+    return line.values.amount
+      ? cents(line.word('title'), line.term('amount', line.word('title')), digits)
+      : undefined;
   });
   const said = amounts.filter((a): a is Term => a !== undefined);
   const rest = difference('the rest', code, total, sum('other stages', code, said));

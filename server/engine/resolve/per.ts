@@ -19,6 +19,13 @@ const TAKES: ReadonlyMap<string, Takes> = new Map([
   ['day', { known: (word) => perTime(word) === 'day', words: ['day'] }],
   ['unit of distance', ofDimension('length')],
   ['unit of area', ofDimension('area')],
+  [
+    'unit of weight or volume',
+    {
+      known: (word) => ['mass', 'volume'].includes(unitNamed(word)?.dimension ?? ''),
+      words: [...unitsOf('mass'), ...unitsOf('volume')].map((u) => u.name),
+    },
+  ],
 ]);
 
 /** Nothing for a slot that takes any word. */

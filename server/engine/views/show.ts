@@ -21,6 +21,17 @@ const DIGITS: Readonly<Record<string, number>> = {
   bricks: 1,
 };
 
+/** Small amounts of these are told to more decimals, so that a printed sum comes out. */
+const FINER = new Set(['l', 'kg', 'lb', 'ft3', 'm3', 'h', 'm2']);
+
+/** Below ten at least two decimals mean something, below one three. */
+function digitsOf(value: Exact, unit: string): number {
+  const digits = of(DIGITS, unit) ?? 4;
+  if (!FINER.has(unit)) return digits;
+  const size = value.abs();
+  return Math.max(digits, size.lt(1) ? 3 : size.lt(10) ? 2 : 0);
+}
+
 const WORDS: Readonly<Record<string, readonly [string, string]>> = {
   bricks: ['brick', 'bricks'],
   brick: ['brick', 'bricks'],
@@ -42,6 +53,10 @@ const SIGNS: Readonly<Record<string, string>> = {
   ft3: 'ft³',
   'kg/m3': 'kg/m³',
   'lb/ft3': 'lb/ft³',
+  'm2/h': 'm²/h',
+  'm3/h': 'm³/h',
+  'ft2/h': 'ft²/h',
+  'ft3/h': 'ft³/h',
 };
 
 /** A unit may be any word of a file, such as a pack called “constructor”: only what the table itself holds counts. */
@@ -52,7 +67,7 @@ function of<T>(table: Readonly<Record<string, T>>, unit: string): T | undefined 
 export function showValue(value: Exact, unit: string, env: Env): string {
   if (unit === env.money.code)
     return showMoney(value, env.money.sign, moneyDigits(value, env), env.style);
-  const number = showNumber(value, of(DIGITS, unit) ?? 4, env.style);
+  const number = showNumber(value, digitsOf(value, unit), env.style);
   if (!unit) return number;
   if (unit === '%') return `${number}%`;
   const words = of(WORDS, unit);

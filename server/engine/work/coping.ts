@@ -43,6 +43,8 @@ export interface CopingCount {
   readonly tally: Tally;
   readonly top: TopRun;
   readonly detail: string;
+  /** How many of its bricks are cut on edge, to less than their height. */
+  readonly cuts: number;
 }
 
 /** A pier’s face is what its bricks make: a cut or a cap comes before another size (common practice). */
@@ -63,9 +65,10 @@ export function countCoping(run: CopingRun, masonry: Masonry, remarks: Remark[])
     cap: run.cap,
     prefer: run.cap ? ON_PIER : undefined,
   });
-  const remark = copingUnfit(run, coping.fit, masonry);
+  const way = chosenWay(coping, run);
+  const remark = copingUnfit(run, coping.fit, way, masonry);
   if (remark) remarks.push(remark);
-  return laid(run, coping, chosenWay(coping, run), masonry);
+  return laid(run, coping, way, masonry);
 }
 
 /** What the file decides, else the best way that needs no other length: joints, then a cut. */
@@ -131,6 +134,7 @@ function laid(
     tally,
     top,
     detail: detailOf(run, wholes, cut, joint, masonry),
+    cuts: (cut?.cuts ?? 0) * (across.wholes + across.halves),
   };
 }
 

@@ -1,5 +1,5 @@
 /** Tallies as terms: bricks, mortar, and how they were counted, in words. */
-import { exact } from '../../../shared/exact';
+import { exact, fromGeometry } from '../../../shared/exact';
 import { showNumber } from '../../../shared/show';
 import type { Env } from '../resolve/env';
 import { type BricksNeeded, bricksNeeded, sumTallies, type Tally } from '../setting-out';
@@ -19,7 +19,8 @@ const THOUSANDS = 0;
 
 /**
  * Bricks of one kind in some tallies. `inputs` are the facts they were laid from (length, courses, bond);
- * the brick’s own size and joints go with them. `how` says how the courses were laid.
+ * the brick’s own size and joints go with them. `how` says how the courses were laid; `cutOnEdge` of the
+ * bricks are cut along their height, one from each.
  */
 export function countBricks(
   label: string,
@@ -27,23 +28,58 @@ export function countBricks(
   masonry: Masonry,
   inputs: readonly Term[],
   how?: () => readonly string[],
+  cutOnEdge = 0,
 ): Counted {
   const { env } = masonry;
   const tally = sumTallies(tallies);
   const joint = masonry.jointTerms.perpend.value.toNumber();
   const needed = bricksNeeded(tally, masonry.brick.size!, joint, kerfOf(env));
-  const detail = () => [...(how?.() ?? []), ...piecesText(tally, needed, env)];
-  const args = [
-    ...inputs,
-    ...brickTerms(masonry),
-    ...(needed.total > tally.wholes ? [kerfTerm(env)] : []),
+  const detail = () => [
+    ...(how?.() ?? []),
+    ...piecesText(tally, needed, env),
+    ...onEdgeText(cutOnEdge),
   ];
+  const from = laidFrom(masonry, inputs);
+  const args = needed.total > tally.wholes ? [...from, kerfTerm(env)] : from;
   const note = 'counted by laying the courses';
   return { bricks: counted(label, needed.total, 'bricks', { detail, note, args }), needed, tally };
 }
 
-/** The brick and its joints, as facts with their lines; made once for all counts of a piece of work. */
-function brickTerms(masonry: Masonry): readonly Term[] {
+/** What was laid, and the brick and joints it was laid with; one list for all that is counted of it. */
+export function laidFrom(masonry: Masonry, inputs: readonly Term[]): readonly Term[] {
+  let terms = lists.get(inputs);
+  if (!terms) {
+    terms = [...inputs, ...brickTerms(masonry)];
+    lists.set(inputs, terms);
+  }
+  return terms;
+}
+
+const lists = new WeakMap<readonly Term[], readonly Term[]>();
+
+/** The courses of a height, and the bed when the height asks for another than the usual one. */
+export function heightTerms(height: HeightLaid, { jointTerms }: Masonry): readonly Term[] {
+  const { term, bed } = height;
+  if (jointTerms.bed.value.eq(bed)) return [term];
+  const note = 'opened or closed until whole courses make the height';
+  return [term, fact('bed joint, as laid', fromGeometry(bed), 'mm', term.origin, note)];
+}
+
+/** A height as it is laid: courses, and the bed joint in mm. */
+interface HeightLaid {
+  readonly term: Term;
+  readonly bed: number;
+}
+
+/** What a height of courses is made of. */
+export function courseTerms(height: HeightLaid, masonry: Masonry): readonly Term[] {
+  const [, , side, , bed] = brickTerms(masonry);
+  const laid = heightTerms(height, masonry);
+  return laid.length > 1 ? [...laid, side!] : [...laid, side!, bed!];
+}
+
+/** The brick’s length, width and height and its two joints, each with its line; made once for a piece of work. */
+export function brickTerms(masonry: Masonry): readonly Term[] {
   let terms = made.get(masonry);
   if (!terms) {
     terms = newBrickTerms(masonry);
@@ -87,6 +123,11 @@ export function piecesText(tally: Tally, needed: BricksNeeded, env: Env): string
   return lines;
 }
 
+function onEdgeText(count: number): string[] {
+  if (!count) return [];
+  return [`${number(count)} of these ${count === 1 ? 'is' : 'are'} cut on edge`];
+}
+
 function number(n: number): string {
   return showNumber(exact(n), THOUSANDS);
 }
@@ -99,18 +140,25 @@ export interface Laid {
 
 /**
  * Mortar as laid: the work’s own volume less the bricks’, and the frogs, which fill when bricks are
- * laid frog up. Each brick has its own frog: those of a damp course may have none.
+ * laid frog up. Each brick has its own frog: those of a damp course may have none. `from` is what it was laid from
+ * and with: see {@link laidFrom}.
  */
-export function mortarOf(label: string, laid: readonly Laid[], env: Env): Term {
+export function mortarOf(
+  label: string,
+  laid: readonly Laid[],
+  env: Env,
+  from: readonly Term[],
+): Term {
   const unit = unitNames(env).volume;
   const all = sumTallies(laid.map((l) => l.tally));
   const gross = volumeShown(env, 'volume of the work', all.grossVolume, {
     note: 'length, height and thickness of all that is laid, joints with it',
+    args: from,
   });
-  const solid = bricksVolume('volume of its bricks', laid, env);
+  const solid = bricksVolume('volume of its bricks', laid, env, from);
   const joints = difference('in the joints', unit, gross, solid);
   const gaps = laid.flatMap((l) => l.brick.gaps);
-  const frogs = laid.filter(hasFrogs).map((l) => frogsOf(l, env));
+  const frogs = laid.filter(hasFrogs).map((l) => frogsOf(l, env, from));
   if (!frogs.length) return withGaps({ ...joints, label }, gaps);
   return withGaps(sum(label, unit, [joints, ...frogs]), gaps);
 }
@@ -120,16 +168,17 @@ function hasFrogs({ brick }: Laid): boolean {
   return !brick.frog.value.isZero() || brick.frog.gaps.length > 0;
 }
 
-function bricksVolume(label: string, laid: readonly Laid[], env: Env): Term {
+function bricksVolume(label: string, laid: readonly Laid[], env: Env, from: readonly Term[]): Term {
   const { brickVolume } = sumTallies(laid.map((l) => l.tally));
   return volumeShown(env, label, brickVolume, {
     note: 'every piece laid, by the size of the brick and what is cut off it',
+    args: from,
   });
 }
 
-function frogsOf(laid: Laid, env: Env): Term {
+function frogsOf(laid: Laid, env: Env, from: readonly Term[]): Term {
   const { brick } = laid;
-  const solid = bricksVolume(`volume of ${brick.title}`, [laid], env);
+  const solid = bricksVolume(`volume of ${brick.title}`, [laid], env, from);
   const note = 'frogs are laid up and fill';
   return share('in the frogs', unitNames(env).volume, brick.frog, solid, note);
 }

@@ -40,6 +40,8 @@ export interface Needs {
   readonly mixes: readonly MixNeed[];
   readonly pieces: readonly PieceNeed[];
   readonly tasks: readonly TaskNeed[];
+  /** Days that its height takes, however few the hours. */
+  readonly leastDays?: Term;
 }
 
 export const NO_NEEDS: Needs = { bricks: [], mixes: [], pieces: [], tasks: [] };

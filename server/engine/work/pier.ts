@@ -2,8 +2,9 @@
 import { exact } from '../../../shared/exact';
 import { showNumber } from '../../../shared/show';
 import { capOverhang } from '../findings/cap-overhang';
+import { dpcOff } from '../findings/dpc';
 import { idleFits } from '../findings/fit-idle';
-import { higherThanALift } from '../findings/lift';
+import { daysForHeight, higherThanALift } from '../findings/lift';
 import type { Remark } from '../findings/remark';
 import { type Gang, taskHours } from '../labour/gang';
 import type { BlockFacts, Env } from '../resolve/env';
@@ -11,7 +12,7 @@ import { type PierPlan, sumTallies, type Tally, tallyPier } from '../setting-out
 import { fact, type Gap, named, product, sum, type Term, withGaps } from '../working/term';
 import { capsOf, capTop } from './cap';
 import { countCoping } from './coping';
-import { type Counted, countBricks, mortarOf } from './count';
+import { type Counted, countBricks, courseTerms, heightTerms, laidFrom, mortarOf } from './count';
 import { footingOf } from './footing';
 import { brickOf } from './goods';
 import { lengthShown } from './lengths';
@@ -19,6 +20,7 @@ import { jointsIn, type Masonry, masonryOf } from './masonry';
 import type { BrickNeed, Figure, Needs, TaskNeed, TopRun, Work } from './needs';
 import { pieceNamed } from './pieces';
 import { type Plan, planOf } from './plan';
+import { sideTerms } from './plan-terms';
 import { dampSaid, footingSaid, highSaid, planSaid } from './said';
 import { pierCoping } from './wall/copings';
 import { type Height, heightIn, heightRun } from './wall/height';
@@ -72,9 +74,17 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
     higherThanALift(facts, spec.courses * (masonry.brick.size!.height + height.bed), env),
   ];
   remarks.push(...notes.filter((r): r is Remark => r !== undefined));
-  const needs = needsOf(masonry, counts, alike, gang);
   const settingOutHeight = height.courses * (masonry.brick.size!.height + height.bed);
-  const high = lengthShown(env, 'Height of the courses', settingOutHeight, { args: [height.term] });
+  const leastDays = daysForHeight(settingOutHeight, env);
+  const needs = { ...needsOf(masonry, counts, alike, gang), leastDays };
+  const damp = facts.line('dpc');
+  if (damp)
+    remarks.push(
+      ...dpcOff(damp, brickOf(damp, env, damp.origin), masonry.brick.size!, height.courses),
+    );
+  const high = lengthShown(env, 'Height of the courses', settingOutHeight, {
+    args: courseTerms(height, masonry),
+  });
   const figures: Figure[] = [
     {
       key: 'bricks',
@@ -109,11 +119,7 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
   const coping = counts.coping ? unit.width + joints.bed : 0;
   const tops = [...counts.tops, ...capTop(facts, 0, spec.width, spec.courses)];
   const says = sayPier(masonry, plan, settingOutHeight, coping, alike);
-  const does = new Set([
-    'free-standing',
-    'piers',
-    ...(counts.tallies.some((t) => t.halves + t.closers > 0) ? ['cutting'] : []),
-  ]);
+  const does = new Set(['free-standing', 'piers', ...(isCut(counts) ? ['cutting'] : [])]);
   return {
     ...base(facts),
     figures,
@@ -129,11 +135,19 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
   };
 }
 
+function isCut({ tallies, copingCuts }: PierCounts): boolean {
+  return copingCuts > 0 || tallies.some((t) => t.halves + t.closers + t.cuts.length > 0);
+}
+
 interface PierCounts {
+  /** The facts it was laid from. */
+  readonly inputs: readonly Term[];
   readonly pier: Counted;
   readonly dpc: Counted | undefined;
   readonly coping: Counted | undefined;
   readonly tops: readonly TopRun[];
+  /** Bricks on edge that are cut. */
+  readonly copingCuts: number;
   readonly tallies: readonly Tally[];
 }
 
@@ -146,8 +160,9 @@ function countPier(
 ): PierCounts {
   const unit = masonry.brick.size!;
   const joints = { bed: height.bed, perpend: jointsIn(masonry)!.perpend };
-  const count = (label: string, tally: Tally, how?: () => string[]) =>
-    countBricks(label, [tally], masonry, [height.term], how);
+  const inputs = [...heightTerms(height, masonry), ...sideTerms(masonry.facts)];
+  const count = (label: string, tally: Tally, how?: () => string[], cutOnEdge = 0) =>
+    countBricks(label, [tally], masonry, inputs, how, cutOnEdge);
   const damp = Math.min(
     spec.courses,
     Math.floor(masonry.facts.line('dpc')?.number('courses') ?? 0),
@@ -167,13 +182,14 @@ function countPier(
   ).map((r) => ({ run: r, ...countCoping(r, masonry, remarks) }));
   const tops = runs.map((r) => ({ name: r.run.text.name, open: !r.works }));
   remarks.push(...idleFits(masonry.facts, [...tops, heightRun(height)]));
-  const coping = runs.length
-    ? count('Bricks on edge', sumTallies(runs.map((r) => r.tally)), () => runs.map((r) => r.detail))
-    : undefined;
+  const copingCuts = runs.reduce((sum, r) => sum + r.cuts, 0);
+  const onEdge = sumTallies(runs.map((r) => r.tally));
+  const how = () => runs.map((r) => r.detail);
+  const coping = runs.length ? count('Bricks on edge', onEdge, how, copingCuts) : undefined;
   const tallies = [pier, dpc, coping]
     .filter((c): c is Counted => c !== undefined)
     .map((c) => c.tally);
-  return { pier, dpc, coping, tops: runs.map((r) => r.top), tallies };
+  return { inputs, pier, dpc, coping, copingCuts, tops: runs.map((r) => r.top), tallies };
 }
 
 function plansText(spec: PierPlan): string[] {
@@ -211,7 +227,8 @@ function needsOf(masonry: Masonry, counts: PierCounts, alike: Term, gang: Gang):
     });
   }
   const several = facts.line('number') && alike;
-  const litres = times('Mortar', mortarOf('mortar of one', laid, env));
+  const from = laidFrom(masonry, counts.inputs);
+  const litres = times('Mortar', mortarOf('mortar of one', laid, env, from));
   const footing = footingOf(facts, env, undefined, several);
   const mortar = {
     mix: mix.name,

@@ -1,4 +1,6 @@
 /** The plan of a pier: its size over the faces, and what each of two alternate courses takes. */
+
+import { bondsThrough, brickShape } from '../findings/brick-shape';
 import { pierPlanMissing } from '../findings/pier-plan-missing';
 import { pierNotHalves, pierSize } from '../findings/pier-size';
 import type { Remark } from '../findings/remark';
@@ -29,6 +31,10 @@ export function planOf(facts: BlockFacts, masonry: Masonry, remarks: Remark[]): 
   );
   const [along, across] = halves as [number, number];
   if (along < 1 || across < 1) return undefined;
+  if (!bondsThrough(unit, joints.perpend)) {
+    remarks.push(brickShape(masonry));
+    return undefined;
+  }
   const laid = halves.map((n) => thicknessOf(n, unit, joints.perpend));
   if (inBricks && said.some((side) => !Number.isInteger(side * 2))) {
     remarks.push(pierNotHalves(facts));
@@ -37,7 +43,8 @@ export function planOf(facts: BlockFacts, masonry: Masonry, remarks: Remark[]): 
   const bricks = halves.map((n) => n / 2);
   const off = inBricks ? undefined : pierSize(facts, said, laid, bricks, masonry.env);
   if (off) remarks.push(off);
-  const sides = inBricks ? laid : said;
+  // Far from what its bricks make, a size is no size of a pier: what is laid is what is counted.
+  const sides = inBricks || off?.severity === 'warning' ? laid : said;
   const plans = plansFor(along, across, masonry) ?? byArea(along, across, facts, masonry, remarks);
   return {
     name: facts.name,

@@ -22,6 +22,7 @@ import { workRepair } from '../work/repair';
 import { workWall } from '../work/wall';
 import type { Gap } from '../working/term';
 import { type SourceBlock, type SourceFile, WORK } from './source';
+import { tried } from './tried';
 
 interface Kept {
   readonly work: Work;
@@ -102,7 +103,7 @@ export class Job {
     const known = this.kept.get(block);
     if (known && known.on === on) return known.work;
     const laid = this.workedOut(block, on);
-    const work = laid && withLost(laid);
+    const work = laid && tried(withLost(laid), (other) => this.workedOut(other, on));
     if (work) this.kept.set(block, { work, on });
     return work;
   }

@@ -143,4 +143,89 @@ export const numbers: readonly Case[] = [
                     ^^^ number-absurd: 101% is more than there can be (at most 100%)
     `,
   },
+  {
+    says: 'half a pier',
+    marked: `
+      pier gate
+        number 2.5
+               ^^^ number-whole: 2.5 is no count: this comes in whole ones, at least 1.
+    `,
+    ways: ['Write 2', 'Write 3'],
+    way: 'Write 3',
+    leaves: 'pier gate\n  number 3\n',
+  },
+  {
+    says: 'no pier at all',
+    marked: `
+      pier gate
+        number 0
+               ^ number-whole: at least 1
+    `,
+    way: 'Write 1',
+    leaves: 'pier gate\n  number 1\n',
+  },
+  {
+    says: 'a pack of a fraction, with the fraction marked too',
+    marked: `
+      brick red
+        pack 2 1/2
+             ^^^^^ number-whole: 2 1/2 is no count
+    `,
+    ways: ['Write 2', 'Write 3'],
+    way: 'Write 2',
+    leaves: 'brick red\n  pack 2\n',
+  },
+  {
+    says: 'less than one in a pack',
+    marked: `
+      brick red
+        pack 0.4
+             ^^^ number-whole: at least 1
+    `,
+    way: 'Write 1',
+    leaves: 'brick red\n  pack 1\n',
+  },
+  {
+    says: 'half a brick cut out',
+    marked: `
+      repair frost
+        cut-out 5.5 bricks
+                ^^^ number-whole: 5.5 is no count
+    `,
+    ways: ['Write 5', 'Write 6'],
+    way: 'Write 6',
+    leaves: 'repair frost\n  cut-out 6 bricks\n',
+  },
+  {
+    says: 'a range of bricks that ends within one',
+    marked: `
+      repair frost
+        cut-out 0..3.5 bricks
+                   ^^^ number-whole: 3.5 is no count
+    `,
+    ways: ['Write 3', 'Write 4'],
+    way: 'Write 4',
+    leaves: 'repair frost\n  cut-out 0..4 bricks\n',
+  },
+  {
+    says: 'a range of bricks that begins within one',
+    marked: `
+      repair frost
+        cut-out 1.5..3 bricks
+                ^^^ number-whole: 1.5 is no count: this comes in whole ones.
+    `,
+    ways: ['Write 1', 'Write 2'],
+    way: 'Write 1',
+    leaves: 'repair frost\n  cut-out 1..3 bricks\n',
+  },
+  {
+    says: 'an edition between two',
+    marked: `
+      perpend 1.5
+              ^^^ number-whole: 1.5 is no count
+    `,
+    ways: ['Write 1', 'Write 2'],
+    way: 'Write 1',
+    leaves: 'perpend 1\n',
+  },
 ];

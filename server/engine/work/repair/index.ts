@@ -22,7 +22,7 @@ import {
   withGaps,
 } from '../../working/term';
 import type { SourceBlock } from '../../workspace/source';
-import { mortarOf } from '../count';
+import { brickTerms, mortarOf } from '../count';
 import { type Brick, brickOf } from '../goods';
 import { inMm, inUnit, unitNames } from '../lengths';
 import { limitsOf, type Masonry, masonryOf } from '../masonry';
@@ -123,7 +123,12 @@ class RepairWork {
     this.wanted.push(named('to build again', bricks));
     if (laid)
       this.mortar.push(
-        mortarOf('building again', [{ tally: laid.tally, brick: this.masonry.brick }], this.env),
+        mortarOf(
+          'building again',
+          [{ tally: laid.tally, brick: this.masonry.brick }],
+          this.env,
+          laid.from,
+        ),
       );
     this.task('take-down', 'Taking down', bricks);
     this.task('facework', 'Building again', bricks);
@@ -206,10 +211,7 @@ class RepairWork {
     const unit = this.masonry.brick.size;
     const joint = this.masonry.jointTerms.perpend;
     const each = unit
-      ? sum('a brick on edge', 'mm', [
-          fact('height of the brick', unit.height, 'mm', this.masonry.facts.origin),
-          joint,
-        ])
+      ? sum('a brick on edge', 'mm', [brickTerms(this.masonry)[2]!, joint])
       : missing('a brick on edge', 'mm', 'the brick is not known', line.origin);
     const bricks = up(
       'Bricks on edge',

@@ -2,12 +2,14 @@
 import { exact } from '../../../../shared/exact';
 import type { LineFacts } from '../../resolve/env';
 import { counted, missing, product, type Term } from '../../working/term';
+import { brickTerms } from '../count';
 import { inMm, inUnit, unitNames } from '../lengths';
 import { jointsIn, type Masonry } from '../masonry';
 
-/** Mm³ as litres with digits enough for a single brick. */
-function litres(label: string, mm3: number, note: string): Term {
-  return counted(label, exact((mm3 / 1e6).toFixed(6)), 'l', { note });
+/** Mm³ as litres with digits enough for a single brick; the brick’s sizes and its joints are what it is made of. */
+function litres(label: string, mm3: number, note: string, masonry: Masonry): Term {
+  const args = brickTerms(masonry);
+  return counted(label, exact((mm3 / 1e6).toFixed(6)), 'l', { note, args });
 }
 
 /** A brick replaced is bedded on one bed and one upright joint, its own depth into the wall. */
@@ -19,7 +21,7 @@ export function aroundBricks(bricks: Term, masonry: Masonry): Term {
     return missing('around new bricks', name, 'the joints are not known', masonry.facts.origin);
   const bed = (unit.length + joints.perpend) * joints.bed * unit.width;
   const upright = joints.perpend * unit.height * unit.width;
-  const each = litres('mortar around one', bed + upright, 'one bed and one upright joint');
+  const each = litres('mortar around one', bed + upright, 'one bed and one upright joint', masonry);
   return product('around new bricks', name, [bricks, inUnit(each, name)]);
 }
 
@@ -36,6 +38,7 @@ export function pointing(area: Term, line: LineFacts, masonry: Masonry): Term {
   const share = exact((1 - (unit.length * unit.height) / module).toFixed(6));
   const part = counted('share of the face that is joint', share, '', {
     note: 'of a stretcher face',
+    args: brickTerms(masonry),
   });
   const metric = product('pointing', 'm3', [inUnit(area, 'm2'), part, inUnit(inMm(depth), 'm')]);
   return inUnit(metric, name);
@@ -48,6 +51,6 @@ export function underCoping(bricks: Term, masonry: Masonry): Term | undefined {
   const joint = masonry.jointTerms.perpend.value.toNumber();
   const name = unitNames(masonry.env).volume;
   const each = unit.length * (unit.width + unit.height) * joint;
-  const one = litres('mortar to one', each, 'one joint and its bed');
+  const one = litres('mortar to one', each, 'one joint and its bed', masonry);
   return product('bricks on edge', name, [bricks, inUnit(one, name)]);
 }

@@ -2,7 +2,7 @@
 import { type BlockFacts, factsNamed, type LineFacts } from '../../resolve/env';
 import { type BondPattern, rowOf, setOut, sizeOf, tally, type WallSpec } from '../../setting-out';
 import { fact, type Term, withGaps } from '../../working/term';
-import { type Counted, countBricks } from '../count';
+import { type Counted, countBricks, laidFrom } from '../count';
 import { halvesOf, jointsIn, limitsOf, type Masonry } from '../masonry';
 import { bondOf } from '../wall/bond';
 
@@ -11,11 +11,17 @@ export function layRebuilt(
   line: LineFacts,
   masonry: Masonry,
   stands: BlockFacts,
-): Counted | undefined {
+): (Counted & { readonly from: readonly Term[] }) | undefined {
   const spec = specOf(line, masonry, stands);
   if (!spec) return undefined;
-  const inputs = [line.term('length', 'length rebuilt')];
-  return countBricks('Bricks down', [tally(setOut(spec))], masonry, inputs);
+  const inputs = [line.term('length', 'length rebuilt'), ...highTerms(line)];
+  const counted = countBricks('Bricks down', [tally(setOut(spec))], masonry, inputs);
+  return { ...counted, from: laidFrom(masonry, inputs) };
+}
+
+function highTerms(line: LineFacts): Term[] {
+  const key = line.values.courses ? 'courses' : 'height';
+  return line.values[key] ? [line.term(key, `${key} rebuilt`)] : [];
 }
 
 /** No bricks, and why: what is not known of the brickwork itself comes first. */

@@ -4,10 +4,10 @@ import { capFor } from '../../findings/cap-overhang';
 import type { RunInText } from '../../findings/fit';
 import type { RemarkWay } from '../../findings/remark';
 import { type BlockFacts, defaultLine } from '../../resolve/env';
-import type { LengthWay } from '../../setting-out';
+import { fitCoping } from '../../setting-out';
 import type { CopingRun } from '../coping';
-import { lengthText, sizeText } from '../lengths';
-import type { Masonry } from '../masonry';
+import { sizeText } from '../lengths';
+import { limitsOf, type Masonry, thicknessOf } from '../masonry';
 import type { PierFacts, WallPlan } from './spec';
 
 export function copingRuns(masonry: Masonry, plan: WallPlan): CopingRun[] {
@@ -71,7 +71,7 @@ export function pierCoping(
     name: 'coping',
     home: facts,
     pieces: 'bricks on edge',
-    move: (way) => otherSize(facts, way, masonry),
+    others: () => otherSizes(facts, pier, masonry),
     cap: () => capInstead(facts, [width, pier.spec.depth], masonry),
   };
   return [
@@ -88,18 +88,37 @@ export function pierCoping(
   ];
 }
 
-/** Another face for the pier. Only where its size is written in lengths: in bricks it is what the bricks make. */
-function otherSize(facts: BlockFacts, way: LengthWay, masonry: Masonry): RemarkWay | undefined {
+/** Sizes in half bricks that a pier is built in. */
+const SIZES = [2, 3, 4, 5];
+
+/** The nearest sizes of pier, smaller and larger, on which whole bricks on edge work. */
+function otherSizes(
+  facts: BlockFacts,
+  pier: Pick<PierFacts, 'spec' | 'halves'>,
+  masonry: Masonry,
+): RemarkWay[] {
   const line = facts.line('size');
-  const value = line?.values.size;
-  if (!line || value?.kind !== 'size' || value.sides[0]!.unit.dimension !== 'length')
-    return undefined;
-  const across = line.sides('size')![1]!;
-  const text = sizeText(masonry.env, [way.length, across]);
-  return {
-    title: `Make the face ${lengthText(masonry.env, way.length)}: ${way.wholes} bricks on edge`,
-    edits: [{ ...line.at('size'), text }],
-  };
+  const unit = masonry.brick.size!;
+  const joint = masonry.jointTerms.perpend.value.toNumber();
+  const limits = limitsOf(masonry.env, 'joints-accepted', masonry.jointTerms.perpend);
+  if (!line) return [];
+  const now = Math.round((2 * (pier.spec.width + joint)) / (unit.length + joint));
+  const works = SIZES.flatMap((halves) => {
+    const length = thicknessOf(halves, unit, joint);
+    const { fit } = fitCoping({ unit, length, thickness: 2, endJoints: 0, limits });
+    return fit.works === 'no' || halves === now ? [] : [{ halves, bricks: fit.pieces.wholes }];
+  });
+  const near = [works.filter((w) => w.halves < now).at(-1), works.find((w) => w.halves > now)];
+  return near.flatMap((size) => {
+    if (!size) return [];
+    const text = `${size.halves / 2} x ${pier.halves / 2} bricks`;
+    return [
+      {
+        title: `Another size of pier, ${text}: ${size.bricks} bricks on edge`,
+        edits: [{ ...line.at('size'), text }],
+      },
+    ];
+  });
 }
 
 /** A cap that reaches over the pier as far as the library says, in place of the coping line. */

@@ -13,11 +13,12 @@ import {
   tallyPier,
 } from '../../setting-out';
 import { fact, type Term } from '../../working/term';
-import { type Counted, countBricks } from '../count';
+import { type Counted, countBricks, heightTerms } from '../count';
 import { type Brick, brickOf } from '../goods';
 import { lengthText } from '../lengths';
 import type { Masonry } from '../masonry';
 import { pieceNamed } from '../pieces';
+import { sideTerms } from '../plan-terms';
 import { decidedRuns, runsOf } from './fits';
 import type { WallPlan } from './spec';
 
@@ -92,18 +93,25 @@ export function inputsOf(masonry: Masonry, plan: WallPlan): readonly Term[] {
 
 const made = new WeakMap<WallPlan, readonly Term[]>();
 
-function newInputs({ facts }: Masonry, plan: WallPlan): Term[] {
+function newInputs(masonry: Masonry, plan: WallPlan): Term[] {
+  const { facts } = masonry;
   const length = facts.line('length')!.term('length', 'length of the wall');
   const thick = facts.orDefault('thick')?.term('thick', 'thickness');
   const openings = plan.openings.flatMap(({ facts: o }) => [
     o.line('from')!.term('distance', `opening ${o.name}, from`),
     o.line('width')!.term('width', `opening ${o.name}, width`),
   ]);
-  const piers = plan.piers.map((p) => ({
-    ...p.height.term,
-    label: `pier ${p.spec.name}, courses`,
-  }));
-  return [length, plan.height.term, ...(thick ? [thick] : []), ...openings, ...piers];
+  const piers = plan.piers.flatMap((p) => [
+    { ...p.height.term, label: `pier ${p.spec.name}, courses` },
+    ...sideTerms(p.facts, `pier ${p.spec.name}, `),
+  ]);
+  return [
+    length,
+    ...heightTerms(plan.height, masonry),
+    ...(thick ? [thick] : []),
+    ...openings,
+    ...piers,
+  ];
 }
 
 export function dpcCourses(masonry: Masonry): number {

@@ -176,12 +176,14 @@ interface Governing {
 
 /** The line whose value gives this stretch its length, so that a way out can rewrite it. */
 function governing(segment: Segment, masonry: Masonry, plan: WallPlan): Governing | undefined {
-  const length = masonry.facts.line('length')!;
   const right = openingAtEdge(segment.to, 'from', plan);
   if (right) return openingLine(right, 1);
-  if (Math.abs(segment.to - plan.spec.length) < SAME || pierAtEnd(segment.to, plan))
-    return { facts: length, key: 'length', sign: 1, label: 'the wall' };
   const left = openingAtEdge(segment.from, 'to', plan);
+  const toEnd = Math.abs(segment.to - plan.spec.length) < SAME || pierAtEnd(segment.to, plan);
+  // An opening measured from the right goes along when the wall gets longer: its own line is the one.
+  const heldRight = left?.facts.line('from')?.word('side') === 'right';
+  if (toEnd && !heldRight)
+    return { facts: masonry.facts.line('length')!, key: 'length', sign: 1, label: 'the wall' };
   return left && openingLine(left, -1);
 }
 

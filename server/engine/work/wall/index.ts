@@ -1,8 +1,9 @@
 /** A wall: laid, counted, timed, and looked at for what does not work and what is not safe. */
 
 import { capOverhang } from '../../findings/cap-overhang';
+import { dpcOff } from '../../findings/dpc';
 import { idleFits } from '../../findings/fit-idle';
-import { higherThanALift } from '../../findings/lift';
+import { daysForHeight, higherThanALift } from '../../findings/lift';
 import { openingWidth } from '../../findings/opening-width';
 import type { Remark } from '../../findings/remark';
 import { standInEachOther } from '../../findings/wall';
@@ -12,7 +13,7 @@ import { sumTallies } from '../../setting-out';
 import { fact, type Gap, named, sum, type Term, withGaps } from '../../working/term';
 import { capsOf, capTop } from '../cap';
 import { type CopingLaid, countCoping } from '../coping';
-import { type Counted, countBricks, mortarOf } from '../count';
+import { type Counted, countBricks, courseTerms, laidFrom, mortarOf } from '../count';
 import { footingOf } from '../footing';
 import { areaShown, lengthShown } from '../lengths';
 import { type Masonry, masonryOf } from '../masonry';
@@ -31,6 +32,7 @@ import { copingRuns } from './copings';
 import { countWall, inputsOf, type WallCounts } from './counts';
 import { remarkOnRuns } from './fits';
 import { heightRun } from './height';
+import { notesOf } from './notes';
 import { sayWall } from './says';
 import { planWall, type WallPlan } from './spec';
 
@@ -61,7 +63,7 @@ function unlaid({ facts, brick }: Masonry, gaps: readonly Gap[], remarks: readon
     needs,
     remarks,
     facts: { does: new Set(), says: [] },
-    notes: [],
+    notes: notesOf(facts),
   };
 }
 
@@ -69,6 +71,8 @@ class WallWork {
   private readonly env: Env;
   private readonly counts: WallCounts;
   private readonly coping: Counted | undefined;
+  /** Bricks of it that are cut on edge. */
+  private copingCuts = 0;
   private readonly tops: TopRun[] = [];
   private readonly caps: PieceNeed[];
 
@@ -86,6 +90,8 @@ class WallWork {
     for (const opening of plan.openings) this.note(openingWidth(opening, plan, masonry));
     for (const pier of plan.piers)
       this.note(capOverhang(pier.facts, pier.spec.width, pier.spec.depth, this.env));
+    const { dpc } = this.counts;
+    if (dpc) remarks.push(...dpcOff(dpc.line, dpc.brick, plan.spec.unit, plan.spec.courses));
     this.note(higherThanALift(masonry.facts, this.counts.out.gauge * plan.spec.courses, this.env));
     for (const { facts, spec } of plan.piers)
       this.tops.push(...capTop(facts, spec.from, spec.width, spec.courses));
@@ -121,6 +127,7 @@ class WallWork {
     this.lookAtFits(runs);
     if (!runs.length) return undefined;
     this.tops.push(...runs.map((r) => r.top));
+    this.copingCuts = runs.reduce((sum, r) => sum + r.cuts, 0);
     const how = () => runs.map((r) => r.detail);
     return countBricks(
       'Bricks on edge',
@@ -128,6 +135,7 @@ class WallWork {
       this.masonry,
       inputsOf(this.masonry, this.plan),
       how,
+      this.copingCuts,
     );
   }
 
@@ -150,12 +158,14 @@ class WallWork {
       needs,
       remarks: this.remarks,
       facts: { settingOut, tops: this.tops, height, does: this.does(), says },
-      notes: facts.lines('note').map((n) => n.word('text')),
+      notes: notesOf(facts),
     };
   }
 
   private does(): Set<string> {
-    const cuts = this.counts.all.cuts.length + this.counts.all.closers + this.counts.all.halves > 0;
+    const { cuts: lengths, closers, halves } = this.counts.all;
+    const coping = this.copingCuts + (this.coping?.tally.halves ?? 0);
+    const cuts = lengths.length + closers + halves + coping > 0;
     const stands = this.masonry.facts.orDefault('stands')?.word('how') ?? 'free';
     return new Set(
       [
@@ -196,7 +206,7 @@ class WallWork {
     const own = [wall, piers, this.coping].filter((c): c is Counted => c !== undefined);
     const laid = [{ tally: sumTallies(own.map((c) => c.tally)), brick }];
     if (dpc) laid.push({ tally: dpc.counted.tally, brick: dpc.brick });
-    const litres = mortarOf('Mortar', laid, this.env);
+    const litres = mortarOf('Mortar', laid, this.env, this.laidFrom());
     return {
       mix: mix.name,
       block: mix.facts?.block,
@@ -205,11 +215,17 @@ class WallWork {
     };
   }
 
+  private laidFrom(): readonly Term[] {
+    return laidFrom(this.masonry, inputsOf(this.masonry, this.plan));
+  }
+
   private needs(): Needs {
     const bricks = this.bricks();
     const footing = footingOf(this.masonry.facts, this.env, this.length());
     const mixes = [this.mortar(), ...(footing ? [footing] : [])];
-    return { bricks, mixes, pieces: this.caps, tasks: this.tasks(footing) };
+    const height = this.counts.out.gauge * this.plan.spec.courses;
+    const leastDays = daysForHeight(height, this.env);
+    return { bricks, mixes, pieces: this.caps, tasks: this.tasks(footing), leastDays };
   }
 
   private length(): Term {
@@ -247,12 +263,13 @@ class WallWork {
     const { spec, height } = this.plan;
     const area = areaShown(this.env, 'Face of the wall', faceArea(this.counts), {
       note: 'openings and piers left out',
+      args: this.laidFrom(),
     });
     const high = lengthShown(
       this.env,
       'Height of the courses',
       this.counts.out.gauge * spec.courses,
-      { args: [height.term] },
+      { args: courseTerms(height, this.masonry) },
     );
     const bricks =
       needs.bricks.length > 1

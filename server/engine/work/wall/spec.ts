@@ -1,8 +1,15 @@
 /** From the lines of a wall to what setting-out takes: plain numbers in mm, with a remark for what cannot stand. */
 
 import { bondThick } from '../../findings/bond-thick';
+import { bondsThrough, brickShape } from '../../findings/brick-shape';
 import type { Remark } from '../../findings/remark';
-import { openingClipped, openingOutside, openingsClash, pierHomeless } from '../../findings/wall';
+import {
+  openingClipped,
+  openingOutside,
+  openingsClash,
+  pierHomeless,
+  tooMany,
+} from '../../findings/wall';
 import { BlockFacts, type Env, factsNamed } from '../../resolve/env';
 import type { EndKind, OpeningSpec, PierSpec, WallSpec } from '../../setting-out';
 import type { Gap } from '../../working/term';
@@ -45,6 +52,15 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
   gaps.push(...unknown(known, facts, env));
   const { unit, joints, length, height, bond, halves } = known;
   if (!unit || !joints || !length || !height || !bond || !halves) return undefined;
+  if (halves > 1 && !bondsThrough(unit, joints.perpend)) {
+    remarks.push(brickShape(masonry));
+    gaps.push({
+      what: `${facts.name || 'this wall'} cannot be laid in its brick`,
+      origin: facts.origin,
+      told: true,
+    });
+    return undefined;
+  }
   const thin = bondThick(facts, halves, env);
   if (thin) remarks.push(thin);
   const limits = limitsOf(env, 'joints-accepted', masonry.jointTerms.perpend);
@@ -126,6 +142,9 @@ function endOf(facts: BlockFacts, side: 'left' | 'right'): EndKind {
   return (facts.orDefault(side)?.word('end') || 'stopped') as EndKind;
 }
 
+/** More than any wall has: every one is held against every other, and the work grows with the square. */
+const MOST_OPENINGS = 1000;
+
 /** Openings that lie inside the wall and clear of each other; others are left out, with a remark. */
 function openingsOf(
   masonry: Masonry,
@@ -134,7 +153,9 @@ function openingsOf(
   remarks: Remark[],
 ): OpeningFacts[] {
   const found: OpeningFacts[] = [];
-  for (const line of masonry.facts.lines('opening')) {
+  const lines = masonry.facts.lines('opening');
+  if (lines.length > MOST_OPENINGS) remarks.push(tooMany(masonry.facts, 'openings', MOST_OPENINGS));
+  for (const line of lines.slice(0, MOST_OPENINGS)) {
     const facts = new BlockFacts(line.block, line.line, masonry.env);
     const spec = openingSpec(facts, length, courses, remarks);
     if (!spec) continue;
@@ -193,7 +214,9 @@ function piersOf(
   remarks: Remark[],
 ): PierFacts[] {
   const found: PierFacts[] = [];
-  for (const line of masonry.facts.lines('pier')) {
+  const lines = masonry.facts.lines('pier');
+  if (lines.length > MOST_OPENINGS) remarks.push(tooMany(masonry.facts, 'piers', MOST_OPENINGS));
+  for (const line of lines.slice(0, MOST_OPENINGS)) {
     const facts = new BlockFacts(line.block, line.line, masonry.env);
     const plan = planOf(facts, masonry, remarks);
     if (!plan) continue;

@@ -1,0 +1,77 @@
+/** Ways out, each tried before it is offered: one that does not clear its finding, or leaves an error, is none. */
+import type { Remark, RemarkWay } from '../findings/remark';
+import type { Work } from '../work/needs';
+import { SourceBlock } from './source';
+
+/**
+ * The same work, its remarks offering only ways that do what they say. They are tried when somebody asks for them:
+ * the block is read with the edits in it, and worked out by `again`.
+ */
+export function tried(work: Work, again: (block: SourceBlock) => Work | undefined): Work {
+  if (!work.remarks.some((r) => r.ways)) return work;
+  const remarks = work.remarks.map((remark) =>
+    remark.ways ? { ...remark, ways: () => thatClear(remark, work, again) } : remark,
+  );
+  return { ...work, remarks };
+}
+
+function thatClear(
+  remark: Remark,
+  work: Work,
+  again: (block: SourceBlock) => Work | undefined,
+): readonly RemarkWay[] {
+  const ways = typeof remark.ways === 'function' ? remark.ways() : (remark.ways ?? []);
+  const good = ways.flatMap((way) => {
+    const left = leftBy(way, remark, work, again);
+    return left === undefined ? [] : [{ way, worse: left > told(work) }];
+  });
+  // Those that bring up something new elsewhere come after those that do not.
+  const place = (g: { way: RemarkWay; worse: boolean }) => (g.way.last ? 2 : g.worse ? 1 : 0);
+  const ranked = [0, 1, 2].flatMap((at) => good.filter((g) => place(g) === at).map((g) => g.way));
+  const first = ways[0]?.preferred ? ranked[0] : undefined;
+  return ranked.map((way) =>
+    way.preferred || way === first ? { ...way, preferred: way === first } : way,
+  );
+}
+
+/** How much a way leaves to be told of the work; nothing when it does not do what it says. */
+function leftBy(
+  way: RemarkWay,
+  remark: Remark,
+  work: Work,
+  again: (block: SourceBlock) => Work | undefined,
+): number | undefined {
+  if (way.edits.some((e) => e.block !== work.block)) return told(work);
+  const block = withEdits(work.block, way);
+  const after = again(block);
+  const stands = after && alike(after, remark) >= alike(work, remark);
+  if (!after || stands || errors(after, block) > errors(work, work.block)) return undefined;
+  return told(after) + 1;
+}
+
+function alike({ remarks }: Work, { code, about }: Remark): number {
+  return remarks.filter((r) => r.code === code && r.about === about).length;
+}
+
+function told({ remarks }: Work): number {
+  return remarks.filter((r) => r.severity === 'warning' || r.severity === 'error').length;
+}
+
+function errors(work: Work, block: SourceBlock): number {
+  const faults = block.read.faults.filter((f) => f.severity === 'error').length;
+  return faults + work.remarks.filter((r) => r.severity === 'error').length;
+}
+
+/** The block with the edits of a way in it, standing where it stood; the file does not know of it. */
+function withEdits(block: SourceBlock, { edits }: RemarkWay): SourceBlock {
+  const lines = [...block.lines];
+  const lastFirst = [...edits].sort(
+    (a, b) => b.span.line - a.span.line || b.span.start - a.span.start,
+  );
+  for (const { span, text } of lastFirst) {
+    const line = lines[span.line] ?? '';
+    const changed = line.slice(0, span.start) + text + line.slice(span.end);
+    lines.splice(span.line, 1, ...changed.split('\n'));
+  }
+  return new SourceBlock(block.file, block.firstLine, lines);
+}
