@@ -18,7 +18,7 @@ export const PLAIN_STYLE: FigureStyle = {
 
 /** `£1,234.56` or `1.234,56 €` as a sample of how figures are written; nothing if it is no such sample. */
 export function readStyle(sample: string): FigureStyle | undefined {
-  const m = /^(\D?)(\s?)1(\D?)234(\D)56(\s?)(\D?)$/.exec(sample.trim());
+  const m = /^([^\d\s]*)(\s?)1(\D?)234(\D)56(\s?)([^\d\s]*)$/.exec(sample.trim());
   if (!m || m[3] === m[4]) return undefined;
   const after = m[6] !== '';
   return { group: m[3]!, point: m[4]!, signAfter: after, signSpace: (after ? m[5] : m[2]) !== '' };

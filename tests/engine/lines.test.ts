@@ -65,6 +65,15 @@ describe.each(JOBS)('%s', (name) => {
   });
 });
 
+test('the whole of a job’s only work is told as the whole of each thing', () => {
+  const job = exampleJob('garden-wall/job.perp');
+  const cost = allFigures(job).find((f) => f.key === 'north.cost')!.term;
+  for (const line of cost.detail!().filter((l) => l.includes(', '))) {
+    const [part, whole] = line.split(', ').at(-1)!.split(' of ');
+    expect(`${line.split(':')[0]} ${part}`).toBe(`${line.split(':')[0]} ${whole}`);
+  }
+});
+
 /** “£1,234.56” and “1.234,56 €” are 123456. */
 function penceIn(text: string): number {
   return Number(text.replace(/\D/g, ''));
@@ -154,5 +163,35 @@ pier p "P"
     const bricks = allFigures(job).find((f) => f.key === 'p.bricks')!.term;
     const told = views(workingOf(bricks, job.env)).map((v) => v.label);
     expect(told.filter((l) => l.includes('cut on edge'))).toEqual([]);
+  });
+});
+
+describe('what is reckoned with until something is chosen', () => {
+  const told = (lengths: string) =>
+    jobOf(`perpend 1\nwall w "W"\n  ${lengths}\n  thick 1/2 brick\n  coping brick-on-edge\n`)
+      .findings.filter((f) => f.code.startsWith('fit-'))
+      .map((f) => f.message);
+
+  test('joints, where no cut can be made', () => {
+    // 155 - 2 x 65 = 25 mm between two; one whole and a cut would leave 155 - 65 - 10 = 80 mm: no cut of 65.
+    const [coping] = told('length 155 mm\n  height 8 courses').slice(-1);
+    expect(coping).toContain('Joints of 25 mm are reckoned with');
+    expect(coping).not.toContain('A cut is');
+  });
+
+  test('nothing, where neither goes in', () => {
+    const [coping] = told('length 30 mm\n  height 8 courses').slice(-1);
+    expect(coping).toContain('not even one brick on edge goes in: it is 35 mm too long');
+    expect(coping).toContain('No brick on edge is reckoned with');
+  });
+
+  test('of none it is not said that it leaves a gap', () => {
+    const all = [
+      ...told('length 30 mm\n  height 8 courses'),
+      ...told('length 2240 mm\n  height 30 mm'),
+    ];
+    expect(all.length).toBeGreaterThan(2);
+    for (const message of all) expect(message).not.toMatch(/\b0 (course|brick)|\b1 are\b/);
+    expect(all.at(-1)).toContain('not even one course goes in: it is 45 mm too long');
   });
 });

@@ -8,6 +8,7 @@ import { currencyOf, type Env } from '../resolve/env';
 import { takenBy } from '../resolve/per';
 import type { SourceBlock, SourceFile } from '../workspace/source';
 import { coursesNotWhole } from './courses-whole';
+import { figuresUnreadable } from './idle';
 import { nameTwice, nameUnknown } from './names';
 import { perUnknown } from './per-unknown';
 import type { Remark } from './remark';
@@ -35,6 +36,7 @@ class Check {
   line(line: ReadLine): void {
     if (line.kind.later) this.later(line, line.kind.key, line.kind.later);
     if (line.kind.key === 'currency' || line.kind.open) this.currency(line);
+    if (line.kind.key === 'figures') this.figures(line);
     this.slots(line.kind.takes, line.values);
     if (line.kind.key === 'coping' && LATER_COPINGS.has(textOf(line.values.kind)))
       this.later(line, `coping ${textOf(line.values.kind)}`, 'this coping');
@@ -45,6 +47,12 @@ class Check {
     const origin = { block: this.block, span: line.syntax.span };
     const message = `“${word}” is read and kept. Not computed yet: ${what}. No total counts it.`;
     this.remarks.push({ code: 'not-computed', severity: 'information', origin, message });
+  }
+
+  private figures({ values }: ReadLine): void {
+    const sample = values.sample;
+    const remark = sample && figuresUnreadable(textOf(sample), originOf(this.block, sample));
+    if (remark) this.remarks.push(remark);
   }
 
   private currency(line: ReadLine): void {

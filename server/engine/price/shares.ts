@@ -1,5 +1,5 @@
 /** What each piece of work costs, and its part of the price: shares that add up to the job’s own figures. */
-import { fromGeometry } from '../../../shared/exact';
+import { type Exact, fromGeometry } from '../../../shared/exact';
 import { fromMinor, shareOut } from '../../../shared/money';
 import type { Env } from '../resolve/env';
 import { showTerm, showValue } from '../views/show';
@@ -32,7 +32,7 @@ export function sharesOf(
     const cost = counted('Cost', fromMinor(costShares[at]!, digits), code, {
       note,
       args: [direct],
-      detail: () => costDetail(weights, needs[at]!, costShares[at]!, env),
+      detail: () => costDetail(weights, needs[at]!, [costShares[at]!, direct.value], env),
     });
     const part = counted(
       'Part of the price before tax',
@@ -42,7 +42,7 @@ export function sharesOf(
         note: 'shared by cost',
         args: [price.price, cost],
         detail: () => [
-          `its cost is ${showTerm(cost, env)} of ${showTerm(direct, env)}: so much of ${showTerm(price.price, env)}`,
+          `its cost is ${showTerm(cost, env)} of ${showTerm(direct, env)}, and it bears as much of ${showTerm(price.price, env)}`,
           ROUNDED,
         ],
       },
@@ -53,18 +53,23 @@ export function sharesOf(
 
 const ROUNDED = 'rounded so that all shares add up';
 
-/** A line for each thing it takes; their money is rounded so that it adds up to the share, `minor` in pence. */
-function costDetail(weights: Weights, needs: Needs, minor: number, env: Env): string[] {
+/** A line for each thing it takes; their money is rounded so that it adds up to the share (`minor`, in pence). */
+function costDetail(
+  weights: Weights,
+  needs: Needs,
+  [minor, direct]: readonly [number, Exact],
+  env: Env,
+): string[] {
   const parts = weights.parts(needs).filter((p) => p.amount > 0);
   const { digits, code } = env.money;
   const each = parts.map((p) => p.money);
   if (!each.some((money) => money > 0)) return ['nothing it takes has a cost to share by', ROUNDED];
   const money = shareOut(fromMinor(minor, digits), each, digits);
-  const lines = parts.map(({ title, unit, amount, whole, paid }, i) => {
+  const paid = weights.paid(direct, digits);
+  const lines = parts.map(({ key, title, unit, amount, whole }, i) => {
     const show = (value: number) => showValue(fromGeometry(value), unit, env);
     const pence = (value: number) => showValue(fromMinor(value, digits), code, env);
-    const all = Math.round(paid * 10 ** digits);
-    return `${title}: ${bare(show(amount), show(whole))} of ${show(whole)}, ${pence(money[i]!)} of ${pence(all)}`;
+    return `${title}: ${bare(show(amount), show(whole))} of ${show(whole)}, ${pence(money[i]!)} of ${pence(paid.get(key)!)}`;
   });
   return [...lines, ROUNDED];
 }
@@ -76,20 +81,17 @@ function bare(part: string, whole: string): string {
 }
 
 /** What a piece of work takes of one thing that the job pays for. */
-interface Part {
-  readonly title: string;
-  readonly unit: string;
+interface Part extends Thing {
   readonly amount: number;
-  /** Of the whole job, and what that costs. */
-  readonly whole: number;
-  readonly paid: number;
   readonly money: number;
 }
 
 /** One thing that the whole job pays for. */
 interface Thing {
+  readonly key: string;
   readonly title: string;
   readonly unit: string;
+  /** Of the whole job, and what that costs. */
   readonly whole: number;
   readonly paid: number;
   /** What one of it costs: a brick, a piece, a litre of a mix. */
@@ -103,17 +105,22 @@ class Weights {
 
   constructor(price: JobPrice) {
     this.labour = {
-      ...thing('labour', price.hours, price.labour.value.toNumber()),
+      ...thing('labour', 'labour', price.hours, price.labour.value.toNumber()),
       each: rate(price),
     };
     const costs = new Map<string, number>();
     for (const { kind, name, title, cost, needed } of price.purchases) {
       const money = cost.value.toNumber();
       costs.set(`${kind} ${name}`, money);
-      this.things.set(`${kind} ${name}`, thing(title, needed, money));
+      // Materials are paid for by the mixes they go into.
+      if (kind !== 'material') this.take(`${kind} ${name}`, title, needed, money);
     }
     for (const { name, title, laid, parts } of price.batches)
-      this.things.set(`mix ${name}`, thing(title, laid, mixCost(parts, costs, price)));
+      this.take(`mix ${name}`, title, laid, mixCost(parts, costs, price));
+  }
+
+  private take(key: string, title: string, amount: Term, paid: number): void {
+    this.things.set(key, thing(key, title, amount, paid));
   }
 
   of(needs: Needs): number {
@@ -121,6 +128,17 @@ class Weights {
     let total = hours * this.labour.each;
     for (const { key, amount } of items) total += amount * (this.things.get(key)?.each ?? 0);
     return total;
+  }
+
+  /** What the job pays for each thing, in pence that add up to all of it: the cost of a mix is a part of its materials’. */
+  paid(direct: Exact, digits: number): ReadonlyMap<string, number> {
+    const all = [...this.things.values(), this.labour];
+    const money = shareOut(
+      direct,
+      all.map((t) => t.paid),
+      digits,
+    );
+    return new Map(all.map((t, i) => [t.key, money[i]!]));
   }
 
   /** What makes up {@link of}, thing by thing; one that comes up twice is told once. */
@@ -132,7 +150,11 @@ class Weights {
       if (of) amounts.set(of, (amounts.get(of) ?? 0) + amount);
     }
     amounts.set(this.labour, hours);
-    return [...amounts].map(([of, amount]) => ({ ...of, amount, money: amount * of.each }));
+    return [...amounts].map(([of, amount]) => ({
+      ...of,
+      amount,
+      money: of.paid * over(amount, of.whole),
+    }));
   }
 }
 
@@ -140,9 +162,9 @@ function rate({ gang }: JobPrice): number {
   return gang.rate.value.toNumber();
 }
 
-function thing(title: string, amount: Term, paid: number): Thing {
+function thing(key: string, title: string, amount: Term, paid: number): Thing {
   const whole = amount.value.toNumber();
-  return { title, unit: amount.unit, whole, paid, each: over(paid, whole) };
+  return { key, title, unit: amount.unit, whole, paid, each: over(paid, whole) };
 }
 
 function over(money: number, amount: number): number {

@@ -2,6 +2,7 @@
 import { Decimal, exact } from '../../../../shared/exact';
 import { showNumber } from '../../../../shared/show';
 import { gaugeOff } from '../../findings/gauge-off';
+import { repairIdle } from '../../findings/idle';
 import type { Remark } from '../../findings/remark';
 import { type Gang, taskHours } from '../../labour/gang';
 import { BlockFacts, type Env, type LineFacts } from '../../resolve/env';
@@ -77,6 +78,7 @@ class RepairWork {
     this.cutOut();
     this.repoint();
     this.checkGauge();
+    this.remarks.push(...repairIdle(this.facts));
     const needs = this.needs();
     const { facts } = this;
     const figures: Figure[] = [

@@ -2,6 +2,7 @@
 
 import { bondThick } from '../../findings/bond-thick';
 import { bondsThrough, brickShape } from '../../findings/brick-shape';
+import { bondNumber } from '../../findings/idle';
 import type { Remark } from '../../findings/remark';
 import {
   openingClipped,
@@ -61,8 +62,7 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
     });
     return undefined;
   }
-  const thin = bondThick(facts, halves, env);
-  if (thin) remarks.push(thin);
+  remarks.push(...bondRemarks(facts, halves, env));
   const limits = limitsOf(env, 'joints-accepted', masonry.jointTerms.perpend);
   const ends = { left: endOf(facts, 'left'), right: endOf(facts, 'right') };
   const openings = openingsOf(masonry, length, height.courses, remarks);
@@ -80,6 +80,14 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
     limits,
   };
   return { spec, height, openings, piers };
+}
+
+function bondRemarks(facts: BlockFacts, halves: number, env: Env): Remark[] {
+  const line = facts.orDefault('bond');
+  const bond = line && factsNamed(env, 'bond', line.word('bond'));
+  const number = line && bond && bondNumber(line, bond);
+  const thick = bondThick(facts, halves, env);
+  return [number, thick].filter((r): r is Remark => r !== undefined);
 }
 
 interface Known {

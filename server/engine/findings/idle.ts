@@ -1,0 +1,57 @@
+/** Lines that are read and have nothing to work on. */
+import { readStyle } from '../../../shared/show';
+import type { BlockFacts, LineFacts } from '../resolve/env';
+import type { Origin } from '../working/term';
+import type { Remark } from './remark';
+
+function idle(origin: Origin, message: string): Remark {
+  return { code: 'line-idle', severity: 'warning', origin, message };
+}
+
+/** A number after a bond that takes none. */
+export function bondNumber(line: LineFacts, bond: BlockFacts): Remark | undefined {
+  if (!line.values.n || bond.line('n') || takesNumber(bond)) return undefined;
+  return idle(line.at('n'), `${bond.title} takes no number; this one changes nothing.`);
+}
+
+function takesNumber(bond: BlockFacts): boolean {
+  const lines = [...bond.lines('course'), ...bond.lines('courses')];
+  return lines.some(({ values }) => {
+    const units = values.units?.kind === 'list' ? values.units.of : [];
+    return values.letter !== undefined || units.some((u) => u.letter !== undefined);
+  });
+}
+
+/** `salvage` where nothing comes down, `match` where nothing is bought. */
+export function repairIdle(facts: BlockFacts): Remark[] {
+  const down = facts.line('rebuild') ?? facts.line('recope');
+  const bought = down ?? facts.line('cut-out');
+  const salvage = facts.line('salvage');
+  const match = facts.line('match');
+  return [
+    ...(salvage && !down
+      ? [
+          idle(
+            salvage.origin,
+            'Nothing comes down here, so nothing is salvaged: that takes a rebuild or a recope.',
+          ),
+        ]
+      : []),
+    ...(match && !bought
+      ? [
+          idle(
+            match.origin,
+            'No brick is bought for this repair: that takes a rebuild, a recope or a cut-out.',
+          ),
+        ]
+      : []),
+  ];
+}
+
+/** A sample of figures that shows no way to write them. */
+export function figuresUnreadable(sample: string, origin: Origin): Remark | undefined {
+  if (readStyle(sample)) return undefined;
+  const message =
+    'This shows no way to write figures. Write one thousand two hundred and thirty-four point five six as your readers do, with the sign of the currency: "£1,234.56" or "1.234,56 €".';
+  return { code: 'figures-unreadable', severity: 'error', origin, message };
+}
