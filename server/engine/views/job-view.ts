@@ -32,8 +32,12 @@ export function allFigures(job: Job): readonly Figure[] {
   const { figures, purchases, batches, stages } = job.price;
   return [
     ...job.works.flatMap((work) => workFigures(work, job)),
-    ...batches.map((b) => ({ key: `mix.${b.name}`, term: b.wet })),
+    ...batches.flatMap((b) => [
+      { key: `mix.${b.name}`, term: b.wet },
+      ...b.parts.map((p) => ({ key: `mix.${b.name}.${p.material}`, term: p.volume })),
+    ]),
     ...purchases.flatMap((p) => [
+      { key: `need.${p.name}`, term: p.needed },
       { key: `buy.${p.name}`, term: p.bought },
       { key: `cost.${p.name}`, term: p.cost },
     ]),
@@ -52,7 +56,7 @@ export function jobView(job: Job): JobView {
     currency: env.money.code,
     blocks: job.works.map((work) => blockView(work, job)),
     totals: allFigures(job)
-      .filter(({ key }) => /^(mix|buy|cost|job|stage)\./.test(key))
+      .filter(({ key }) => /^(mix|need|buy|cost|job|stage)\./.test(key))
       .map(({ key, term }) => figureView(key, term, env)),
     findings: job.findings,
   };
