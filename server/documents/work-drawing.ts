@@ -1,9 +1,10 @@
 /** The drawing of a piece of work, from what it says of itself. */
+
+import type { TopRun, Work } from '../engine/brickwork/needs';
 import { type Drawing, elevation, pierElevation, type Topping } from '../engine/drawing';
 import { wordOf } from '../engine/resolve/book';
 import type { Env } from '../engine/resolve/env';
 import type { SettingOut } from '../engine/setting-out';
-import type { TopRun, Work } from '../engine/work/needs';
 
 export interface Wishes {
   readonly title?: string;

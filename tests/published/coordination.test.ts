@@ -1,7 +1,7 @@
 /** A brick is as long as two are wide and a joint: what lets headers and stretchers share a wall. */
 import { describe, expect, test } from 'vitest';
+import { thicknessOf } from '../../server/engine/brickwork/masonry';
 import { factsNamed } from '../../server/engine/resolve/env';
-import { thicknessOf } from '../../server/engine/work/masonry';
 import { jobOf } from '../examples/engine';
 
 /** Length, width, joint, mm. Each on the page named for the format in formats.test.ts, or in that source's list. */

@@ -1,8 +1,8 @@
 /** perpend draw: the face of a wall, every brick where it goes; or of a pier that stands alone. */
 import { drawingToSvg } from '../../documents/svg';
 import { drawingOf, hasDrawing } from '../../documents/work-drawing';
+import type { Work } from '../../engine/brickwork/needs';
 import { A4_LANDSCAPE, LETTER_LANDSCAPE } from '../../engine/drawing';
-import type { Work } from '../../engine/work/needs';
 import type { Given } from '../args';
 import { FAILED } from '../exits';
 import { deliver } from '../files/deliver';

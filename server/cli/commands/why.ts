@@ -1,7 +1,8 @@
 /** perpend why: the working of one figure, down to the lines it came from. */
+
+import type { Figure } from '../../engine/brickwork/needs';
 import { allFigures } from '../../engine/views/job-view';
 import { showTerm } from '../../engine/views/show';
-import type { Figure } from '../../engine/work/needs';
 import type { Given } from '../args';
 import { FAILED, WrongUse } from '../exits';
 import type { Io } from '../io';

@@ -1,8 +1,8 @@
 /** The tables of money. What is printed adds up: every part is shown to the digits it is summed with. */
 import type { Exact } from '../../../shared/exact';
 import { rateOf } from '../../documents/rates';
+import type { Figure } from '../../engine/brickwork/needs';
 import { showTerm, showValue } from '../../engine/views/show';
-import type { Figure } from '../../engine/work/needs';
 import type { Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
 import { type Io, paint } from '../io';

@@ -1,6 +1,7 @@
 /** A working as an indented tree. */
+
+import type { Figure } from '../../engine/brickwork/needs';
 import type { Env } from '../../engine/resolve/env';
-import type { Figure } from '../../engine/work/needs';
 import { type Io, paint } from '../io';
 import type { Session } from '../session';
 import { type Step, Workings } from '../workings';

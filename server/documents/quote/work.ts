@@ -1,9 +1,9 @@
 /** The work in a client's words: what the engine says of it, the firm's notes, and a drawing. */
 
+import type { Work } from '../../engine/brickwork/needs';
 import type { Paper } from '../../engine/drawing';
 import { wordOf } from '../../engine/resolve/book';
 import { factsOf } from '../../engine/resolve/env';
-import type { Work } from '../../engine/work/needs';
 import type { Job } from '../../engine/workspace/job';
 import { drawingToSvg } from '../svg';
 import { drawingOf } from '../work-drawing';

@@ -1,5 +1,5 @@
 /** Lengths in the words of a drawing, which have no unit: the sheet says once what they are in. */
-import { feetAndInches } from '../work/lengths';
+import { feetAndInches } from '../brickwork/lengths';
 
 export type Units = 'millimetres' | 'feet';
 

@@ -1,7 +1,7 @@
 /** A bond at a thickness that its own lines do not give it. */
 import { listed } from '../../../grammar/read/numbers';
+import { halvesOf } from '../brickwork/masonry';
 import { type BlockFacts, type Env, factsNamed, type LineFacts } from '../resolve/env';
-import { halvesOf } from '../work/masonry';
 import type { Remark, RemarkWay } from './remark';
 
 /** Nothing for a bond that says no thickness, or this one. */

@@ -1,7 +1,8 @@
 /** A brick that cannot be bonded through a wall or a pier: its length is not two widths and a joint. */
+
+import { lengthText } from '../brickwork/lengths';
+import type { Masonry } from '../brickwork/masonry';
 import type { UnitSize } from '../setting-out';
-import { lengthText } from '../work/lengths';
-import type { Masonry } from '../work/masonry';
 import type { Remark } from './remark';
 
 /** As many joints as may stand between two widths before they are no longer a brick’s length: room for old bricks. */

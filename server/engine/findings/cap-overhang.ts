@@ -1,6 +1,7 @@
 /** A cap that does not reach far enough over the faces to throw water clear of them. */
+
+import { lengthText, sizeText } from '../brickwork/lengths';
 import { type BlockFacts, defaultLine, type Env } from '../resolve/env';
-import { lengthText, sizeText } from '../work/lengths';
 import type { Remark } from './remark';
 
 /** Caps are asked for to the next 5 mm. */

@@ -1,7 +1,7 @@
 /** Cautions of the library, each where the job calls for it. */
 import { listed } from '../../../grammar/read/numbers';
+import type { Work } from '../brickwork/needs';
 import { type Env, factsNamed, factsOf } from '../resolve/env';
-import type { Work } from '../work/needs';
 import { headOrigin, nameOrigin, type Remark } from './remark';
 
 /** One remark a caution, at the first piece of work that brings it up. */

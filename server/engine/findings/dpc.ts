@@ -1,7 +1,8 @@
 /** A damp course that is not what its line says. */
+
+import type { Brick } from '../brickwork/goods';
 import type { LineFacts } from '../resolve/env';
 import type { UnitSize } from '../setting-out';
-import type { Brick } from '../work/goods';
 import type { Remark } from './remark';
 
 /** Bricks of one size differ by less, mm (EN 771-1, T2 of a length: 4 mm). */

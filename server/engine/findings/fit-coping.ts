@@ -1,9 +1,9 @@
 /** A run of bricks on edge that does not fill the top it stands on. */
 
+import type { CopingRun } from '../brickwork/coping';
+import { lengthText } from '../brickwork/lengths';
+import type { Masonry } from '../brickwork/masonry';
 import type { CutWay, Fit, JointWay } from '../setting-out';
-import type { CopingRun } from '../work/coping';
-import { lengthText } from '../work/lengths';
-import type { Masonry } from '../work/masonry';
 import { decisionFor, numbersText, reckonedText, settled, waysOf } from './fit';
 import type { Remark } from './remark';
 

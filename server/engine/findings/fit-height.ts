@@ -1,8 +1,9 @@
 /** A height that is no whole number of courses. */
+
+import { lengthText } from '../brickwork/lengths';
+import type { Masonry } from '../brickwork/masonry';
 import type { BlockFacts, LineFacts } from '../resolve/env';
 import type { Fit, LengthWay } from '../setting-out';
-import { lengthText } from '../work/lengths';
-import type { Masonry } from '../work/masonry';
 import { coursesText } from './courses';
 import { decisionFor, numbersText, type RunInText, settled, waysOf } from './fit';
 import { type Remark, type RemarkWay, rewrite } from './remark';

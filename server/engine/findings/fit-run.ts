@@ -1,8 +1,9 @@
 /** A stretch of wall between two fixed points that does not work in whole or half bricks, or breaks its bond. */
+
+import { lengthText } from '../brickwork/lengths';
+import type { Masonry } from '../brickwork/masonry';
 import type { Env } from '../resolve/env';
 import type { Fit, LengthWay, Segment } from '../setting-out';
-import { lengthText } from '../work/lengths';
-import type { Masonry } from '../work/masonry';
 import type { Origin } from '../working/term';
 import { decisionFor, numbersText, type RunInText, reckonedText, settled, waysOf } from './fit';
 import type { Remark, RemarkWay } from './remark';

@@ -1,8 +1,8 @@
 /** What the fit findings share: ways out as edits, and the sentences about a run. */
 
+import { lengthText } from '../brickwork/lengths';
 import type { BlockFacts, Env } from '../resolve/env';
 import type { CutWay, Fit, LengthWay, Way } from '../setting-out';
-import { lengthText } from '../work/lengths';
 import { lineAfter, type RemarkWay } from './remark';
 
 /** How a run is named in a `fit` line, and how its ways out are written. */

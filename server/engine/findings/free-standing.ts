@@ -1,9 +1,9 @@
 /** How high a wall may stand free, by thickness and exposure: the first caution of the trade. */
 import { listed } from '../../../grammar/read/numbers';
+import { lengthText } from '../brickwork/lengths';
+import { halvesOf } from '../brickwork/masonry';
+import type { Work } from '../brickwork/needs';
 import { BlockFacts, type Env, type LineFacts } from '../resolve/env';
-import { lengthText } from '../work/lengths';
-import { halvesOf } from '../work/masonry';
-import type { Work } from '../work/needs';
 import { coursesText } from './courses';
 import { lineAfter, type Remark, type RemarkWay } from './remark';
 

@@ -1,8 +1,9 @@
 /** A bought brick that cannot keep the gauge of the standing work at a joint anyone would accept. */
+
+import type { Brick } from '../brickwork/goods';
+import { lengthText } from '../brickwork/lengths';
 import type { Env, LineFacts } from '../resolve/env';
 import type { JointLimits } from '../setting-out';
-import type { Brick } from '../work/goods';
-import { lengthText } from '../work/lengths';
 import type { Term } from '../working/term';
 import type { Remark } from './remark';
 

@@ -1,6 +1,7 @@
 /** Brickwork higher than is built up in one day: green mortar cannot carry it. */
+
+import { lengthText } from '../brickwork/lengths';
 import { type BlockFacts, defaultLine, type Env } from '../resolve/env';
-import { lengthText } from '../work/lengths';
 import { counted, type Term } from '../working/term';
 import type { Remark } from './remark';
 

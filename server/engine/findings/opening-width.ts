@@ -1,8 +1,9 @@
 /** An opening with work above or below it whose width is not brickwork and a joint. */
+
+import { lengthText } from '../brickwork/lengths';
+import type { Masonry } from '../brickwork/masonry';
+import type { OpeningFacts, WallPlan } from '../brickwork/wall/spec';
 import { fitRun, rowOf } from '../setting-out';
-import { lengthText } from '../work/lengths';
-import type { Masonry } from '../work/masonry';
-import type { OpeningFacts, WallPlan } from '../work/wall/spec';
 import type { Remark } from './remark';
 
 export function openingWidth(

@@ -1,6 +1,7 @@
 /** A pier whose size is no number of half bricks on plan. */
+
+import { lengthText, sizeText } from '../brickwork/lengths';
 import type { BlockFacts, Env } from '../resolve/env';
-import { lengthText, sizeText } from '../work/lengths';
 import type { Remark } from './remark';
 
 /** Sizes in bricks: only halves are laid. */

@@ -1,6 +1,7 @@
 /** The figures of a block: of a wall under its heading, of the job under its own, of what is bought of a brick. */
+
+import type { Figure } from '../brickwork/needs';
 import { allFigures, workFigures } from '../views/job-view';
-import type { Figure } from '../work/needs';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
 

@@ -1,8 +1,8 @@
 /** What stands at the end of lines while typing: totals of blocks, the price of the job, what a line works out to. */
 import type { ReadLine } from '../../../grammar/read/values';
+import type { Work } from '../brickwork/needs';
 import { amountsOf, moneyOf } from '../views/job-view';
 import { showTerm } from '../views/show';
-import type { Work } from '../work/needs';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
 import { lineText } from './line-text';

@@ -1,10 +1,10 @@
 /** A heading under the pointer: the figures of its block, and how the main one came about. */
 import type { ReadLine } from '../../../grammar/read/values';
 import type { WorkingView } from '../../../shared/views';
+import { lengthShown } from '../brickwork/lengths';
 import { wordOf } from '../resolve/book';
 import { showTerm } from '../views/show';
 import { workingOf } from '../views/working';
-import { lengthShown } from '../work/lengths';
 import type { Job } from '../workspace/job';
 import { figuresOf } from './figures';
 import { code, plain, workingList } from './markdown';

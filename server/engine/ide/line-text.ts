@@ -1,11 +1,11 @@
 /** What one line of a piece of work comes to: a length in bricks and joints, a number of courses as a height. */
 import type { ReadLine } from '../../../grammar/read/values';
+import { lengthShown, lengthText } from '../brickwork/lengths';
+import type { Work } from '../brickwork/needs';
 import { wordOf } from '../resolve/book';
 import type { Env } from '../resolve/env';
 import type { Segment, SettingOut } from '../setting-out';
 import { showTerm } from '../views/show';
-import { lengthShown, lengthText } from '../work/lengths';
-import type { Work } from '../work/needs';
 
 /** Nothing for a line that works out to nothing but itself. */
 export function lineText(

@@ -2,9 +2,9 @@
 import type { Value } from '../../../grammar/read/values';
 import type { Exact } from '../../../shared/exact';
 import { type Dimension, fromBase, toBase, type Unit, unitNamed } from '../../../shared/units';
+import { lengthText } from '../brickwork/lengths';
 import type { Env } from '../resolve/env';
 import { showValue } from '../views/show';
-import { lengthText } from '../work/lengths';
 
 const OTHERS: Partial<Record<Dimension, readonly string[]>> = {
   length: ['mm', 'm', 'ft'],

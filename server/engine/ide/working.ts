@@ -34,6 +34,7 @@ export function figureItems(job: Job): FigureItem[] {
 
 const GROUPS: Readonly<Record<string, string>> = {
   job: 'The job',
+  need: 'To buy',
   buy: 'To buy',
   cost: 'To buy',
   mix: 'To mix',

@@ -1,9 +1,9 @@
 /** Hours and what they cost: the gang together, and the days it comes. */
 import { exact } from '../../../shared/exact';
 import { unitNamed } from '../../../shared/units';
+import { inUnit } from '../brickwork/lengths';
 import { defaultTerm, type Env, LineFacts } from '../resolve/env';
 import { perTime } from '../resolve/per';
-import { inUnit } from '../work/lengths';
 import {
   counted,
   fact,

@@ -1,10 +1,10 @@
 /** What the whole job buys: parts of the work added up first, then lost and broken, then whole packs. */
 import { exact } from '../../../shared/exact';
 import { unitNamed } from '../../../shared/units';
+import { brickWaste, mixWaste } from '../brickwork/goods';
+import { inUnit, unitNames } from '../brickwork/lengths';
+import type { BrickNeed, MixNeed, PieceNeed } from '../brickwork/needs';
 import { type BlockFacts, defaultTerm, type Env, factsNamed, type LineFacts } from '../resolve/env';
-import { brickWaste, mixWaste } from '../work/goods';
-import { inUnit, unitNames } from '../work/lengths';
-import type { BrickNeed, MixNeed, PieceNeed } from '../work/needs';
 import {
   cents,
   convert,

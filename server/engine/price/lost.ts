@@ -3,8 +3,8 @@
  * outside their wall. All other totals stand, but no price is complete that they would have fed.
  */
 import { clipped, type Fault } from '../../../grammar/read/fault';
+import type { Work } from '../brickwork/needs';
 import type { Remark } from '../findings/remark';
-import type { Work } from '../work/needs';
 import { type Gap, withGaps } from '../working/term';
 import type { SourceBlock, SourceFile } from '../workspace/source';
 

@@ -2,7 +2,7 @@
  * Adds up what many pieces of work take. Long lists are added in groups that are kept: when one piece of work
  * changes, its group and the groups’ sum are added again, and nothing else.
  */
-import type { BrickNeed, MixNeed, Needs, PieceNeed, TaskNeed } from '../work/needs';
+import type { BrickNeed, MixNeed, Needs, PieceNeed, TaskNeed } from '../brickwork/needs';
 import { type Origin, sum, type Term } from '../working/term';
 
 /** Lists up to this long are added in one go, so that the working reads as one sum. */

@@ -1,9 +1,9 @@
 /** What each piece of work costs, and its part of the price: shares that add up to the job’s own figures. */
 import { type Exact, fromGeometry } from '../../../shared/exact';
 import { fromMinor, shareOut } from '../../../shared/money';
+import type { Needs } from '../brickwork/needs';
 import type { Env } from '../resolve/env';
 import { showTerm, showValue } from '../views/show';
-import type { Needs } from '../work/needs';
 import { counted, sum, type Term } from '../working/term';
 import type { MixBatch } from './buy';
 import type { JobPrice } from './total';

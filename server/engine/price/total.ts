@@ -1,12 +1,12 @@
 /** From all that the work takes to what the client pays. Each step is a term, so each can show its working. */
 
 import { unitNamed } from '../../../shared/units';
+import { inUnit } from '../brickwork/lengths';
+import type { Figure, Needs } from '../brickwork/needs';
 import { daysOf, type Gang, gangOf } from '../labour/gang';
 import type { Setting } from '../resolve/book';
 import { defaultTerm, type Env, LineFacts } from '../resolve/env';
 import { perTime, perVisit } from '../resolve/per';
-import { inUnit } from '../work/lengths';
-import type { Figure, Needs } from '../work/needs';
 import {
   cents,
   counted,

@@ -1,9 +1,9 @@
 /** A job as plain data, ready to show: every figure with its id, every block with its line for the editor. */
 import type { BlockView, FigureView, JobView } from '../../../shared/views';
+import type { Figure, Work } from '../brickwork/needs';
 import { headOrigin } from '../findings/remark';
 import { wordOf } from '../resolve/book';
 import type { Env } from '../resolve/env';
-import type { Figure, Work } from '../work/needs';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
 import { missingOf, showTerm } from './show';

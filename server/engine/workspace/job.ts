@@ -5,6 +5,10 @@
 
 import type { ReadLine } from '../../../grammar/read/values';
 import type { Finding } from '../../../shared/finding';
+import type { Work } from '../brickwork/needs';
+import { workPier } from '../brickwork/pier';
+import { workRepair } from '../brickwork/repair';
+import { workWall } from '../brickwork/wall';
 import { findingsOf } from '../findings/all';
 import { freeStanding } from '../findings/free-standing';
 import type { Remark } from '../findings/remark';
@@ -16,10 +20,6 @@ import { type JobPrice, priceOf } from '../price/total';
 import { Book, bookBlocks, wordOf } from '../resolve/book';
 import { type BlockFacts, type Env, envOf, factsOf, type Pick } from '../resolve/env';
 import { type FileStore, type Scope, scopeOf } from '../resolve/uses';
-import type { Work } from '../work/needs';
-import { workPier } from '../work/pier';
-import { workRepair } from '../work/repair';
-import { workWall } from '../work/wall';
 import type { Gap } from '../working/term';
 import { type SourceBlock, type SourceFile, WORK } from './source';
 import { tried } from './tried';

@@ -1,6 +1,7 @@
 /** Ways out, each tried before it is offered: one that does not clear its finding, or leaves an error, is none. */
+
+import type { Work } from '../brickwork/needs';
 import type { Remark, RemarkWay } from '../findings/remark';
-import type { Work } from '../work/needs';
 import { SourceBlock } from './source';
 
 /**

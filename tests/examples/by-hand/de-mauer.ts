@@ -1,5 +1,6 @@
 /** examples/de-mauer: a one-brick wall in Blockverband, NF, twelve courses; 24 and 16 half bricks either side of a gate. */
 import { cents, course, priceUp, sum, up } from './arithmetic';
+import { materialsOf, purchase } from './buying';
 
 // Half a brick is 125 mm with its joint: 24 x 125 - 10 = 2990 mm, 16 x 125 - 10 = 1990 mm.
 function stretch(halves: number) {
@@ -38,32 +39,26 @@ function hours(): number {
   return sum(laid / 48, coping / 30, CONCRETE / 350);
 }
 
+/** Kilograms a loose litre, kilograms a bag or a load, and euros. */
+const SOLD = {
+  zement: { weighs: 1.25, pack: 25, price: 5.9 },
+  kalkhydrat: { weighs: 0.6, pack: 25, price: 7.4 },
+  sand: { weighs: 1.6, pack: 1000, price: 46 },
+  kies: { weighs: 1.75, pack: 1000, price: 39 },
+};
+
 function materials(): Record<string, number> {
   const mixed = mortar() * 1.1;
   const concrete = CONCRETE * 1.05;
-  const dry = mixed * 1.33;
-  const bulk = concrete * 1.5;
-  const bought = {
-    zement: up(((dry / 8 + bulk / 7) * 1.25) / 25),
-    kalk: up(((dry / 8) * 0.6) / 25),
-    sand: up((((dry * 6) / 8) * 1.6) / 1000),
-    kies: up((((bulk * 6) / 7) * 1.75) / 1000),
-    bricks: up((laid + coping) * 1.03),
+  const mixes = {
+    'mg-iia': { wet: mixed, dry: mixed * 1.33, parts: { zement: 1, kalkhydrat: 1, sand: 6 } },
+    beton: { wet: concrete, dry: concrete * 1.5, parts: { zement: 1, kies: 6 } },
   };
+  const bricks = up((laid + coping) * 1.03);
   return {
-    'mix.mg-iia': mixed,
-    'mix.beton': concrete,
-    'buy.moorsiel-rot': bought.bricks,
-    'cost.moorsiel-rot': cents(bought.bricks * 0.88),
-    'buy.zement': bought.zement,
-    'cost.zement': cents(bought.zement * 5.9),
-    'buy.kalkhydrat': bought.kalk,
-    'cost.kalkhydrat': cents(bought.kalk * 7.4),
-    'buy.sand': bought.sand,
-    'cost.sand': bought.sand * 46,
-    'buy.kies': bought.kies,
-    'cost.kies': bought.kies * 39,
-    'job.bricks': bought.bricks,
+    ...materialsOf(mixes, SOLD),
+    ...purchase('moorsiel-rot', laid + coping, bricks, bricks * 0.88),
+    'job.bricks': bricks,
   };
 }
 

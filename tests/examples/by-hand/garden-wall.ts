@@ -1,6 +1,19 @@
 /** examples/garden-wall: a one-brick wall in Flemish bond, 7.3 m x 16 courses, with a gate between two piers. */
 import { cents, course, priceUp, sum, up } from './arithmetic';
-import { CLOSER, DAY, DRIVE, FROG, GANG, HALF, loose, TERMS, WHOLE } from './uk';
+import { materialsOf, purchase } from './buying';
+import {
+  CLOSER,
+  concreteMix,
+  DAY,
+  DRIVE,
+  FROG,
+  GANG,
+  HALF,
+  mortarMix,
+  SOLD,
+  TERMS,
+  WHOLE,
+} from './uk';
 
 // Left of the gate stand 2577.5 - 327.5 = 2250 mm: 20 half bricks of 112.5 mm, the last joint against the pier.
 // Stretchers and headers in turn; every second course starts with a header and a queen closer.
@@ -64,34 +77,16 @@ function hours(): number {
 }
 
 function materials(): Record<string, number> {
-  const mixed = mortar() * 1.1;
-  const concrete = CONCRETE * 1.05;
-  const [cement, lime, sand] = loose(mixed, [1, 1, 6]);
-  const dry = concrete * 1.5;
-  const bags = {
-    cement: up(((cement! + dry / 7) * 1.44) / 25),
-    lime: up((lime! * 0.6) / 25),
-    sand: up((sand! * 1.6) / 850),
-    ballast: up((((dry * 6) / 7) * 1.75) / 850),
+  const mixes = {
+    general: mortarMix(mortar(), { cement: 1, lime: 1, sand: 6 }),
+    concrete: concreteMix(CONCRETE),
   };
   const bricks = { red: up(red * 1.05), engineering: up(inDamp * 1.05) };
   return {
-    'mix.general': mixed,
-    'mix.concrete': concrete,
-    'buy.harwick-red': bricks.red,
-    'cost.harwick-red': cents(bricks.red * 0.92),
-    'buy.engineering': bricks.engineering,
-    'cost.engineering': cents(bricks.engineering * 0.78),
-    'buy.cement': bags.cement,
-    'cost.cement': cents(bags.cement * 6.4),
-    'buy.lime': bags.lime,
-    'cost.lime': cents(bags.lime * 9.2),
-    'buy.sand': bags.sand,
-    'cost.sand': bags.sand * 54,
-    'buy.ballast': bags.ballast,
-    'cost.ballast': bags.ballast * 52,
-    'buy.cap-400': 1,
-    'cost.cap-400': 31.5,
+    ...materialsOf(mixes, SOLD),
+    ...purchase('harwick-red', red, bricks.red, bricks.red * 0.92),
+    ...purchase('engineering', inDamp, bricks.engineering, bricks.engineering * 0.78),
+    ...purchase('cap-400', 1, 1, 31.5),
     'job.bricks': bricks.red + bricks.engineering,
   };
 }

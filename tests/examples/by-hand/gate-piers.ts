@@ -1,6 +1,7 @@
 /** examples/gate-piers: two piers, two bricks square, 26 courses, six bricks on edge to a side. */
 import { cents, priceUp, sum, up } from './arithmetic';
-import { CLOSER, DAY, DRIVE, FROG, GANG, loose, TERMS, WHOLE } from './uk';
+import { materialsOf, purchase } from './buying';
+import { CLOSER, concreteMix, DAY, DRIVE, FROG, GANG, mortarMix, SOLD, TERMS, WHOLE } from './uk';
 
 // Six wholes and four closers to a course: 6 x 2 + 4 x 1/2 x 2 = 16 quarter squares of 112.5 mm a side, 2 x 2 bricks.
 const COURSE = { wholes: 6, closers: 4 };
@@ -31,32 +32,15 @@ function hours(): number {
 }
 
 function materials(): Record<string, number> {
-  const mixed = MORTAR * 1.1;
-  const concrete = CONCRETE * 1.05;
-  const [cement, lime, sand] = loose(mixed, [1, 0.5, 4.5]);
-  const dry = concrete * 1.5;
-  const bags = {
-    cement: up(((cement! + dry / 7) * 1.44) / 25),
-    lime: up((lime! * 0.6) / 25),
-    sand: up((sand! * 1.6) / 850),
-    ballast: up((((dry * 6) / 7) * 1.75) / 850),
+  const mixes = {
+    strong: mortarMix(MORTAR, { cement: 1, lime: 0.5, sand: 4.5 }),
+    concrete: concreteMix(CONCRETE),
   };
   const bricks = { red: up(red * 1.05), engineering: up(damp * 1.05) };
   return {
-    'mix.strong': mixed,
-    'mix.concrete': concrete,
-    'buy.harwick-red': bricks.red,
-    'cost.harwick-red': cents(bricks.red * 0.92),
-    'buy.engineering': bricks.engineering,
-    'cost.engineering': cents(bricks.engineering * 0.78),
-    'buy.cement': bags.cement,
-    'cost.cement': cents(bags.cement * 6.4),
-    'buy.lime': bags.lime,
-    'cost.lime': cents(bags.lime * 9.2),
-    'buy.sand': bags.sand,
-    'cost.sand': bags.sand * 54,
-    'buy.ballast': bags.ballast,
-    'cost.ballast': bags.ballast * 52,
+    ...materialsOf(mixes, SOLD),
+    ...purchase('harwick-red', red, bricks.red, bricks.red * 0.92),
+    ...purchase('engineering', damp, bricks.engineering, bricks.engineering * 0.78),
     'job.bricks': bricks.red + bricks.engineering,
   };
 }

@@ -1,6 +1,7 @@
 /** examples/repair: a length taken down and built again, bricks cut out, joints repointed, coping laid again. */
 import { cents, priceUp, sum, up } from './arithmetic';
-import { DAY, DRIVE, FROG, GANG, loose, TERMS, WHOLE } from './uk';
+import { materialsOf, purchase } from './buying';
+import { DAY, DRIVE, FROG, GANG, mortarMix, SOLD, TERMS, WHOLE } from './uk';
 
 // 1.35 m are 12 half bricks of 112.5 mm. Through a one-brick wall every half brick of length is one brick.
 const DOWN = 12 * 9;
@@ -30,13 +31,22 @@ function hours(): number {
   return sum((DOWN + ON_EDGE) / 80, DOWN / 55, REUSED / 70, CUT_OUT / 5, 2.4 / 1, ON_EDGE / 35);
 }
 
-export function repair(): Record<string, number> {
-  const mixed = mortar() * 1.1;
-  const [lime, sand] = loose(mixed, [1, 3]);
+function materials(): Record<string, number> {
+  const mixes = { 'lime-soft': mortarMix(mortar(), { 'hydraulic-lime': 1, sand: 3 }) };
+  const sold = { 'hydraulic-lime': { weighs: 0.65, pack: 25, price: 16.5 }, sand: SOLD.sand };
   // 8% are turned away; sold in packs of 80.
   const packs = up(up(SHORT * 1.08) / 80);
-  const bags = { lime: up((lime! * 0.65) / 25), sand: up((sand! * 1.6) / 850) };
-  const spent = cents(packs * 124 + bags.lime * 16.5 + bags.sand * 54);
+  return {
+    ...materialsOf(mixes, sold),
+    ...purchase('harwick-antique', SHORT, packs * 80, packs * 124),
+    'job.bricks': packs * 80,
+  };
+}
+
+export function repair(): Record<string, number> {
+  const bought = materials();
+  const costs = Object.entries(bought).filter(([key]) => key.startsWith('cost.'));
+  const spent = cents(sum(...costs.map(([, cost]) => cost)));
   const labour = cents(hours() * GANG);
   const days = up(hours() / DAY, 0.5);
   const travel = cents(days * DRIVE);
@@ -55,14 +65,7 @@ export function repair(): Record<string, number> {
     'frost.hours': hours(),
     'frost.cost': cents(spent + labour),
     'frost.price': price['job.net']!,
-    'mix.lime-soft': mixed,
-    'buy.harwick-antique': packs * 80,
-    'cost.harwick-antique': packs * 124,
-    'buy.hydraulic-lime': bags.lime,
-    'cost.hydraulic-lime': cents(bags.lime * 16.5),
-    'buy.sand': bags.sand,
-    'cost.sand': bags.sand * 54,
-    'job.bricks': packs * 80,
+    ...bought,
     'job.hours': hours(),
     'job.days': days,
     'job.materials': spent,

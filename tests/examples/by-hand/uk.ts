@@ -1,5 +1,6 @@
 /** What the British examples share: the brick, and the terms of the firm (examples/firm.perp). */
 import type { Terms } from './arithmetic';
+import type { Mix } from './buying';
 
 /** 215 x 102.5 x 65 mm, in litres. */
 export const WHOLE = (215 * 102.5 * 65) / 1e6;
@@ -17,9 +18,22 @@ export const DRIVE = 2 * 14 * 0.45;
 
 export const TERMS: Terms = { overhead: 0.1, profit: 0.2, round: 5, tax: 0.2, deposit: 0.25 };
 
-/** Loose litres of a mix by its parts, from litres laid: 10% lost, 1.33 dry volumes to one of mortar. */
-export function loose(litres: number, parts: readonly number[]): number[] {
-  const dry = litres * 1.33;
-  const all = parts.reduce((a, b) => a + b, 0);
-  return parts.map((part) => (dry * part) / all);
+/** Kilograms a loose litre, kilograms a bag, and pounds. */
+export const SOLD = {
+  cement: { weighs: 1.44, pack: 25, price: 6.4 },
+  lime: { weighs: 0.6, pack: 25, price: 9.2 },
+  sand: { weighs: 1.6, pack: 850, price: 54 },
+  ballast: { weighs: 1.75, pack: 850, price: 52 },
+};
+
+/** From litres laid: 10% lost, 1.33 loose volumes to one of mortar. */
+export function mortarMix(laid: number, parts: Mix['parts']): Mix {
+  const wet = laid * 1.1;
+  return { wet, dry: wet * 1.33, parts };
+}
+
+/** 1 : 6 from litres laid: 5% lost, 1.5 loose volumes to one of concrete. */
+export function concreteMix(laid: number): Mix {
+  const wet = laid * 1.05;
+  return { wet, dry: wet * 1.5, parts: { cement: 1, ballast: 6 } };
 }

@@ -1,5 +1,6 @@
 /** examples/us-wall: a one-brick wall in common bond, in inches; 12 and 18 bricks either side of a gate, 16 courses. */
 import { cents, course, priceUp, sum, up } from './arithmetic';
+import { materialsOf, purchase } from './buying';
 
 // 12 bricks are 12 x 8 - 3/8 = 95 5/8 in, 18 are 143 5/8 in; half a brick is 4 in with its joint.
 // Courses 1, 7 and 13 are headers with a closer behind the quoin header at either end; the other thirteen are
@@ -44,36 +45,36 @@ function hours(): number {
   return sum(laid / 65, coping / 35, CONCRETE / 12);
 }
 
+/** Pounds a loose cubic foot, pounds a bag or a load, and dollars. */
+const SOLD = {
+  'portland-cement': { weighs: 94, pack: 94, price: 16.5 },
+  'hydrated-lime': { weighs: 40, pack: 50, price: 15.75 },
+  'mason-sand': { weighs: 80, pack: 2000, price: 48 },
+  'concrete-sand': { weighs: 100, pack: 2000, price: 44 },
+  gravel: { weighs: 90, pack: 2000, price: 46 },
+};
+
 function materials(): Record<string, number> {
   const mixed = mortar() * 1.15;
   const concrete = CONCRETE * 1.05;
-  // Four loose volumes of 1 : 1 : 6 make three of mortar; concrete 1 : 2 : 3 shrinks by a third.
-  const dry = (mixed * 4) / 3;
-  const bulk = concrete * 1.5;
-  const bought = {
-    cement: up(((dry / 8 + bulk / 6) * 94) / 94),
-    lime: up(((dry / 8) * 40) / 50),
-    sand: up((((dry * 6) / 8) * 80) / 2000),
-    coarse: up(((bulk / 3) * 100) / 2000),
-    gravel: up(((bulk / 2) * 90) / 2000),
-    bricks: up((laid + coping) * 1.05),
+  const mixes = {
+    // Four loose volumes of 1 : 1 : 6 make three of mortar; concrete 1 : 2 : 3 shrinks by a third.
+    'type-n': {
+      wet: mixed,
+      dry: (mixed * 4) / 3,
+      parts: { 'portland-cement': 1, 'hydrated-lime': 1, 'mason-sand': 6 },
+    },
+    concrete: {
+      wet: concrete,
+      dry: concrete * 1.5,
+      parts: { 'portland-cement': 1, 'concrete-sand': 2, gravel: 3 },
+    },
   };
+  const bricks = up((laid + coping) * 1.05);
   return {
-    'mix.type-n': mixed,
-    'mix.concrete': concrete,
-    'buy.dunlin-red': bought.bricks,
-    'cost.dunlin-red': cents((bought.bricks * 790) / 1000),
-    'buy.portland-cement': bought.cement,
-    'cost.portland-cement': cents(bought.cement * 16.5),
-    'buy.hydrated-lime': bought.lime,
-    'cost.hydrated-lime': cents(bought.lime * 15.75),
-    'buy.mason-sand': bought.sand,
-    'cost.mason-sand': bought.sand * 48,
-    'buy.concrete-sand': bought.coarse,
-    'cost.concrete-sand': bought.coarse * 44,
-    'buy.gravel': bought.gravel,
-    'cost.gravel': bought.gravel * 46,
-    'job.bricks': bought.bricks,
+    ...materialsOf(mixes, SOLD),
+    ...purchase('dunlin-red', laid + coping, bricks, (bricks * 790) / 1000),
+    'job.bricks': bricks,
   };
 }
 

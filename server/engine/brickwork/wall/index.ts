@@ -1,21 +1,15 @@
 /** A wall: laid, counted, timed, and looked at for what does not work and what is not safe. */
 
-import { capOverhang } from '../../findings/cap-overhang';
-import { dpcOff } from '../../findings/dpc';
-import { idleFits } from '../../findings/fit-idle';
-import { daysForHeight, higherThanALift } from '../../findings/lift';
-import { openingWidth } from '../../findings/opening-width';
+import { daysForHeight } from '../../findings/lift';
 import type { Remark } from '../../findings/remark';
-import { standInEachOther } from '../../findings/wall';
 import { type Gang, taskHours } from '../../labour/gang';
 import type { BlockFacts, Env } from '../../resolve/env';
 import { sumTallies } from '../../setting-out';
-import { fact, type Gap, named, sum, type Term, withGaps } from '../../working/term';
+import { fact, type Gap, sum, type Term, withGaps } from '../../working/term';
 import { capsOf, capTop } from '../cap';
-import { type CopingLaid, countCoping } from '../coping';
-import { type Counted, countBricks, courseTerms, laidFrom, mortarOf } from '../count';
+import { countCoping } from '../coping';
+import { type Counted, countBricks, laidFrom, mortarOf } from '../count';
 import { footingOf } from '../footing';
-import { areaShown, lengthShown } from '../lengths';
 import { type Masonry, masonryOf } from '../masonry';
 import type {
   BrickNeed,
@@ -27,12 +21,11 @@ import type {
   TopRun,
   Work,
 } from '../needs';
-import { ruleOfThumb } from '../rule';
 import { copingRuns } from './copings';
 import { countWall, inputsOf, type WallCounts } from './counts';
-import { remarkOnRuns } from './fits';
-import { heightRun } from './height';
+import { wallFigures } from './figures';
 import { notesOf } from './notes';
+import { decisionRemarks, wallRemarks } from './remarks';
 import { sayWall } from './says';
 import { planWall, type WallPlan } from './spec';
 
@@ -84,39 +77,11 @@ class WallWork {
   ) {
     this.env = masonry.env;
     this.counts = countWall(masonry, plan);
-    for (const { a, b } of this.counts.out.clashes)
-      remarks.push(standInEachOther(masonry.facts, a, b));
-    remarkOnRuns(this.counts.runs, masonry, remarks);
-    for (const opening of plan.openings) this.note(openingWidth(opening, plan, masonry));
-    for (const pier of plan.piers)
-      this.note(capOverhang(pier.facts, pier.spec.width, pier.spec.depth, this.env));
-    const { dpc } = this.counts;
-    if (dpc) remarks.push(...dpcOff(dpc.line, dpc.brick, plan.spec.unit, plan.spec.courses));
-    this.note(higherThanALift(masonry.facts, this.counts.out.gauge * plan.spec.courses, this.env));
+    remarks.push(...wallRemarks(masonry, plan, this.counts));
     for (const { facts, spec } of plan.piers)
       this.tops.push(...capTop(facts, spec.from, spec.width, spec.courses));
     this.coping = this.countCopings();
     this.caps = plan.piers.flatMap((p) => capsOf(p.facts));
-  }
-
-  /** Decisions of the wall itself and of each pier in it that answer nothing. */
-  private lookAtFits(copings: readonly CopingLaid[]): void {
-    const { facts } = this.masonry;
-    const runs = this.counts.runs.map(({ text, fit, segment }) => ({
-      name: text.name,
-      open: fit.works === 'no' || segment.broken.length > 0,
-    }));
-    const tops = (home: BlockFacts) =>
-      copings
-        .filter((c) => c.run.text.home === home)
-        .map((c) => ({ name: c.run.text.name, open: !c.works }));
-    this.remarks.push(...idleFits(facts, [...runs, ...tops(facts), heightRun(this.plan.height)]));
-    for (const pier of this.plan.piers)
-      this.remarks.push(...idleFits(pier.facts, [...tops(pier.facts), heightRun(pier.height)]));
-  }
-
-  private note(remark: Remark | undefined): void {
-    if (remark) this.remarks.push(remark);
   }
 
   private countCopings(): Counted | undefined {
@@ -124,7 +89,7 @@ class WallWork {
       run,
       ...countCoping(run, this.masonry, this.remarks),
     }));
-    this.lookAtFits(runs);
+    this.remarks.push(...decisionRemarks(runs, this.masonry, this.plan, this.counts));
     if (!runs.length) return undefined;
     this.tops.push(...runs.map((r) => r.top));
     this.copingCuts = runs.reduce((sum, r) => sum + r.cuts, 0);
@@ -142,7 +107,7 @@ class WallWork {
   done(): Work {
     const { facts } = this.masonry;
     const needs = this.needs();
-    const figures = this.figures(needs);
+    const figures = wallFigures(this.masonry, this.plan, this.counts, needs);
     const settingOut = this.counts.out;
     const { unit, joints } = this.plan.spec;
     const coped = this.masonry.facts.line('coping')?.word('kind') === 'brick-on-edge';
@@ -258,58 +223,4 @@ class WallWork {
       amount ? [{ task, hours: taskHours(task, label, amount, this.env, this.gang) }] : [],
     );
   }
-
-  private figures(needs: Needs): Figure[] {
-    const { spec, height } = this.plan;
-    const area = areaShown(this.env, 'Face of the wall', faceArea(this.counts), {
-      note: 'openings and piers left out',
-      args: this.laidFrom(),
-    });
-    const high = lengthShown(
-      this.env,
-      'Height of the courses',
-      this.counts.out.gauge * spec.courses,
-      { args: courseTerms(height, this.masonry) },
-    );
-    const bricks =
-      needs.bricks.length > 1
-        ? sum(
-            'Bricks, all kinds',
-            'bricks',
-            needs.bricks.map((b) => b.bricks),
-          )
-        : named('Bricks', needs.bricks[0]!.bricks);
-    const figures: Figure[] = [
-      { key: 'bricks', term: bricks },
-      { key: 'area', term: area },
-      { key: 'courses', term: { ...height.term, label: 'Courses' } },
-      { key: 'height', term: high },
-      { key: 'mortar', term: named('Mortar, laid', needs.mixes[0]!.litres) },
-      {
-        key: 'hours',
-        term: sum(
-          'Hours of the gang',
-          'h',
-          needs.tasks.map((t) => t.hours),
-        ),
-      },
-    ];
-    const rule = ruleOfThumb(area, spec.thickness, this.masonry);
-    if (rule) figures.splice(1, 0, { key: 'rule', term: rule });
-    if (needs.mixes[1])
-      figures.push({
-        key: 'concrete',
-        term: named('Concrete in the footing', needs.mixes[1].litres),
-      });
-    return figures;
-  }
-}
-
-/** Of the stretches laid, mm²: the piers have their own. */
-function faceArea(counts: WallCounts): number {
-  let area = 0;
-  for (const band of counts.out.bands)
-    for (const segment of band.segments)
-      area += (segment.to - segment.from) * (band.to - band.from) * counts.out.gauge;
-  return area;
 }

@@ -1,0 +1,65 @@
+/** The figures of a wall, each a term with its working. */
+import { named, sum } from '../../working/term';
+import { courseTerms, laidFrom } from '../count';
+import { areaShown, lengthShown } from '../lengths';
+import type { Masonry } from '../masonry';
+import type { Figure, Needs } from '../needs';
+import { ruleOfThumb } from '../rule';
+import { inputsOf, type WallCounts } from './counts';
+import type { WallPlan } from './spec';
+
+export function wallFigures(
+  masonry: Masonry,
+  plan: WallPlan,
+  counts: WallCounts,
+  needs: Needs,
+): Figure[] {
+  const { spec, height } = plan;
+  const area = areaShown(masonry.env, 'Face of the wall', faceArea(counts), {
+    note: 'openings and piers left out',
+    args: laidFrom(masonry, inputsOf(masonry, plan)),
+  });
+  const high = lengthShown(masonry.env, 'Height of the courses', counts.out.gauge * spec.courses, {
+    args: courseTerms(height, masonry),
+  });
+  const bricks =
+    needs.bricks.length > 1
+      ? sum(
+          'Bricks, all kinds',
+          'bricks',
+          needs.bricks.map((b) => b.bricks),
+        )
+      : named('Bricks', needs.bricks[0]!.bricks);
+  const figures: Figure[] = [
+    { key: 'bricks', term: bricks },
+    { key: 'area', term: area },
+    { key: 'courses', term: { ...height.term, label: 'Courses' } },
+    { key: 'height', term: high },
+    { key: 'mortar', term: named('Mortar, laid', needs.mixes[0]!.litres) },
+    {
+      key: 'hours',
+      term: sum(
+        'Hours of the gang',
+        'h',
+        needs.tasks.map((t) => t.hours),
+      ),
+    },
+  ];
+  const rule = ruleOfThumb(area, spec.thickness, masonry);
+  if (rule) figures.splice(1, 0, { key: 'rule', term: rule });
+  if (needs.mixes[1])
+    figures.push({
+      key: 'concrete',
+      term: named('Concrete in the footing', needs.mixes[1].litres),
+    });
+  return figures;
+}
+
+/** Of the stretches laid, mm²: the piers have their own. */
+function faceArea(counts: WallCounts): number {
+  let area = 0;
+  for (const band of counts.out.bands)
+    for (const segment of band.segments)
+      area += (segment.to - segment.from) * (band.to - band.from) * counts.out.gauge;
+  return area;
+}
