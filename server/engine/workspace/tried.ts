@@ -5,11 +5,19 @@ import type { Remark, RemarkWay } from '../findings/remark';
 import { SourceBlock } from './source';
 
 /**
+ * More findings than this in one piece of work, or a longer one, and trying every way would take longer than anyone
+ * waits: then they are offered untried.
+ */
+const MOST_TRIED = 30;
+const LONGEST_TRIED = 300;
+
+/**
  * The same work, its remarks offering only ways that do what they say. They are tried when somebody asks for them:
  * the block is read with the edits in it, and worked out by `again`.
  */
 export function tried(work: Work, again: (block: SourceBlock) => Work | undefined): Work {
-  if (!work.remarks.some((r) => r.ways)) return work;
+  const offering = work.remarks.filter((r) => r.ways).length;
+  if (!offering || offering > MOST_TRIED || work.block.lines.length > LONGEST_TRIED) return work;
   const remarks = work.remarks.map((remark) =>
     remark.ways ? { ...remark, ways: () => thatClear(remark, work, again) } : remark,
   );
