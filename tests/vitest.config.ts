@@ -20,5 +20,6 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/host/**'],
     testTimeout: 20_000,
+    setupFiles: ['tests/harness/seed.ts'],
   },
 });

@@ -54,4 +54,9 @@ describe('whatever the numbers, an answer comes, and soon', () => {
       { numRuns: 3000, interruptAfterTimeLimit: 15_000, markInterruptAsFailure: true },
     );
   });
+
+  test('more courses than can be counted are none', () => {
+    const out = setOut(wall({ courses: 1e300, length: 1e6, joints: { bed: 0, perpend: 65 } }));
+    expect(tally(out).wholes).toBe(0);
+  });
 });

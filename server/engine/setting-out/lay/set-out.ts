@@ -133,6 +133,9 @@ function brokenAt(site: Site, at: number, why: 'bond' | 'cut', across: boolean):
     : { at, why, where: 'middle' };
 }
 
+/** Far above any wall, and far below where counts stop being exact. */
+const MOST_COURSES = 1e7;
+
 function makesSense(spec: WallSpec): boolean {
   const { unit, joints, limits, bond } = spec;
   const courses = wholeCourses(spec);
@@ -145,7 +148,8 @@ function makesSense(spec: WallSpec): boolean {
     joints.perpend >= 0 &&
     sizes.every((size) => size > 0 && Number.isFinite(size)) &&
     courses > 0 &&
-    Number.isFinite(courses + bond.lap) &&
+    courses <= MOST_COURSES &&
+    Number.isFinite(bond.lap) &&
     laid
   );
 }
