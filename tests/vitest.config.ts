@@ -19,7 +19,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/host/**'],
-    testTimeout: 20_000,
+    testTimeout: 60_000,
     setupFiles: ['tests/harness/seed.ts'],
   },
 });
