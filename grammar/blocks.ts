@@ -2,10 +2,11 @@
  * Text into blocks, and a block into its lines. A line that begins in the first column opens a block;
  * nothing in the notation crosses from one block into another.
  */
+
+import { nearest } from '../shared/nearest';
 import { span } from '../shared/span';
 import { BODY_ONLY, headingNamed, type LineKind, lineOf } from './lines';
 import { readItems } from './parser';
-import { nearest } from './read/nearest';
 import type { BlockSyntax, CommentSyntax, Item, LineSyntax, WordItem } from './syntax';
 import { lexLine } from './tokens';
 

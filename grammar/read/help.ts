@@ -1,10 +1,11 @@
 /** What is probably meant where an item does not fit, and why it cannot be what it was meant for. */
+
+import { nearest } from '../../shared/nearest';
 import { cover, type Span } from '../../shared/span';
 import type { Slot } from '../lines';
 import type { Item, LineSyntax } from '../syntax';
 import { clipped, type FaultWay, replace } from './fault';
 import type { Mismatch } from './match';
-import { nearest } from './nearest';
 
 export interface Help {
   /** Where the trouble is, when it is not the one item. */

@@ -1,10 +1,10 @@
 /** Numbers and units of an item, exact, or a fault that says what is wrong with them. */
 import { Decimal, type Exact, readFraction, readNumber } from '../../shared/exact';
+import { nearest } from '../../shared/nearest';
 import { cover } from '../../shared/span';
 import { type Dimension, type Unit, unitNamed, unitsOf } from '../../shared/units';
 import type { NumberText } from '../syntax';
 import { clipped, type Fault, fault, replace } from './fault';
-import { nearest } from './nearest';
 import { type After, digitsOf, twoWays } from './two-ways';
 
 export type Outcome<T> = { readonly value: T } | { readonly fault: Fault };

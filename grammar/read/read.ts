@@ -1,4 +1,6 @@
 /** From the syntax of a block to what its lines say, with a fault for each line that says nothing. */
+
+import { nearest } from '../../shared/nearest';
 import { type Span, span } from '../../shared/span';
 import { readBlock } from '../blocks';
 import { BODY_ONLY, HEADINGS, headingNamed, type LineKind, lineOf } from '../lines';
@@ -7,7 +9,6 @@ import { article, pattern } from './describe';
 import { clipped, type Fault, type FaultWay, fault, replace } from './fault';
 import { type Match, match } from './match';
 import { misfit } from './misfit';
-import { nearest } from './nearest';
 import { listed } from './numbers';
 import type { ReadBlock, ReadLine } from './values';
 

@@ -61,11 +61,6 @@ export function kerfTerm(env: Env): Term {
   return defaultTerm(env, 'kerf', 'width', 'saw cut');
 }
 
-/** A size known in full, or nothing. */
-export function unitOf(masonry: Masonry): UnitSize | undefined {
-  return masonry.brick.size;
-}
-
 /** Halves of a brick that a thickness in bricks has. */
 export function halvesOf(bricks: number): number {
   return Math.round(bricks * 2);

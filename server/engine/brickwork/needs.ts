@@ -44,8 +44,6 @@ export interface Needs {
   readonly leastDays?: Term;
 }
 
-export const NO_NEEDS: Needs = { bricks: [], mixes: [], pieces: [], tasks: [] };
-
 /** A figure that a reader can ask for by name. */
 export interface Figure {
   /** The last part of its id: `bricks`, `gate.width`. */

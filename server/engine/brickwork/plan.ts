@@ -1,5 +1,6 @@
 /** The plan of a pier: its size over the faces, and what each of two alternate courses takes. */
 
+import type { Value } from '../../../grammar/read/values';
 import { bondsThrough, brickShape } from '../findings/brick-shape';
 import { pierPlanMissing } from '../findings/pier-plan-missing';
 import { pierNotHalves, pierSize } from '../findings/pier-size';
@@ -45,7 +46,7 @@ export function planOf(facts: BlockFacts, masonry: Masonry, remarks: Remark[]): 
   if (off) remarks.push(off);
   // Far from what its bricks make, a size is no size of a pier: what is laid is what is counted.
   const sides = inBricks || off?.severity === 'warning' ? laid : said;
-  const plans = plansFor(along, across, masonry) ?? byArea(along, across, facts, masonry, remarks);
+  const plans = plansFor(along, across, masonry) ?? byArea(along, across, facts, remarks);
   return {
     name: facts.name,
     width: sides[0]!,
@@ -71,14 +72,12 @@ function plansFor(along: number, across: number, masonry: Masonry): PieceCount[]
   return undefined;
 }
 
-function piecesOf(list: unknown): PieceCount[] {
-  const of = (list as { of?: readonly Record<string, never>[] } | undefined)?.of ?? [];
-  return of.map(
-    ({ piece, count }: Record<string, { text?: string; low?: { toNumber(): number } }>) => ({
-      piece: wordOf(piece as never) as PieceCount['piece'],
-      count: count?.low?.toNumber() ?? 0,
-    }),
-  );
+function piecesOf(list: Value | undefined): PieceCount[] {
+  if (list?.kind !== 'list') return [];
+  return list.of.map(({ piece, count }) => ({
+    piece: wordOf(piece) as PieceCount['piece'],
+    count: count?.kind === 'quantity' ? count.low.toNumber() : 0,
+  }));
 }
 
 /** No plan is known: bricks by area, which is right in number and says nothing of the bond. */
@@ -86,12 +85,10 @@ function byArea(
   along: number,
   across: number,
   facts: BlockFacts,
-  masonry: Masonry,
   remarks: Remark[],
 ): PieceCount[][] {
   remarks.push(pierPlanMissing(facts, along / 2, across / 2));
   const halfBricks = along * across;
   const whole: PieceCount = { piece: 'whole', count: Math.floor(halfBricks / 2) };
-  void masonry;
   return [halfBricks % 2 ? [whole, { piece: 'half', count: 1 }] : [whole]];
 }

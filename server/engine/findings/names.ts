@@ -1,6 +1,7 @@
 /** A name that no file gives, or that two places give. */
-import { nearest } from '../../../grammar/read/nearest';
+
 import { listed } from '../../../grammar/read/numbers';
+import { nearest } from '../../../shared/nearest';
 import type { Origin } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
 import { headOrigin, type Remark, rewrite } from './remark';
@@ -34,10 +35,6 @@ export function nameUnknown(
     ? [{ title: `Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
     : [];
   return { code: 'name-unknown', severity: 'error', origin, message, ways };
-}
-
-export function brickUnknown(origin: Origin, name: string, known: readonly string[]): Remark {
-  return nameUnknown(origin, 'brick', name, known);
 }
 
 export function nameTwice(

@@ -1,5 +1,5 @@
 /** A file as lines and blocks. An edit re-reads the blocks it touches; the others keep their identity, and so all that was worked out from them. */
-import { cutBlocks } from '../../../grammar/blocks';
+import { cutBlocks, splitLines } from '../../../grammar/blocks';
 import { headingNamed } from '../../../grammar/lines';
 import { read } from '../../../grammar/read/read';
 import type { ReadBlock, ReadLine } from '../../../grammar/read/values';
@@ -89,8 +89,6 @@ export interface TextChange {
   readonly text: string;
 }
 
-const LINE_END = /\r\n|\n|\r/;
-
 export class SourceFile {
   lines: string[] = [];
   blocks: SourceBlock[] = [];
@@ -120,7 +118,7 @@ export class SourceFile {
     this.bookVersion += 1;
     this.characters = text.length;
     this.refused = text.length > MOST_CHARACTERS ? 'too-large' : undefined;
-    this.lines = text.replace(/^\ufeff/, '').split(LINE_END);
+    this.lines = splitLines(text.replace(/^\ufeff/, ''));
     this.blocks = this.refused ? [] : this.cut(0, this.lines.length);
   }
 
@@ -180,7 +178,7 @@ export class SourceFile {
   private spliced(change: TextChange): number {
     const head = (this.lines[change.startLine] ?? '').slice(0, change.startColumn);
     const tail = (this.lines[change.endLine] ?? '').slice(change.endColumn);
-    const fresh = (head + change.text + tail).split(LINE_END);
+    const fresh = splitLines(head + change.text + tail);
     const gone = this.lines.splice(
       change.startLine,
       change.endLine - change.startLine + 1,

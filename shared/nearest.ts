@@ -5,7 +5,7 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
   let least = Math.max(1, Math.floor(asked.length / 3)) + 1;
   for (const candidate of known) {
     if (Math.abs(candidate.length - asked.length) >= least) continue;
-    const steps = distance(asked, candidate.toLowerCase());
+    const steps = lettersApart(asked, candidate.toLowerCase());
     if (steps < least) {
       least = steps;
       best = candidate;
@@ -15,7 +15,7 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
 }
 
 /** Insertions, deletions, changes and swaps of neighbours between two words. */
-function distance(a: string, b: string): number {
+export function lettersApart(a: string, b: string): number {
   let before: number[] = [];
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
