@@ -2,7 +2,6 @@
 import type { Fault } from '../../../grammar/read/fault';
 import type { Finding } from '../../../shared/finding';
 import { ONCE } from '../resolve/book';
-import { ASSUMED_LIBRARY } from '../resolve/uses';
 import type { Job } from '../workspace/job';
 import { MOST_CHARACTERS, type SourceBlock } from '../workspace/source';
 import { cautions } from './cautions';
@@ -76,7 +75,8 @@ function fileRemarks(job: Job): Remark[] {
   const first = job.file.blocks.find((b) => b.read.heading);
   if (!first) return [];
   if (first.kind !== 'perpend') remarks.push(editionMissing(first, saysEdition(job)));
-  if (job.scope.assumed) remarks.push(libraryAssumed(first, ASSUMED_LIBRARY));
+  const { assumed } = job.scope;
+  if (assumed) remarks.push(libraryAssumed(first, assumed));
   const seen = new Map<string, SourceBlock>();
   for (const block of job.file.blocks) {
     const kind = block.kind ?? '';

@@ -26,9 +26,6 @@ const MOST_FILES = 64;
 /** Files asked for in all, those that are not there too: asking the disk takes time. */
 const MOST_ASKED = 4 * MOST_FILES;
 
-/** The library taken when no file names one: said in a finding, never in silence. */
-export const ASSUMED_LIBRARY = 'uk';
-
 /** What no country owns, such as the currencies: every job has it, and no line names it. */
 const WORLD = 'world';
 
@@ -36,18 +33,25 @@ export interface Scope {
   /** The job first, then what it uses in order, nearest first, then libraries. */
   readonly files: readonly SourceFile[];
   readonly remarks: readonly Remark[];
-  /** No `use` names a library, so one was taken. */
-  readonly assumed: boolean;
+  /** The library that was taken because no `use` names one. */
+  readonly assumed?: string;
 }
 
 export function scopeOf(job: SourceFile, store: FileStore): Scope {
   const walk = new Walk(store);
   walk.visit(job, [], 0);
   const isLibrary = [...store.libraries, WORLD].some((name) => store.library(name) === job);
-  const assumed = !isLibrary && !walk.libraries.length;
-  if (assumed) walk.takeLibrary(ASSUMED_LIBRARY);
+  const assumed = isLibrary || walk.libraries.length ? undefined : assumedBy(store);
+  if (assumed) walk.takeLibrary(assumed);
   walk.takeLibrary(WORLD);
   return { files: [...walk.files, ...walk.libraries], remarks: walk.remarks, assumed };
+}
+
+/** The country that the world’s library names for jobs that name none: said in a finding, never in silence. */
+function assumedBy(store: FileStore): string | undefined {
+  const use = store.library(WORLD)?.blocks.find((block) => block.kind === 'use');
+  const library = use?.read.heading?.values.library;
+  return library?.kind === 'word' ? library.text : undefined;
 }
 
 class Walk {
