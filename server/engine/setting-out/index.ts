@@ -26,6 +26,7 @@ export { fitHeight, gaugeJoint, heightOf } from './fit/height';
 export { setOut } from './lay/set-out';
 export { rowOf } from './lay/stretch';
 export type {
+  Area,
   Band,
   BondPattern,
   BrokenBond,
@@ -44,6 +45,7 @@ export type {
   PieceRun,
   PierPlan,
   PierSpec,
+  PlacedPiece,
   Segment,
   SettingOut,
   UnitSize,

@@ -203,3 +203,24 @@ export interface SettingOut {
   /** Pairs of openings or piers that stand in each other's place. */
   clashes: readonly { a: string; b: string }[];
 }
+
+/**
+ * One piece where it lies on plan, mm: `x` along the work from its left end, `y` through it from the
+ * front face, both to its nearest corner; `along` and `across` are its sizes the same ways.
+ * `piece` is what it is cut as.
+ */
+export interface PlacedPiece {
+  readonly piece: CountedPiece;
+  readonly x: number;
+  readonly y: number;
+  readonly along: number;
+  readonly across: number;
+}
+
+/** A rectangle on plan or in a face, mm. */
+export interface Area {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}

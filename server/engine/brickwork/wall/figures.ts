@@ -47,7 +47,7 @@ export function wallFigures(
   ];
   const rule = ruleOfThumb(area, spec.thickness, masonry);
   if (rule) figures.splice(1, 0, { key: 'rule', term: rule });
-  if (needs.mixes[1])
+  if (needs.mixes[1] && masonry.facts.line('footing'))
     figures.push({
       key: 'concrete',
       term: named('Concrete in the footing', needs.mixes[1].litres),

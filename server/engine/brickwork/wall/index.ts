@@ -25,6 +25,8 @@ import { copingRuns } from './copings';
 import { countWall, inputsOf, type WallCounts } from './counts';
 import { wallFigures } from './figures';
 import { notesOf } from './notes';
+import { partsOf } from './parts';
+import type { Part, PartBricks } from './parts/part';
 import { decisionRemarks, wallRemarks } from './remarks';
 import { sayWall } from './says';
 import { planWall, type WallPlan } from './spec';
@@ -68,6 +70,7 @@ class WallWork {
   private copingCuts = 0;
   private readonly tops: TopRun[] = [];
   private readonly caps: PieceNeed[];
+  private readonly parts: readonly Part[];
 
   constructor(
     private readonly masonry: Masonry,
@@ -82,6 +85,9 @@ class WallWork {
       this.tops.push(...capTop(facts, spec.from, spec.width, spec.courses));
     this.coping = this.countCopings();
     this.caps = plan.piers.flatMap((p) => capsOf(p.facts));
+    this.parts = partsOf(masonry, plan, this.counts, gang);
+    remarks.push(...this.parts.flatMap((p) => p.remarks ?? []));
+    this.tops.push(...this.parts.flatMap((p) => p.tops ?? []));
   }
 
   private countCopings(): Counted | undefined {
@@ -107,13 +113,19 @@ class WallWork {
   done(): Work {
     const { facts } = this.masonry;
     const needs = this.needs();
-    const figures = wallFigures(this.masonry, this.plan, this.counts, needs);
+    const figures = [
+      ...wallFigures(this.masonry, this.plan, this.counts, needs),
+      ...this.parts.flatMap((p) => p.figures ?? []),
+    ];
     const settingOut = this.counts.out;
     const { unit, joints } = this.plan.spec;
     const coped = this.masonry.facts.line('coping')?.word('kind') === 'brick-on-edge';
     const coping = coped ? unit.width + joints.bed : 0;
     const height = settingOut.gauge * this.plan.spec.courses + coping;
-    const says = sayWall(this.masonry, this.plan, this.coping !== undefined);
+    const says = [
+      ...sayWall(this.masonry, this.plan, this.coping !== undefined),
+      ...this.parts.flatMap((p) => p.says ?? []),
+    ];
     return {
       block: facts.block,
       kind: 'wall',
@@ -134,6 +146,7 @@ class WallWork {
     const stands = this.masonry.facts.orDefault('stands')?.word('how') ?? 'free';
     return new Set(
       [
+        ...this.parts.flatMap((p) => p.does ?? []),
         cuts ? 'cutting' : '',
         this.plan.piers.length ? 'piers' : '',
         stands === 'held' ? '' : stands === 'free' ? 'free-standing' : stands,
@@ -144,7 +157,7 @@ class WallWork {
   private bricks(): BrickNeed[] {
     const { brick } = this.masonry;
     const { wall, piers, dpc } = this.counts;
-    const parts = [wall, piers, this.coping]
+    const parts = [wall, piers, this.coping, ...this.own()]
       .filter((c): c is Counted => c !== undefined)
       .map((c) => c.bricks);
     const main = sum(
@@ -162,15 +175,41 @@ class WallWork {
         bricks: withGaps(dpc.counted.bricks, dpc.brick.gaps),
         origin: dpc.line.at('brick'),
       });
+    for (const { brick: other, counted } of this.others())
+      needs.push({
+        brick: other.name,
+        block: other.facts?.block,
+        bricks: withGaps(counted.bricks, other.gaps),
+        origin: other.origin,
+      });
     return needs;
+  }
+
+  /** Bricks of the wall's features that are the wall's own kind. */
+  private own(): Counted[] {
+    const mine = this.parts.flatMap((p) => p.bricks ?? []);
+    return mine.filter((b) => this.isOwn(b)).map((b) => b.counted);
+  }
+
+  /** Those of another kind. */
+  private others(): PartBricks[] {
+    return this.parts.flatMap((p) => p.bricks ?? []).filter((b) => !this.isOwn(b));
+  }
+
+  private isOwn({ brick }: PartBricks): boolean {
+    return brick.name === this.masonry.brick.name;
   }
 
   private mortar(): MixNeed {
     const { mix, brick } = this.masonry;
     const { wall, piers, dpc } = this.counts;
-    const own = [wall, piers, this.coping].filter((c): c is Counted => c !== undefined);
+    const own = [wall, piers, this.coping, ...this.own()].filter(
+      (c): c is Counted => c !== undefined,
+    );
     const laid = [{ tally: sumTallies(own.map((c) => c.tally)), brick }];
     if (dpc) laid.push({ tally: dpc.counted.tally, brick: dpc.brick });
+    for (const { counted, brick: other } of this.others())
+      laid.push({ tally: counted.tally, brick: other });
     const litres = mortarOf('Mortar', laid, this.env, this.laidFrom());
     return {
       mix: mix.name,
@@ -187,10 +226,15 @@ class WallWork {
   private needs(): Needs {
     const bricks = this.bricks();
     const footing = footingOf(this.masonry.facts, this.env, this.length());
-    const mixes = [this.mortar(), ...(footing ? [footing] : [])];
+    const mixes = [
+      this.mortar(),
+      ...(footing ? [footing] : []),
+      ...this.parts.flatMap((p) => p.mixes ?? []),
+    ];
     const height = this.counts.out.gauge * this.plan.spec.courses;
     const leastDays = daysForHeight(height, this.env);
-    return { bricks, mixes, pieces: this.caps, tasks: this.tasks(footing), leastDays };
+    const pieces = [...this.caps, ...this.parts.flatMap((p) => p.pieces ?? [])];
+    return { bricks, mixes, pieces, tasks: this.tasks(footing), leastDays };
   }
 
   private length(): Term {
@@ -219,8 +263,9 @@ class WallWork {
           : undefined,
       ],
     ];
-    return tasks.flatMap(([task, label, amount]) =>
+    const own = tasks.flatMap(([task, label, amount]) =>
       amount ? [{ task, hours: taskHours(task, label, amount, this.env, this.gang) }] : [],
     );
+    return [...own, ...this.parts.flatMap((p) => p.tasks ?? [])];
   }
 }

@@ -1,0 +1,37 @@
+/** What one feature of a wall (its heads and sills, its ties, its corbels) adds to the wall's own brickwork. */
+import type { Remark } from '../../../findings/remark';
+import type { Gang } from '../../../labour/gang';
+import type { Counted } from '../../count';
+import type { Brick } from '../../goods';
+import type { Masonry } from '../../masonry';
+import type { Figure, MixNeed, PieceNeed, TaskNeed, TopRun } from '../../needs';
+import type { WallCounts } from '../counts';
+import type { WallPlan } from '../spec';
+
+/** Bricks of a feature: counted, and laid in the wall's mortar. */
+export interface PartBricks {
+  readonly brick: Brick;
+  readonly counted: Counted;
+}
+
+export interface Part {
+  readonly bricks?: readonly PartBricks[];
+  readonly mixes?: readonly MixNeed[];
+  readonly pieces?: readonly PieceNeed[];
+  readonly tasks?: readonly TaskNeed[];
+  readonly figures?: readonly Figure[];
+  readonly remarks?: readonly Remark[];
+  readonly tops?: readonly TopRun[];
+  /** Sentences for the client. */
+  readonly says?: readonly string[];
+  /** What brings up a caution: see `WorkFacts.does`. */
+  readonly does?: readonly string[];
+}
+
+/** Works one feature out; nothing where the wall has none of it. */
+export type PartOf = (
+  masonry: Masonry,
+  plan: WallPlan,
+  counts: WallCounts,
+  gang: Gang,
+) => Part | undefined;
