@@ -122,6 +122,12 @@ export const MATERIAL: LineKind = line(
         'loose 1440 kg/m3',
       ),
       line(
+        'size',
+        [size('size', [3], 'length')],
+        'Size of one that is laid, such as a tile: length, width, thickness.',
+        'size 265 x 165 x 11 mm',
+      ),
+      line(
         'price',
         [
           money('money'),
@@ -194,9 +200,22 @@ export const OUTPUT: LineKind = line(
     body: [
       SOURCE,
       perHour('facework', 'Bricks laid in a wall.', 'facework 55 bricks per h'),
+      perHour('blockwork', 'Backing skins laid.', 'blockwork 1.2 m2 per h'),
       perHour('pier-work', 'Bricks laid in a pier.', 'pier-work 40 bricks per h'),
       perHour('coping', 'Bricks laid on edge.', 'coping 45 bricks per h'),
       perHour('cap', 'Caps bedded.', 'cap 3 pieces per h'),
+      perHour('precast', 'Lengths of precast coping bedded.', 'precast 4 pieces per h'),
+      perHour('tiles', 'Creasing tiles laid under a coping.', 'tiles 60 pieces per h'),
+      perHour('head', 'Soldiers and bricks on edge laid over an opening.', 'head 30 bricks per h'),
+      perHour(
+        'subsill',
+        'Bricks laid on edge at the foot of an opening.',
+        'subsill 30 bricks per h',
+      ),
+      perHour('arch', 'Bricks turned in an arch.', 'arch 15 bricks per h'),
+      perHour('centre', 'Centres for arches set up and struck.', 'centre 1 piece per h'),
+      perHour('lintel', 'Lintels bedded.', 'lintel 2 pieces per h'),
+      perHour('core', 'Concrete placed in the core of a pier.', 'core 0.5 m3 per h'),
       perHour('footing', 'Concrete dug for and placed.', 'footing 0.3 m3 per h'),
       perHour('take-down', 'Bricks taken down.', 'take-down 80 bricks per h'),
       perHour('clean', 'Bricks cleaned for reuse.', 'clean 70 bricks per h'),

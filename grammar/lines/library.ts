@@ -18,14 +18,44 @@ import {
   word,
 } from './slots';
 
-const START = optional(lit('from'), quantity('start', 'bricks'));
+/** Where a row’s first unit begins: `from 3/4 brick`, or `centred` on the course below. */
+const startOf = (row: string) =>
+  optional(
+    either([lit('from'), quantity(`${row}start`, 'bricks')], [choice(`${row}place`, 'centred')]),
+  );
 
-const UNITS = list(
-  'units',
-  ',',
-  choice('unit', 'stretcher', 'header'),
-  optional(either([number('times')], [choice('letter', 'n')])),
-);
+const unitsOf = (row: string) =>
+  list(
+    `${row}units`,
+    ',',
+    choice('unit', 'stretcher', 'header'),
+    optional(either([number('times')], [choice('letter', 'n')])),
+  );
+
+/** The face of a course and, where the wall is thicker than a brick, what stands behind it. */
+const ROWS = [
+  unitsOf(''),
+  startOf(''),
+  optional(lit('core'), unitsOf('core-'), startOf('core-')),
+  optional(lit('back'), unitsOf('back-'), startOf('back-')),
+];
+
+const COURSES = [
+  line(
+    'course',
+    ROWS,
+    'One course. A number after a unit repeats it; `n` is the number that the wall gives. `from` tells how far from a free end the first whole unit begins; what lies before it is closed by rule (a half by a header or half bat, three quarters by a header and a closer). `centred` puts the units half their own repeat from where those of the course below begin. In a wall thicker than a brick `core` and `back` tell what stands behind the face.',
+    'course stretcher, header from 3/4 brick',
+    { many: true },
+  ),
+  line(
+    'courses',
+    [either([number('times')], [choice('letter', 'n')]), ...ROWS],
+    'Several courses alike; with `from`, every second one begins there.',
+    'courses n stretcher from 1/2 brick',
+    { many: true },
+  ),
+];
 
 export const BOND: LineKind = line(
   'bond',
@@ -37,23 +67,14 @@ export const BOND: LineKind = line(
     many: true,
     body: [
       SOURCE,
-      line('thick', [thickness('thick')], 'A thickness it can be built in.', 'thick 1 brick', {
-        many: true,
-      }),
       line(
-        'course',
-        [UNITS, START],
-        'One course. A number after a unit repeats it; `n` is the number that the wall gives. `from` tells how far from a free end the first whole unit begins; what lies before it is closed by rule (a half by a header or half bat, three quarters by a header and a closer).',
-        'course stretcher, header from 3/4 brick',
-        { many: true },
+        'thick',
+        [thickness('thick')],
+        'A thickness it can be built in. Over one brick, the courses of that thickness stand under it.',
+        'thick 1 brick',
+        { many: true, body: COURSES },
       ),
-      line(
-        'courses',
-        [either([number('times')], [choice('letter', 'n')]), UNITS, START],
-        'Several courses alike; with `from`, every second one begins there.',
-        'courses n stretcher from 1/2 brick',
-        { many: true },
-      ),
+      ...COURSES,
       line(
         'lap',
         [quantity('lap', 'bricks')],
@@ -145,7 +166,7 @@ export const CAUTION: LineKind = line(
       line(
         'when',
         [word('when', 'work or material')],
-        'What in a job brings it up: cutting, raking, taking-down, free-standing, piers, retaining, any, or the name of a material.',
+        'What in a job brings it up: cutting, raking, taking-down, free-standing, piers, retaining, lintel, arch, any, or the name of a material.',
         'when cutting',
         { many: true },
       ),

@@ -2,6 +2,7 @@
 import { parseArgs } from './args';
 import { check } from './commands/check';
 import type { Command } from './commands/command';
+import { cuts } from './commands/cuts';
 import { draw } from './commands/draw';
 import { formatCommand } from './commands/format';
 import { price } from './commands/price';
@@ -14,7 +15,16 @@ import type { Io } from './io';
 import { near } from './near';
 import { VERSION } from './version';
 
-const COMMANDS: readonly Command[] = [price, check, why, formatCommand, draw, quote, schemaCommand];
+const COMMANDS: readonly Command[] = [
+  price,
+  check,
+  why,
+  formatCommand,
+  cuts,
+  draw,
+  quote,
+  schemaCommand,
+];
 
 /** Never throws: whatever the files hold, there is an exit code and a sentence. */
 export function run(args: readonly string[], io: Io): number {

@@ -6,6 +6,8 @@ export interface Look {
   line: string;
   weight: number;
   hatch?: string;
+  /** Told by its dark tone alone, so filled wherever the reader shows no colours. */
+  dark?: boolean;
   dash?: string;
 }
 
@@ -25,7 +27,7 @@ export const LOOKS: Record<Ink, Look> = {
   header: brick('#d99b7b'),
   half: brick('#e8b9a2', 'hatch-up'),
   'three-quarter': brick('#e8b9a2', 'hatch-down'),
-  closer: brick('#8a4a33'),
+  closer: { ...brick('#8a4a33'), dark: true },
   cut: brick('#fff3c4', 'hatch-cross'),
   'on-edge': brick('#c9836a'),
   brickwork: brick('#f3cdb9', 'hatch-level'),
@@ -35,6 +37,18 @@ export const LOOKS: Record<Ink, Look> = {
   ground: { fill: 'none', line: '#222', weight: 0.6 },
   dpc: { fill: 'none', line: '#111', weight: 0.5, dash: '2.2 0.9' },
   course: { fill: 'none', line: '#9a8478', weight: 0.1 },
+  core: { fill: '#ececec', line: '#777', weight: 0.1, hatch: 'hatch-dots' },
+  precast: { fill: '#d6d6d6', line: '#333', weight: 0.25 },
+  lintel: { fill: '#dcdcdc', line: '#333', weight: 0.25, hatch: 'hatch-dots' },
+  soldier: brick('#e0a78b'),
+  voussoir: brick('#d08d70'),
+  mortar: { fill: '#f6f1e6', line: '#9a8478', weight: 0.1 },
+  tile: { fill: '#b4624a', line: '#4a2418', weight: 0.12 },
+  outline: { fill: 'none', line: '#222', weight: 0.35 },
+  break: { fill: 'none', line: '#222', weight: 0.2 },
+  hidden: { fill: 'none', line: '#222', weight: 0.15, dash: '1.6 0.8' },
+  mark: { fill: 'none', line: '#222', weight: 0.35 },
+  reused: { fill: 'none', line: '#4a2418', weight: 0.12, hatch: 'hatch-dots' },
   dimension: { fill: 'none', line: '#222', weight: 0.15 },
   rod: { fill: 'none', line: '#222', weight: 0.2 },
 };

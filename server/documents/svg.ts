@@ -19,6 +19,7 @@ export function escapeXml(text: string): string {
 }
 
 type BoxMark = Extract<Mark, { kind: 'box' }>;
+type ShapeMark = Extract<Mark, { kind: 'shape' }>;
 type LineMark = Extract<Mark, { kind: 'line' }>;
 type TextMark = Extract<Mark, { kind: 'text' }>;
 
@@ -27,15 +28,25 @@ const boxPath = ({ x, y, width, height }: BoxMark) =>
 
 const linePath = ({ x1, y1, x2, y2 }: LineMark) => `M${n(x1)} ${n(y1)}L${n(x2)} ${n(y2)}`;
 
+const shapePath = ({ points }: ShapeMark) =>
+  `M${points.map(({ x, y }) => `${n(x)} ${n(y)}`).join('L')}z`;
+
+type Drawn = BoxMark | ShapeMark | LineMark;
+
+function pathOf(mark: Drawn): string {
+  if (mark.kind === 'box') return boxPath(mark);
+  return mark.kind === 'shape' ? shapePath(mark) : linePath(mark);
+}
+
 /** One path for a row of marks in the same ink: a wall of bricks is a few paths, not thousands of elements. */
-function path(ink: Ink, marks: readonly (BoxMark | LineMark)[]): string {
-  const d = marks.map((mark) => (mark.kind === 'box' ? boxPath(mark) : linePath(mark))).join('');
+function path(ink: Ink, marks: readonly Drawn[]): string {
+  const d = marks.map(pathOf).join('');
   const look = LOOKS[ink];
   const dash = look.dash ? ` stroke-dasharray="${look.dash}"` : '';
-  const boxes = marks[0]!.kind === 'box';
+  const filled = marks[0]!.kind !== 'line';
   const stroke = `stroke="${look.line}" stroke-width="${look.weight}"${dash}`;
-  const plain = `<path d="${d}" fill="${boxes ? look.fill : 'none'}" ${stroke}/>`;
-  const hatched = boxes && look.hatch ? `<path d="${d}" fill="url(#${look.hatch})"/>` : '';
+  const plain = `<path d="${d}" fill="${filled ? look.fill : 'none'}" ${stroke}/>`;
+  const hatched = filled && look.hatch ? `<path d="${d}" fill="url(#${look.hatch})"/>` : '';
   return plain + (hatched && `\n${hatched}`);
 }
 
@@ -61,7 +72,7 @@ function body(marks: readonly Mark[]): string[] {
       continue;
     }
     const { kind, ink } = mark;
-    const row: (BoxMark | LineMark)[] = [];
+    const row: Drawn[] = [];
     for (let next = marks[i]; next?.kind === kind && next.ink === ink; next = marks[++i])
       row.push(next);
     lines.push(path(ink, row));
@@ -69,17 +80,25 @@ function body(marks: readonly Mark[]): string[] {
   return lines;
 }
 
-/** Boxes first, those of one ink together: bricks never overlap, so they look the same in any order. */
+/** Boxes first, then shapes, those of one ink together: bricks never overlap, so they look the same in any order. */
 function gathered(marks: readonly Mark[]): Mark[] {
-  const boxes = new Map<Ink, Mark[]>();
+  const filled = new Map<string, Mark[]>();
+  const rest: Mark[] = [];
   for (const mark of marks) {
-    if (mark.kind !== 'box') continue;
-    const known = boxes.get(mark.ink);
+    if (mark.kind === 'line' || mark.kind === 'text') {
+      rest.push(mark);
+      continue;
+    }
+    const alike = `${mark.kind} ${mark.ink}`;
+    const known = filled.get(alike);
     if (known) known.push(mark);
-    else boxes.set(mark.ink, [mark]);
+    else filled.set(alike, [mark]);
   }
-  return [...[...boxes.values()].flat(), ...marks.filter((mark) => mark.kind !== 'box')];
+  return [...[...filled.values()].flat(), ...rest];
 }
+
+/** Between sheets that stand one under another, mm. */
+const BETWEEN = 6;
 
 /**
  * A sheet as SVG text: one page in millimetres, colours with hatches so that it reads in black and
@@ -87,18 +106,36 @@ function gathered(marks: readonly Mark[]): Mark[] {
  * are escaped, and there is no script, style sheet, link or outside reference in it.
  */
 export function sheetToSvg(sheet: Sheet): string {
-  const { width, height } = sheet;
+  return sheetsToSvg([sheet]);
+}
+
+/** Several sheets in one picture, one under another. */
+export function sheetsToSvg(sheets: readonly Sheet[]): string {
+  const width = Math.max(...sheets.map((sheet) => sheet.width));
+  const height = sheets.reduce((sum, sheet) => sum + sheet.height + BETWEEN, -BETWEEN);
   const size = `width="${n(width)}mm" height="${n(height)}mm" viewBox="0 0 ${n(width)} ${n(height)}"`;
+  const said = [...new Set(sheets.map((sheet) => sheet.description))].join(' ');
+  let down = 0;
+  const pages = sheets.flatMap((sheet) => {
+    const lines = page(sheet);
+    const at = down;
+    down += sheet.height + BETWEEN;
+    return at ? [`<g transform="translate(0 ${n(at)})">`, ...lines, '</g>'] : lines;
+  });
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-labelledby="title desc" font-family="${FONT}">`,
-    `<title id="title">${escapeXml(sheet.title)}</title>`,
-    `<desc id="desc">${escapeXml(sheet.description)}</desc>`,
+    `<title id="title">${escapeXml(sheets[0]!.title)}</title>`,
+    `<desc id="desc">${escapeXml(said)}</desc>`,
     `<defs>${HATCHES.join('')}</defs>`,
-    `<rect width="${n(width)}" height="${n(height)}" fill="#fff"/>`,
-    ...body(gathered(sheet.marks)),
+    ...pages,
     '</svg>',
     '',
   ].join('\n');
+}
+
+function page({ width, height, marks }: Sheet): string[] {
+  const paper = `<rect width="${n(width)}" height="${n(height)}" fill="#fff"/>`;
+  return [paper, ...body(gathered(marks))];
 }
 
 /** A drawing as SVG on A4 landscape, or `paper`; `tight` for a page that shows it at a width of its own. */

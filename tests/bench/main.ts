@@ -1,6 +1,7 @@
 /** Every speed claim of the project, as ratios taken side by side in this run. Prints a table; fails only when an answer is wrong. */
 import { existsSync } from 'node:fs';
 import { coldCommand, coldServer } from './cold';
+import { nesting } from './cuts';
 import { keystroke } from './keystroke';
 import { laying } from './laying';
 import { reading } from './reading';
@@ -58,6 +59,12 @@ async function main(): Promise<void> {
     `laying ${large.counted} bricks`,
     large.pair,
     'an object for each brick; the aim is under 1 ms of our own',
+  );
+  const cuts = await nesting(500, 15);
+  row(
+    `nesting 500 cuts into ${cuts.bricks} bricks`,
+    cuts.pair,
+    `cutting them as they come, from ${cuts.inOrder} bricks; the aim is under 50 ms of our own`,
   );
 }
 

@@ -16,7 +16,8 @@ Commands:
   check FILE...      list what is wrong, doubtful or to be careful of
   why FILE [FIGURE]  show how a figure came about, or list the figures
   format FILE...     print a file in one layout, or put files in it
-  draw FILE [BLOCK]  draw a wall or a pier as SVG: every brick, joints, openings
+  cuts FILE [BLOCK]  list what is cut, course by course, and from which bricks
+  draw FILE [BLOCK]  draw a wall or a pier, every brick, as SVG or DXF
   quote FILE         write the quote for the client, as a page of HTML
   schema             print the JSON Schema of what --json prints
 
@@ -102,14 +103,32 @@ Options:
   --write  put the files in order where they stand
   --check  change nothing; exit with 1 when a file would change
   --help   show this`,
-  draw: `perpend draw: draw a wall or a pier as SVG: every brick, joints, openings
+  cuts: `perpend cuts: list what is cut, course by course, and from which bricks
+
+Usage: perpend cuts [OPTIONS] FILE [BLOCK]
+
+BLOCK is the name of a wall or a pier; without it, all of them are listed.
+Pieces are nested into as few bricks as may be, with what the saw takes; bats at
+hand are used first. Courses count from 1, places from the left end.
+
+Options:
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  draw: `perpend draw: draw a wall or a pier, every brick, as SVG or DXF
 
 Usage: perpend draw [OPTIONS] FILE [BLOCK]
 
 BLOCK is the name of a wall or a pier. Where there is only one, leave it out.
+front and back are the faces; plan is two courses, one on the other, at every end,
+quoin, reveal and pier; top is the coping from above; rod is the gauge rod.
+SVG sheets are to scale on paper; DXF is at full size in millimetres.
 
 Options:
-  --out PATH          write to this file; without it, print
+  --view VIEW         front, back, plan, top, rod or all; without it, front
+  --format FORMAT     svg or dxf; without it, as the file ends, else svg
+  --course NUMBER     plan: the lower of the two courses, counted from 1
+  --out PATH          write to this file, or each sheet into this folder
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,
   quote: `perpend quote: write the quote for the client, as a page of HTML

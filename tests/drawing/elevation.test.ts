@@ -8,6 +8,7 @@ import { setOut, tally, tallyFace } from '../../server/engine/setting-out';
 import { coordinatedWall, rudeWall } from '../setting-out/arbitrary';
 import { bricksOf as walked } from '../setting-out/expand';
 import { BONDS, overAll, wall } from '../setting-out/fixtures';
+import { cornersOf } from './marks';
 
 const BRICKS = ['stretcher', 'header', 'half', 'three-quarter', 'closer', 'cut'] as const;
 const bricksIn = (drawing: Drawing) =>
@@ -161,8 +162,7 @@ describe('sheet', () => {
         const sheet = toSheet(elevation(setOut(spec), { title: 'wall' }));
         expect([5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200]).toContain(sheet.scale);
         const out = sheet.marks.filter((mark) => {
-          const xs = mark.kind === 'line' ? [mark.x1, mark.x2] : [mark.x];
-          const ys = mark.kind === 'line' ? [mark.y1, mark.y2] : [mark.y];
+          const { xs, ys } = cornersOf(mark);
           const past = (at: number, most: number) => at < 5 || at > most - 5;
           return xs.some((x) => past(x, 297)) || ys.some((y) => past(y, 210));
         });

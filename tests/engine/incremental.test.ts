@@ -26,7 +26,28 @@ const wall = (i: number) => `wall w${i} "Wall ${i}"
 `;
 
 const SIXTY = `perpend 1\n\njob "Sixty"\n\nuse "firm.perp"\n\n${Array.from({ length: 60 }, (_, i) => wall(i)).join('\n')}`;
-const TEXTS: Readonly<Record<string, string>> = { ...EXAMPLES, 'sixty.perp': SIXTY };
+
+/** Walls that meet: a yard of four, one that runs into it, and one on its own. */
+const met = (name: string, length: number, ends: string) => `wall ${name}
+  brick     harwick-red
+  length    ${length} mm
+  height    8 courses
+  exposure  zone-1
+${ends}
+`;
+const YARD = `perpend 1\n\njob "Yard"\n\nuse "firm.perp"\n\n${[
+  met('south', 2240, '  left quoin west\n  right quoin east'),
+  met('east', 1790, '  left quoin south\n  right quoin north'),
+  met('north', 2240, '  left quoin east\n  right quoin west'),
+  met('west', 1790, '  left quoin north\n  right quoin south'),
+  met('inner', 1125, '  left tee south 1 m'),
+  met('alone', 1790, '  left stopped'),
+].join('\n')}`;
+const TEXTS: Readonly<Record<string, string>> = {
+  ...EXAMPLES,
+  'sixty.perp': SIXTY,
+  'yard.perp': YARD,
+};
 
 function opened(name: string, text: string): Workspace {
   const workspace = workspaceOf(TEXTS);
@@ -58,6 +79,12 @@ describe('after any edit', () => {
   test.each(JOBS)('%s is as if it had been opened so', (name) => follows(name, 25, 6), 60_000);
 
   test('sixty walls are as if they had been opened so', () => follows('sixty.perp', 8, 5), 60_000);
+
+  test(
+    'walls that meet are as if they had been opened so',
+    () => follows('yard.perp', 40, 6),
+    60_000,
+  );
 
   test('several changes at once count one after the other', () => {
     fc.assert(
@@ -142,5 +169,44 @@ describe('an edit inside one wall', () => {
     workspace.edited(name, [{ ...at, text: 'brick harwick-red\n  frog 20%\n' }]);
     const after = workspace.job(name)!.works;
     expect(after.some((work) => before.includes(work))).toBe(false);
+  });
+});
+
+describe('an edit of one wall of several that meet', () => {
+  const name = inRoot('yard.perp');
+  const edit = (workspace: Workspace, old: string, text: string) => {
+    const lines = linesOf(workspace.job(name)!.file.text);
+    const line = lines.indexOf(old);
+    expect(line).toBeGreaterThan(0);
+    const at = { startLine: line, endLine: line, startColumn: 0, endColumn: old.length };
+    workspace.edited(name, [{ ...at, text }]);
+  };
+  const same = (workspace: Workspace, before: readonly unknown[]) =>
+    workspace.job(name)!.works.map((work, i) => work === before[i]);
+
+  test('is worked through those that meet it, and no other', () => {
+    const workspace = opened('yard.perp', YARD);
+    const before = workspace.job(name)!.works;
+    edit(workspace, '  left quoin south', '  left stopped');
+    // The chain is open now: all four walls may be begun otherwise. The wall that runs into the south one has no part in it.
+    expect(same(workspace, before)).toEqual([false, false, false, false, true, true]);
+    const fresh = opened('yard.perp', workspace.job(name)!.file.text);
+    expect(told(workspace.job(name)!)).toEqual(told(fresh.job(name)!));
+  });
+
+  test('of a wall on its own leaves them the same objects', () => {
+    const workspace = opened('yard.perp', YARD);
+    const before = workspace.job(name)!.works;
+    edit(workspace, '  left stopped', '  left butted');
+    expect(same(workspace, before)).toEqual([true, true, true, true, true, false]);
+  });
+
+  test('a wall that gets the name another wall waits for is met by it', () => {
+    const workspace = opened('yard.perp', YARD.replace('wall east', 'wall eas'));
+    const codes = () => workspace.job(name)!.findings.map((f) => f.code);
+    expect(codes()).toContain('name-unknown');
+    edit(workspace, 'wall eas', 'wall east');
+    expect(codes()).not.toContain('name-unknown');
+    expect(told(workspace.job(name)!)).toEqual(told(opened('yard.perp', YARD).job(name)!));
   });
 });

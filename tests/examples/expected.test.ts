@@ -6,9 +6,12 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { archedGate } from './by-hand/arched-gate';
 import { deMauer } from './by-hand/de-mauer';
+import { enclosure } from './by-hand/enclosure';
 import { gardenWall } from './by-hand/garden-wall';
 import { gatePiers } from './by-hand/gate-piers';
+import { logStore } from './by-hand/log-store';
 import { repair } from './by-hand/repair';
 import { usWall } from './by-hand/us-wall';
 import { figuresOf, jobOnDisk } from './engine';
@@ -17,6 +20,9 @@ const EXAMPLES: Readonly<Record<string, () => Record<string, number>>> = {
   'garden-wall': gardenWall,
   repair,
   'gate-piers': gatePiers,
+  'arched-gate': archedGate,
+  'log-store': logStore,
+  enclosure,
   'us-wall': usWall,
   'de-mauer': deMauer,
 };

@@ -13,7 +13,7 @@ describe('bond-thick', () => {
         wall north
           brick   red
           bond    english
-          ^^^^^^^^^^^^^^^ bond-thick: English bond is given for one brick, and this wall is half a brick thick
+          ^^^^^^^^^^^^^^^ bond-thick: English bond is given for one brick, 1.5 bricks or 2 bricks, and this wall is half a brick thick
           stands  held
           length  1790 mm
           height  4 courses

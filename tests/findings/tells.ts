@@ -24,6 +24,10 @@ material sand
   pack  850 kg bag at £50
 material ballast
   pack  850 kg bag at £50
+brick block-100
+  price  £1.80 each
+material wall-tie
+  price  £0.30 each
 material slab "Precast cap"
   price  £30 each
 material cap "Another cap"

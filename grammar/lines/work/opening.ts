@@ -1,6 +1,47 @@
-/** Gaps in a wall. */
+/** Gaps in a wall, what spans them and what lies at their foot. */
 import { NOTE } from '../job';
-import { choice, line, newName, optional, quantity, size, text } from '../slots';
+import {
+  choice,
+  either,
+  line,
+  lit,
+  name,
+  newName,
+  number,
+  optional,
+  quantity,
+  size,
+  text,
+  whole,
+} from '../slots';
+import { FIT } from './tops';
+
+const RINGS = optional(lit('rings'), whole(number('rings')));
+
+const HEAD = line(
+  'head',
+  [
+    either(
+      [choice('kind', 'soldier', 'brick-on-edge')],
+      [choice('kind', 'segmental'), lit('rise'), quantity('rise', 'length'), RINGS],
+      [choice('kind', 'semicircular'), RINGS],
+    ),
+  ],
+  'What the brickwork over it begins with: a course of soldiers (bricks on end) or of bricks on edge, over the lintel where there is one; or a rough arch in rings half a brick deep, which springs from the height of the opening.',
+  'head segmental rise 115 mm rings 2',
+  { unless: 'the courses of the wall' },
+);
+
+const LINTEL = line(
+  'lintel',
+  [
+    either([size('size', [2, 3], 'length')], [choice('kind', 'angle')]),
+    optional(name('material', 'material')),
+  ],
+  'What carries the work above: how wide, how high and, where it is bought by length, how long; or a steel angle, whose leg lies in a bed joint. And which one is bought.',
+  'lintel 100 x 65 mm',
+  { unless: 'none' },
+);
 
 export const OPENING = line(
   'opening',
@@ -28,21 +69,36 @@ export const OPENING = line(
       line(
         'height',
         [quantity('courses', 'courses')],
-        'How many courses high it is.',
+        'How many courses high it is; under an arch, up to the springing.',
         'height 12 courses',
         {
           unless: 'to the top of the wall',
         },
       ),
+      HEAD,
+      LINTEL,
       line(
-        'lintel',
-        [size('size', [2, 3], 'length')],
-        'What carries the work above.',
-        'lintel 100 x 65 mm',
-        {
-          later: 'lintels and their bearing',
-        },
+        'bearing',
+        [quantity('bearing', 'length')],
+        'How far the lintel reaches over each reveal.',
+        'bearing 150 mm',
+        { unless: 'the defaults’ bearing' },
       ),
+      line(
+        'centre',
+        [name('material', 'material')],
+        'The centre that its arch is turned on, bought or hired by the piece.',
+        'centre arch-centre',
+        { unless: 'one that the firm has' },
+      ),
+      line(
+        'subsill',
+        [choice('kind', 'brick-on-edge')],
+        'Bricks on edge along its foot, between the reveals. They stand in the opening and take of its height.',
+        'subsill brick-on-edge',
+        { unless: 'none' },
+      ),
+      FIT,
       NOTE,
     ],
   },

@@ -9,11 +9,13 @@ import {
   newName,
   number,
   optional,
+  quantity,
   size,
   text,
   whole,
 } from '../slots';
-import { CAP, COPING, DPC, FIT, HEIGHT } from './tops';
+import { BATS } from './bats';
+import { CAP, DPC, FIT, HEIGHT, PIER_COPING } from './tops';
 
 export const PIER_SIZE = line(
   'size',
@@ -22,10 +24,23 @@ export const PIER_SIZE = line(
   'size 1.5 x 1.5 bricks',
 );
 
+export const CORE = line(
+  'core',
+  [
+    either(
+      [choice('fill', 'concrete'), optional(name('mix', 'mix'))],
+      [choice('fill', 'bricks', 'halves', 'bats', 'hollow')],
+    ),
+  ],
+  'What is inside, where no face shows it: the faces are then closed with whole bricks round it. `halves` are half bats, `bats` broken bricks that are to hand and bought for nothing, `concrete` is filled as the courses rise, `hollow` is left open.',
+  'core halves',
+  { unless: 'bonded through, by the pier-plan of its size' },
+);
+
 export const WALL_PIER = line(
   'pier',
   [newName(), optional(text('title'))],
-  'A pier in the line of the wall, at an end or beside an opening.',
+  'A pier of the wall: at an end, beside an opening or between. It stands in the line of the wall, which butts against it; with `projects` it is attached, and bonded into the wall.',
   'pier hanging',
   {
     many: true,
@@ -35,16 +50,24 @@ export const WALL_PIER = line(
         [
           either(
             [name('opening', 'opening'), choice('side', 'left', 'right')],
-            [choice('end', 'left', 'right')],
+            [choice('end', 'left', 'right'), optional(quantity('distance', 'length'))],
           ),
         ],
-        'At an end of the wall, or on one side of an opening.',
-        'at gate left',
+        'At an end of the wall, on one side of an opening, or so far from an end to its nearer side.',
+        'at left 2.4 m',
       ),
       PIER_SIZE,
+      line(
+        'projects',
+        [choice('side', 'front', 'back', 'both')],
+        'An attached pier: what its size is deeper than the wall stands out on this side. It is bonded into the wall course by course.',
+        'projects back',
+        { unless: 'in the line of the wall' },
+      ),
+      CORE,
       HEIGHT,
       CAP,
-      COPING,
+      PIER_COPING,
       FIT,
       NOTE,
     ],
@@ -64,12 +87,13 @@ export const PIER: LineKind = line(
       BRICK_LINE,
       MIX_LINE,
       PIER_SIZE,
+      CORE,
       HEIGHT,
       JOINT_LINE,
       GAUGE_LINE,
       DPC,
       CAP,
-      COPING,
+      PIER_COPING,
       line(
         'footing',
         [size('size', [3], 'length'), optional(name('mix', 'mix'))],
@@ -77,6 +101,7 @@ export const PIER: LineKind = line(
         'footing 600 x 600 x 300 mm',
         { unless: 'none' },
       ),
+      BATS,
       FIT,
       NOTE,
     ],

@@ -10,9 +10,23 @@ import {
   THICK_LINE,
 } from '../job';
 import { choice, type LineKind, line, newName, optional, quantity, text } from '../slots';
+import { BACKING } from './backing';
+import { BATS } from './bats';
+import { LEFT, MOVEMENT_JOINT, RIGHT } from './ends';
 import { OPENING } from './opening';
 import { WALL_PIER } from './pier';
-import { COPING, DPC, FIT, FOOTING, HEIGHT } from './tops';
+import {
+  BAND,
+  COPING,
+  CORBEL,
+  DPC,
+  FIT,
+  FOOTING,
+  GROUND,
+  HEIGHT,
+  PLINTH,
+  TOP,
+} from './tops';
 
 export const WALL: LineKind = line(
   'wall',
@@ -27,6 +41,7 @@ export const WALL: LineKind = line(
       MIX_LINE,
       BOND_LINE,
       THICK_LINE,
+      BACKING,
       line(
         'length',
         [quantity('length', 'length')],
@@ -34,20 +49,9 @@ export const WALL: LineKind = line(
         'length 7.4 m',
       ),
       HEIGHT,
-      line(
-        'left',
-        [choice('end', 'stopped', 'toothed', 'butted')],
-        'How the left end stops: free, bonded into standing work, or against something with a plain joint.',
-        'left stopped',
-        { unless: 'the defaults’ left' },
-      ),
-      line(
-        'right',
-        [choice('end', 'stopped', 'toothed', 'butted')],
-        'How the right end stops.',
-        'right toothed',
-        { unless: 'the defaults’ right' },
-      ),
+      LEFT,
+      RIGHT,
+      MOVEMENT_JOINT,
       line(
         'stands',
         [choice('how', 'free', 'held', 'retaining')],
@@ -57,10 +61,16 @@ export const WALL: LineKind = line(
       ),
       JOINT_LINE,
       GAUGE_LINE,
+      TOP,
+      GROUND,
       DPC,
+      BAND,
+      PLINTH,
+      CORBEL,
       COPING,
       FOOTING,
       EXPOSURE_LINE,
+      BATS,
       FIT,
       NOTE,
       OPENING,

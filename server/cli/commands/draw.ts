@@ -1,44 +1,154 @@
-/** perpend draw: the face of a wall, every brick where it goes; or of a pier that stands alone. */
-import { drawingToSvg } from '../../documents/svg';
-import { drawingOf, hasDrawing } from '../../documents/work-drawing';
+/** perpend draw: the faces of a wall, its courses on plan, its coping, its gauge rod; or those of a pier alone. */
+import { sheetsToDxf } from '../../documents/dxf';
+import { sheetsToSvg } from '../../documents/svg';
+import { hasDrawing } from '../../documents/work-drawing';
+import { canDraw, sheetsOf, VIEWS, type View } from '../../documents/work-sheets';
 import type { Work } from '../../engine/brickwork/needs';
-import { A4_LANDSCAPE, LETTER_LANDSCAPE } from '../../engine/drawing';
-import type { Given } from '../args';
-import { FAILED } from '../exits';
-import { deliver } from '../files/deliver';
+import { A4_LANDSCAPE, LETTER_LANDSCAPE, type Sheet } from '../../engine/drawing';
+import type { Given, Option } from '../args';
+import { FAILED, WrongUse } from '../exits';
+import { deliver, isFolder } from '../files/deliver';
 import type { Io } from '../io';
 import { near } from '../near';
 import type { Opened } from '../session';
 import { type Command, codeOf, fileAnd, OUT, sessionOf, WORKSPACE } from './command';
 
+const ALL = 'all';
+const FORMATS = ['svg', 'dxf'] as const;
+type Format = (typeof FORMATS)[number];
+
+const VIEW: Option = {
+  name: '--view',
+  value: 'VIEW',
+  about: 'front, back, plan, top, rod or all; without it, front',
+};
+const FORMAT: Option = {
+  name: '--format',
+  value: 'FORMAT',
+  about: 'svg or dxf; without it, as the file ends, else svg',
+};
+const COURSE: Option = {
+  name: '--course',
+  value: 'NUMBER',
+  about: 'plan: the lower of the two courses, counted from 1',
+};
+const WHERE: Option = { ...OUT, about: 'write to this file, or each sheet into this folder' };
+
 export const draw: Command = {
   name: 'draw',
   takes: 'FILE [BLOCK]',
-  about: 'draw a wall or a pier as SVG: every brick, joints, openings',
-  more: ['BLOCK is the name of a wall or a pier. Where there is only one, leave it out.'],
-  options: [OUT, WORKSPACE],
+  about: 'draw a wall or a pier, every brick, as SVG or DXF',
+  more: [
+    'BLOCK is the name of a wall, a pier or a repair. Where there is only one, leave it out.',
+    'front and back are the faces; plan is two courses, one on the other, at every end,',
+    'quoin, reveal and pier; top is the coping from above; rod is the gauge rod.',
+    'SVG sheets are to scale on paper; DXF is at full size in millimetres.',
+  ],
+  options: [VIEW, FORMAT, COURSE, WHERE, WORKSPACE],
   run(given: Given, io: Io): number {
     const [file, block] = fileAnd(given, 'draw', 1);
+    const views = viewsAsked(given);
+    const format = formatAsked(given);
+    const course = courseAsked(given);
     const opened = sessionOf(given, io).open(file);
     const work = chosen(opened, block);
-    if (typeof work === 'string') {
-      io.err(`perpend: ${work}\n`);
+    const drawn = typeof work === 'string' ? work : drawnOf(work, opened, views, course);
+    if (typeof drawn === 'string') {
+      io.err(`perpend: ${drawn}\n`);
       return FAILED;
     }
-    const { env } = opened.job;
-    const paper = env.imperial ? LETTER_LANDSCAPE : A4_LANDSCAPE;
-    deliver(drawingToSvg(drawingOf(work, env)!, paper), given.value(OUT.name), io);
+    handOver(drawn, format, given.value(OUT.name), io);
     return codeOf({ opened: [opened], unread: [] });
   },
 };
 
+function viewsAsked(given: Given): readonly View[] {
+  const asked = given.value(VIEW.name) ?? VIEWS[0];
+  if (asked === ALL) return VIEWS;
+  return [oneOf(asked, VIEWS, 'view', [ALL])];
+}
+
+function formatAsked(given: Given): Format {
+  const ends = /\.dxf$/i.test(given.value(OUT.name) ?? '') ? 'dxf' : 'svg';
+  return oneOf(given.value(FORMAT.name) ?? ends, FORMATS, 'format');
+}
+
+function oneOf<T extends string>(
+  asked: string,
+  known: readonly T[],
+  what: string,
+  more: readonly string[] = [],
+): T {
+  const found = known.find((name) => name === asked);
+  if (found) return found;
+  const names = [...known, ...more];
+  const [meant] = near(asked, names);
+  const hint = meant ? `Did you mean ${meant}?` : `There are ${names.join(', ')}.`;
+  throw new WrongUse(`There is no ${what} ${asked}. ${hint}`);
+}
+
+function courseAsked(given: Given): number | undefined {
+  const asked = given.value(COURSE.name);
+  if (asked === undefined) return undefined;
+  if (!/^[1-9]\d{0,5}$/.test(asked))
+    throw new WrongUse(`${COURSE.name} ${asked} is no course: they are counted from 1.`);
+  return Number(asked);
+}
+
+/** Sheets of one view, and the file each goes into where there is a folder for them. */
+interface Drawn {
+  readonly name: string;
+  readonly sheets: readonly Sheet[];
+}
+
+/** What was asked for; else a sentence that says what there is not. */
+function drawnOf(
+  work: Work,
+  { job }: Opened,
+  views: readonly View[],
+  course: number | undefined,
+): Drawn[] | string {
+  const { env, works } = job;
+  const paper = env.imperial ? LETTER_LANDSCAPE : A4_LANDSCAPE;
+  const drawn = views.map((view): Drawn => {
+    const name = `${work.name || work.kind}-${view}`.replace(/[^\p{L}\p{N}_-]/gu, '-');
+    return { name, sheets: sheetsOf(work, env, view, { paper, course, works }) };
+  });
+  const some = drawn.filter(({ sheets }) => sheets.length);
+  return some.length ? some : `${work.name || `The ${work.kind}`} has ${LACKS[views[0]!]}.`;
+}
+
+const LACKS: Readonly<Record<View, string>> = {
+  front: 'no face to draw',
+  back: 'no back to draw: a wall has one',
+  plan: 'no plan to draw: where its bricks lie is not known',
+  top: 'no coping and no cap to draw from above',
+  rod: 'no courses to mark on a rod',
+};
+
+/** One file, its sheets one under another; or a folder, a file for each sheet. */
+function handOver(drawn: readonly Drawn[], format: Format, out: string | undefined, io: Io): void {
+  const made = (sheets: readonly Sheet[]) =>
+    format === 'dxf' ? sheetsToDxf(sheets) : sheetsToSvg(sheets);
+  if (out === undefined || !isFolder(out, io)) {
+    deliver(made(drawn.flatMap(({ sheets }) => sheets)), out, io);
+    return;
+  }
+  for (const { name, sheets } of drawn)
+    for (const [i, sheet] of sheets.entries()) {
+      const number = sheets.length > 1 ? `-${i + 1}` : '';
+      deliver(made([sheet]), `${out.replace(/\/+$/, '')}/${name}${number}.${format}`, io);
+    }
+}
+
 /** What to draw; else a sentence that says why not, and what there is. */
 function chosen(opened: Opened, block: string | undefined): Work | string {
-  const drawable = opened.job.works.filter(hasDrawing);
+  const drawable = opened.job.works.filter(canDraw);
+  // A repair is drawn where it is named, or where there is nothing else.
+  const plain = drawable.filter(hasDrawing);
+  const [only, ...more] = plain.length ? plain : drawable;
   const found =
-    block === undefined && drawable.length === 1
-      ? drawable[0]
-      : drawable.find((work) => work.name === block);
+    block === undefined && !more.length ? only : drawable.find((work) => work.name === block);
   return found ?? whyNot(opened, block, drawable);
 }
 
@@ -56,14 +166,16 @@ function whyNot({ job, shown }: Opened, block: string | undefined, drawable: Wor
 /** Why one piece of work has no drawing. */
 function undrawn(work: Work, shown: string): string {
   const name = work.name || `this ${work.kind}`;
-  if (work.kind === 'repair') return `${name} is a repair, which has no drawing.`;
+  if (work.kind === 'repair') return `${name} builds nothing again, and so has no drawing.`;
   return `${name} cannot be laid yet, and so not drawn: perpend check ${shown}.`;
 }
 
 function nothing(works: readonly Work[], shown: string): string {
   const unlaid = works.find((work) => work.kind !== 'repair');
   if (unlaid) return undrawn(unlaid, shown);
-  const why = works.length ? 'a repair has no drawing' : 'it holds no wall and no pier';
+  const why = works.length
+    ? 'a repair that builds nothing again has no drawing'
+    : 'it holds no wall and no pier';
   return `There is nothing to draw in ${shown}: ${why}.`;
 }
 

@@ -1,4 +1,5 @@
 /** Where a document goes: to a file, or printed. */
+import { statSync } from 'node:fs';
 import path from 'node:path';
 import { WrongUse } from '../exits';
 import type { Io } from '../io';
@@ -10,4 +11,15 @@ export function deliver(text: string, out: string | undefined, io: Io): void {
   else if (/\.perp$/i.test(out))
     throw new WrongUse(`--out ${out} is a file in the notation, and would be overwritten.`);
   else writeWhole(path.resolve(io.cwd, out), text, out);
+}
+
+/** Meant as a folder: it ends like one, or is there. */
+export function isFolder(out: string, io: Io): boolean {
+  if (/[/\\]$/.test(out)) return true;
+  if (out === '-') return false;
+  try {
+    return statSync(path.resolve(io.cwd, out)).isDirectory();
+  } catch {
+    return false; // nothing there, or no name at all: writing to it says so
+  }
 }

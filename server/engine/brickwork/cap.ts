@@ -19,7 +19,7 @@ const DRAWN_HEIGHT = 50;
 
 /** A cap as the drawing shows it, centred on its pier. */
 export function capTop(facts: BlockFacts, from: number, width: number, on: number): TopRun[] {
-  const along = facts.line('cap')?.sides('size')?.[0];
+  const [along, deep] = facts.line('cap')?.sides('size') ?? [];
   if (along === undefined) return [];
   const over = (along - width) / 2;
   return [
@@ -31,6 +31,7 @@ export function capTop(facts: BlockFacts, from: number, width: number, on: numbe
       pieces: [],
       joint: 0,
       height: DRAWN_HEIGHT,
+      deep: deep === undefined ? undefined : [deep],
     },
   ];
 }

@@ -1,18 +1,12 @@
-/** Brick on edge over a wall or a pier: how many, whether the run works, and where each stands. */
+/** A run of coping over a wall or a pier: how many pieces, whether they fill it, and where each stands. */
 
 import { decisionFor, type RunInText } from '../findings/fit';
 import { copingUnfit } from '../findings/fit-coping';
 import type { Remark } from '../findings/remark';
 import type { Tally } from '../setting-out';
-import {
-  type Coping,
-  type CutWay,
-  fitCoping,
-  type JointWay,
-  type Way,
-  type WayKind,
-} from '../setting-out';
+import { type CutWay, type Fit, fitRun, type JointWay, type WayKind } from '../setting-out';
 import type { Origin } from '../working/term';
+import { type CopingMade, depthOf } from './coping-made';
 import { lengthText } from './lengths';
 import { limitsOf, type Masonry } from './masonry';
 import type { TopRun } from './needs';
@@ -24,8 +18,9 @@ export interface CopingRun {
   readonly endJoints: 0 | 1 | 2;
   /** Course it stands on. */
   readonly on: number;
-  /** Half bricks through the work below. */
-  readonly halves: number;
+  /** Mm that it stands above that course: tiles lie between. */
+  readonly over?: number;
+  readonly made: CopingMade;
   readonly text: RunInText;
   readonly origin: Origin;
   /** A cap would do instead. */
@@ -43,6 +38,9 @@ export interface CopingCount {
   readonly tally: Tally;
   readonly top: TopRun;
   readonly detail: string;
+  /** Whole pieces along the run, and each piece cut to less. */
+  readonly wholes: number;
+  readonly cut: { readonly length: number; readonly count: number };
   /** How many of its bricks are cut on edge, to less than their height. */
   readonly cuts: number;
 }
@@ -52,28 +50,19 @@ const ON_PIER: readonly WayKind[] = ['joints', 'half-bond', 'cut', 'cap', 'lengt
 
 /** Counts a run, and remarks when it does not work and no `fit` line settles it. */
 export function countCoping(run: CopingRun, masonry: Masonry, remarks: Remark[]): CopingCount {
-  const unit = masonry.brick.size!;
   const limits = limitsOf(masonry.env, 'joints-accepted', masonry.jointTerms.perpend);
+  const { endJoints, cap, made } = run;
   const length = run.to - run.from;
-  const thickness = Math.min(4, Math.max(1, run.halves)) as 1 | 2 | 3 | 4;
-  const coping = fitCoping({
-    unit,
-    length,
-    thickness,
-    endJoints: run.endJoints,
-    limits,
-    cap: run.cap,
-    prefer: run.cap ? ON_PIER : undefined,
-  });
-  const way = chosenWay(coping, run);
-  const remark = copingUnfit(run, coping.fit, way, masonry);
+  const prefer = cap ? ON_PIER : undefined;
+  const fit = fitRun({ length, piece: made.along, half: null, endJoints, limits, cap, prefer });
+  const way = chosenWay(fit, run);
+  const remark = copingUnfit(run, fit, way, masonry);
   if (remark) remarks.push(remark);
-  return laid(run, coping, way, masonry);
+  return laid(run, fit, way, masonry);
 }
 
 /** What the file decides, else the best way that needs no other length: joints, then a cut. */
-function chosenWay(coping: Coping, run: CopingRun): JointWay | CutWay | undefined {
-  const { fit } = coping;
+function chosenWay(fit: Fit, run: CopingRun): JointWay | CutWay | undefined {
   if (fit.works !== 'no')
     return { kind: 'joints', ...fit.pieces, joint: fit.joint!, acceptable: true };
   const joints = fit.ways.find((w): w is JointWay => w.kind === 'joints');
@@ -90,52 +79,59 @@ function near(way: CutWay, cut: number): boolean {
 
 function laid(
   run: CopingRun,
-  coping: Coping,
+  fit: Fit,
   way: JointWay | CutWay | undefined,
   masonry: Masonry,
 ): CopingCount {
-  const unit = masonry.brick.size!;
+  const { made } = run;
   const wholes = way?.wholes ?? 0;
   const cut = way?.kind === 'cut' ? way : undefined;
-  const rows = wholes + (cut?.cuts ?? 0);
   const joint = way?.joint ?? masonry.jointTerms.perpend.value.toNumber();
+  return {
+    works: fit.works !== 'no',
+    tally: tallyOf(run, wholes, cut, joint, masonry),
+    top: topOf(run, wholes, cut, joint),
+    detail: detailOf(run, wholes, cut, joint, masonry),
+    wholes,
+    cut: { length: cut?.cut ?? 0, count: cut?.cuts ?? 0 },
+    cuts: (cut?.cuts ?? 0) * (made.across.wholes + made.across.halves),
+  };
+}
+
+/** Bricks of the run. A precast length has none: what is left of its volume is its mortar alone. */
+function tallyOf(
+  run: CopingRun,
+  wholes: number,
+  cut: CutWay | undefined,
+  joint: number,
+  masonry: Masonry,
+): Tally {
+  const { across, solid, high } = run.made;
+  const rows = wholes + (cut?.cuts ?? 0);
   const bed = masonry.jointTerms.bed.value.toNumber();
-  const { across } = coping;
-  const deep =
-    across.wholes * unit.length +
-    across.halves * unit.width +
-    (across.wholes + across.halves - 1) * joint;
-  const section = unit.width * deep;
-  const bricks = (across.wholes * unit.length + across.halves * unit.width) * unit.width;
-  const along = wholes * unit.height + (cut ? cut.cuts * cut.cut : 0);
-  const tally: Tally = {
+  const deep = depthOf(run.made, joint);
+  const along = wholes * run.made.along + (cut ? cut.cuts * cut.cut : 0);
+  const gross = (run.to - run.from) * deep * (high + bed);
+  const solids = solid * along;
+  return {
     wholes: rows * across.wholes,
     halves: rows * across.halves,
     threeQuarters: 0,
     closers: 0,
     cuts: [],
-    brickVolume: bricks * along,
-    grossVolume: (run.to - run.from) * (section + bed * deep),
+    brickVolume: run.made.brick ? solids : 0,
+    grossVolume: run.made.brick ? gross : gross - solids,
   };
+}
+
+function topOf(run: CopingRun, wholes: number, cut: CutWay | undefined, joint: number): TopRun {
+  const rows = wholes + (cut?.cuts ?? 0);
+  const { kind, along, high, deep } = run.made;
   const pieces = [...Array<number>(Math.min(rows, MOST_DRAWN)).keys()].map((i) =>
-    pieceAt(i, rows, unit.height, cut),
+    pieceAt(i, rows, along, cut),
   );
-  const top: TopRun = {
-    from: run.from,
-    to: run.to,
-    on: run.on,
-    kind: 'brick-on-edge',
-    pieces,
-    joint,
-    height: unit.width,
-  };
-  return {
-    works: coping.fit.works !== 'no',
-    tally,
-    top,
-    detail: detailOf(run, wholes, cut, joint, masonry),
-    cuts: (cut?.cuts ?? 0) * (across.wholes + across.halves),
-  };
+  const { from, to, on, over } = run;
+  return { from, to, on, over, kind, pieces, joint, height: high, deep };
 }
 
 /** A coping longer than this is drawn as a band: nobody reads ten thousand bricks on edge. */
@@ -158,7 +154,5 @@ function detailOf(
 ): string {
   const length = lengthText(masonry.env, run.to - run.from);
   const cuts = cut ? ` and ${cut.cuts} cut to ${lengthText(masonry.env, cut.cut)}` : '';
-  return `over ${length}: ${wholes} on edge${cuts}, joints of ${lengthText(masonry.env, joint)}`;
+  return `over ${length}: ${wholes} ${run.made.said}${cuts}, joints of ${lengthText(masonry.env, joint)}`;
 }
-
-export type { Way };

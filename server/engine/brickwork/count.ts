@@ -2,10 +2,12 @@
 import { exact, fromGeometry } from '../../../shared/exact';
 import { showNumber } from '../../../shared/show';
 import type { Env } from '../resolve/env';
-import { type BricksNeeded, bricksNeeded, sumTallies, type Tally } from '../setting-out';
+import { type Bats, type BricksNeeded, bricksNeeded, sumTallies, type Tally } from '../setting-out';
 import { counted, difference, fact, share, sum, type Term, withGaps } from '../working/term';
+import { batTerms } from './cuts/bats';
+import { piecesText } from './cuts/text';
 import type { Brick } from './goods';
-import { lengthText, unitNames, volumeShown } from './lengths';
+import { unitNames, volumeShown } from './lengths';
 import { kerfOf, kerfTerm, type Masonry } from './masonry';
 
 export interface Counted {
@@ -13,6 +15,8 @@ export interface Counted {
   readonly bricks: Term;
   readonly needed: BricksNeeded;
   readonly tally: Tally;
+  /** Bricks of it that are cut along their height. */
+  readonly onEdge: number;
 }
 
 const THOUSANDS = 0;
@@ -20,7 +24,7 @@ const THOUSANDS = 0;
 /**
  * Bricks of one kind in some tallies. `inputs` are the facts they were laid from (length, courses, bond);
  * the brick’s own size and joints go with them. `how` says how the courses were laid; `cutOnEdge` of the
- * bricks are cut along their height, one from each.
+ * bricks are cut along their height, one from each. `bats` are at hand for what is cut.
  */
 export function countBricks(
   label: string,
@@ -29,20 +33,24 @@ export function countBricks(
   inputs: readonly Term[],
   how?: () => readonly string[],
   cutOnEdge = 0,
+  bats: readonly Bats[] = [],
 ): Counted {
   const { env } = masonry;
   const tally = sumTallies(tallies);
   const joint = masonry.jointTerms.perpend.value.toNumber();
-  const needed = bricksNeeded(tally, masonry.brick.size!, joint, kerfOf(env));
+  const unit = masonry.brick.size!;
+  const needed = bricksNeeded(tally, unit, joint, kerfOf(env), bats);
   const detail = () => [
     ...(how?.() ?? []),
     ...piecesText(tally, needed, env),
     ...onEdgeText(cutOnEdge),
   ];
   const from = laidFrom(masonry, inputs);
-  const args = needed.total > tally.wholes ? [...from, kerfTerm(env)] : from;
+  const sawn = needed.cuttings.length ? [kerfTerm(env)] : [];
+  const args = [...from, ...sawn, ...(bats.length ? batTerms(masonry) : [])];
   const note = 'counted by laying the courses';
-  return { bricks: counted(label, needed.total, 'bricks', { detail, note, args }), needed, tally };
+  const bricks = counted(label, needed.total, 'bricks', { detail, note, args });
+  return { bricks, needed, tally, onEdge: cutOnEdge };
 }
 
 /** What was laid, and the brick and joints it was laid with; one list for all that is counted of it. */
@@ -104,23 +112,6 @@ function newBrickTerms({ brick, jointTerms }: Masonry): Term[] {
     { ...jointTerms.perpend, label: 'upright joint' },
     { ...jointTerms.bed, label: 'bed joint' },
   ];
-}
-
-/** Whole bricks, bats and closers told apart, and the bricks each is cut from. */
-export function piecesText(tally: Tally, needed: BricksNeeded, env: Env): string[] {
-  const lines = [`${number(tally.wholes)} whole bricks`];
-  if (tally.halves)
-    lines.push(`${number(tally.halves)} half bats, from ${number(needed.forHalves)} bricks`);
-  if (tally.threeQuarters)
-    lines.push(
-      `${number(tally.threeQuarters)} three-quarter bats, from ${number(needed.forThreeQuarters)} bricks`,
-    );
-  if (tally.closers)
-    lines.push(`${number(tally.closers)} queen closers, from ${number(needed.forClosers)} bricks`);
-  for (const cut of tally.cuts)
-    lines.push(`${number(cut.count)} cuts of ${lengthText(env, cut.length)}`);
-  if (tally.cuts.length) lines.push(`the cuts from ${number(needed.forCuts)} bricks`);
-  return lines;
 }
 
 function onEdgeText(count: number): string[] {

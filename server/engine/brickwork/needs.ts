@@ -1,9 +1,10 @@
 /** What a piece of work takes. Parts of the job are added up by these before anything is bought. */
 
 import type { Remark } from '../findings/remark';
-import type { Joints, PierPlan, SettingOut, UnitSize } from '../setting-out';
+import type { CoursePlan, Joints, PierPlan, SettingOut, UnitSize } from '../setting-out';
 import type { Origin, Term } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
+import type { CutPart } from './cuts/sheet';
 
 /** Bricks of one kind, bats and closers counted as the bricks they are cut from. */
 export interface BrickNeed {
@@ -57,17 +58,63 @@ export interface TopRun {
   readonly to: number;
   /** Course that it stands on, counted from the ground. */
   readonly on: number;
-  readonly kind: 'brick-on-edge' | 'cap';
+  /** Mm above that course, where something lies between. */
+  readonly over?: number;
+  readonly kind: 'brick-on-edge' | 'brick-on-end' | 'precast' | 'tiles' | 'cap';
   readonly pieces: readonly { readonly length: number; readonly cut: boolean }[];
   readonly joint: number;
   readonly height: number;
+  /** Through the work: sides of the pieces of one row, mm, a joint between each two. Left out where no line says. */
+  readonly deep?: readonly number[];
 }
 
-/** A pier alone, as its drawing needs it: its plan and courses, and what they are laid of. */
-export interface PierFace {
+/** Where the pieces of a pier lie. */
+export interface Placed {
+  /** Course by course from the bottom, over and over: every piece on plan, and the core that is left open. */
+  readonly placed: readonly CoursePlan[];
+  /** Half bats that the whole pier can hide: salvaged ones go there first. */
+  readonly coreHalves: number;
+}
+
+/** A pier alone, as its drawing needs it: its plan and courses, and what they are laid of. Not placed where its counts cannot be laid. */
+export interface PierFace extends Partial<Placed> {
   readonly plan: PierPlan;
   readonly unit: UnitSize;
   readonly joints: Joints;
+}
+
+/** Mm along the wall, and up from its lowest ground. */
+export interface FacePoint {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** What spans an opening or lies at its foot, as its elevation shows it; convex. */
+export interface FaceShape {
+  readonly style:
+    | 'lintel'
+    | 'soldier'
+    | 'brick-on-edge'
+    | 'voussoir'
+    | 'mortar'
+    | 'opening'
+    | 'cut';
+  readonly points: readonly FacePoint[];
+}
+
+/** A pier of a wall, as its drawing needs it: mm from the wall’s left end and from its front face. */
+export interface WallPierFace extends Placed {
+  readonly name: string;
+  readonly from: number;
+  /** Of its front face: negative where it stands out before the wall. */
+  readonly y: number;
+  readonly width: number;
+  readonly depth: number;
+  /** Courses, and the one it starts at. */
+  readonly base: number;
+  readonly courses: number;
+  /** Bonded into the wall: its courses reach into it, or the wall’s into them. */
+  readonly attached: boolean;
 }
 
 export interface Work {
@@ -82,12 +129,44 @@ export interface Work {
   readonly notes: readonly string[];
 }
 
+/** Where a wall meets another wall of the job. */
+export interface WallJoin {
+  readonly kind: 'quoin' | 'tee';
+  /** The end of this wall. */
+  readonly side: 'left' | 'right';
+  /** The other wall, by name, and which of its ends a corner is made with. */
+  readonly wall: string;
+  readonly otherSide?: 'left' | 'right';
+  /** Of the other wall, mm. */
+  readonly thickness: number;
+  /** The front of this wall is on the inner side of the corner. */
+  readonly inside: boolean;
+  /** In which courses this wall stops behind the other: 0 the lowest and every second one, 1 the others. */
+  readonly givesWay?: 0 | 1;
+}
+
 /** What others may ask of a piece of work: a repair of its wall, a drawing, a quote, a caution. */
 export interface WorkFacts {
+  /** Of a wall, as its face shows: at a quoin like a stopped end. */
   readonly settingOut?: SettingOut;
+  /** The same as it lies on plan, without what is another wall's at a quoin; left out where it is no other. */
+  readonly laid?: SettingOut;
+  readonly joins?: readonly WallJoin[];
   readonly tops?: readonly TopRun[];
+  /** The cut list, made when somebody asks for it. */
+  readonly cuts?: () => readonly CutPart[];
   /** A pier that stands alone: one of those alike. */
   readonly pier?: PierFace;
+  /** Piers of a wall whose pieces are known. */
+  readonly piers?: readonly WallPierFace[];
+  /** A skin behind the face: how it is set out, and mm from the back of the face to its own face. */
+  readonly backing?: { readonly settingOut: SettingOut; readonly behind: number };
+  /** A wall with heads let into it over its openings: what `settingOut` is without them. */
+  readonly carved?: SettingOut;
+  /** In the order they are drawn, over the bricks. */
+  readonly shapes?: readonly FaceShape[];
+  /** What a repair builds again: how it is laid, and how much of its brick is what came down, 0 to 1. */
+  readonly rebuilt?: { readonly settingOut: SettingOut; readonly reused: number };
   /** Height over all, coping included, mm. */
   readonly height?: number;
   readonly does: ReadonlySet<string>;

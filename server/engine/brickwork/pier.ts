@@ -5,26 +5,33 @@ import { capOverhang } from '../findings/cap-overhang';
 import { dpcOff } from '../findings/dpc';
 import { idleFits } from '../findings/fit-idle';
 import { daysForHeight, higherThanALift } from '../findings/lift';
+import { pierSlender } from '../findings/pier-stands';
 import type { Remark } from '../findings/remark';
 import { type Gang, taskHours } from '../labour/gang';
 import type { BlockFacts, Env } from '../resolve/env';
-import { type PierPlan, sumTallies, type Tally, tallyPier } from '../setting-out';
+import { type Bats, type PierPlan, sumTallies, type Tally, tallyPier } from '../setting-out';
 import { fact, type Gap, named, product, sum, type Term, withGaps } from '../working/term';
 import { capsOf, capTop } from './cap';
 import { countCoping } from './coping';
+import { type CopingBricks, copingBricks } from './coping-bricks';
+import { asHigh, coreConcrete } from './core';
 import { type Counted, countBricks, courseTerms, heightTerms, laidFrom, mortarOf } from './count';
+import { batsOf } from './cuts/bats';
+import { pierCuts } from './cuts/pier';
 import { footingOf } from './footing';
 import { brickOf } from './goods';
 import { lengthShown } from './lengths';
 import { jointsIn, type Masonry, masonryOf } from './masonry';
-import type { BrickNeed, Figure, Needs, TaskNeed, TopRun, Work } from './needs';
-import { pieceNamed } from './pieces';
-import { type Plan, planOf } from './plan';
+import type { BrickNeed, MixNeed, Needs, TaskNeed, TopRun, Work } from './needs';
+import { pierFigures } from './pier-figures';
+import { planText } from './pier-text';
+import { type Plan, placedOf, planOf } from './plan';
 import { sideTerms } from './plan-terms';
 import { dampSaid, footingSaid, highSaid, planSaid } from './said';
+import { pierHigh } from './wall/coping-height';
 import { pierCoping } from './wall/copings';
 import { type Height, heightIn, heightRun } from './wall/height';
-import { capSaid, hasCoping } from './wall/says';
+import { capSaid, finishSaid } from './wall/says';
 
 export function workPier(facts: BlockFacts, env: Env, gang: Gang): Work {
   const remarks: Remark[] = [];
@@ -67,16 +74,18 @@ function base(facts: BlockFacts) {
 function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks: Remark[]): Work {
   const { facts, env } = masonry;
   const alike = facts.line('number')?.term('number', 'alike') ?? fact('alike', 1, '', facts.origin);
-  const spec: PierPlan = { ...plan, courses: height.courses };
+  const spec = asHigh(plan, masonry.brick.size!, height.courses, height.bed);
   const counts = countPier(masonry, spec, plan, height, remarks);
+  const settingOutHeight = height.courses * (masonry.brick.size!.height + height.bed);
+  const over = settingOutHeight + pierHigh(facts, masonry, height.bed);
   const notes = [
     capOverhang(facts, plan.width, plan.depth, env),
-    higherThanALift(facts, spec.courses * (masonry.brick.size!.height + height.bed), env),
+    pierSlender(facts, over, Math.min(spec.width, spec.depth), env),
+    higherThanALift(facts, settingOutHeight, env),
   ];
   remarks.push(...notes.filter((r): r is Remark => r !== undefined));
-  const settingOutHeight = height.courses * (masonry.brick.size!.height + height.bed);
   const leastDays = daysForHeight(settingOutHeight, env);
-  const needs = { ...needsOf(masonry, counts, alike, gang), leastDays };
+  const needs = { ...needsOf(masonry, counts, spec, alike, gang), leastDays };
   const damp = facts.line('dpc');
   if (damp)
     remarks.push(
@@ -85,38 +94,10 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
   const high = lengthShown(env, 'Height of the courses', settingOutHeight, {
     args: courseTerms(height, masonry),
   });
-  const figures: Figure[] = [
-    {
-      key: 'bricks',
-      term:
-        needs.bricks.length > 1
-          ? sum(
-              'Bricks, all kinds',
-              'bricks',
-              needs.bricks.map((b) => b.bricks),
-            )
-          : named('Bricks', needs.bricks[0]!.bricks),
-    },
-    { key: 'courses', term: { ...height.term, label: 'Courses' } },
-    { key: 'height', term: high },
-    { key: 'mortar', term: named('Mortar, laid', needs.mixes[0]!.litres) },
-    {
-      key: 'hours',
-      term: sum(
-        'Hours of the gang',
-        'h',
-        needs.tasks.map((t) => t.hours),
-      ),
-    },
-  ];
-  if (needs.mixes[1])
-    figures.push({
-      key: 'concrete',
-      term: named('Concrete in the footing', needs.mixes[1].litres),
-    });
+  const figures = pierFigures(facts, height, high, needs);
   const unit = masonry.brick.size!;
   const joints = { bed: height.bed, perpend: jointsIn(masonry)!.perpend };
-  const coping = counts.coping ? unit.width + joints.bed : 0;
+  const coping = pierHigh(facts, masonry, joints.bed);
   const tops = [...counts.tops, ...capTop(facts, 0, spec.width, spec.courses)];
   const says = sayPier(masonry, plan, settingOutHeight, coping, alike);
   const does = new Set(['free-standing', 'piers', ...(isCut(counts) ? ['cutting'] : [])]);
@@ -128,15 +109,16 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
     facts: {
       height: settingOutHeight + coping,
       tops,
-      pier: { plan: spec, unit, joints },
+      cuts: () => pierCuts(masonry, spec, counts, alike.value.toNumber()),
+      pier: { plan: spec, unit, joints, ...placedOf(plan, height.courses) },
       does,
       says,
     },
   };
 }
 
-function isCut({ tallies, copingCuts }: PierCounts): boolean {
-  return copingCuts > 0 || tallies.some((t) => t.halves + t.closers + t.cuts.length > 0);
+function isCut({ tallies, coping }: PierCounts): boolean {
+  return (coping?.cuts ?? 0) > 0 || tallies.some((t) => t.halves + t.closers + t.cuts.length > 0);
 }
 
 interface PierCounts {
@@ -144,10 +126,8 @@ interface PierCounts {
   readonly inputs: readonly Term[];
   readonly pier: Counted;
   readonly dpc: Counted | undefined;
-  readonly coping: Counted | undefined;
+  readonly coping: CopingBricks | undefined;
   readonly tops: readonly TopRun[];
-  /** Bricks on edge that are cut. */
-  readonly copingCuts: number;
   readonly tallies: readonly Tally[];
 }
 
@@ -161,8 +141,13 @@ function countPier(
   const unit = masonry.brick.size!;
   const joints = { bed: height.bed, perpend: jointsIn(masonry)!.perpend };
   const inputs = [...heightTerms(height, masonry), ...sideTerms(masonry.facts)];
-  const count = (label: string, tally: Tally, how?: () => string[], cutOnEdge = 0) =>
-    countBricks(label, [tally], masonry, inputs, how, cutOnEdge);
+  const count = (
+    label: string,
+    tally: Tally,
+    how?: () => string[],
+    cutOnEdge = 0,
+    bats?: readonly Bats[],
+  ) => countBricks(label, [tally], masonry, inputs, how, cutOnEdge, bats);
   const damp = Math.min(
     spec.courses,
     Math.floor(masonry.facts.line('dpc')?.number('courses') ?? 0),
@@ -170,7 +155,9 @@ function countPier(
   const pier = count(
     'Bricks in one pier',
     tallyPier(spec, unit, joints, { from: damp, to: null }),
-    () => plansText(spec),
+    () => planText(spec, plan),
+    0,
+    batsOf(masonry, masonry.facts.line('number')?.number('number')),
   );
   const dpc = damp
     ? count('Bricks in the damp course', tallyPier(spec, unit, joints, { from: 0, to: damp }))
@@ -182,28 +169,26 @@ function countPier(
   ).map((r) => ({ run: r, ...countCoping(r, masonry, remarks) }));
   const tops = runs.map((r) => ({ name: r.run.text.name, open: !r.works }));
   remarks.push(...idleFits(masonry.facts, [...tops, heightRun(height)]));
-  const copingCuts = runs.reduce((sum, r) => sum + r.cuts, 0);
-  const onEdge = sumTallies(runs.map((r) => r.tally));
-  const how = () => runs.map((r) => r.detail);
-  const coping = runs.length ? count('Bricks on edge', onEdge, how, copingCuts) : undefined;
-  const tallies = [pier, dpc, coping]
+  const [coping] = copingBricks(runs, masonry, inputs);
+  const tallies = [pier, dpc, coping?.counted]
     .filter((c): c is Counted => c !== undefined)
     .map((c) => c.tally);
-  return { inputs, pier, dpc, coping, copingCuts, tops: runs.map((r) => r.top), tallies };
+  return { inputs, pier, dpc, coping, tops: runs.map((r) => r.top), tallies };
 }
 
-function plansText(spec: PierPlan): string[] {
-  return spec.plans.map((plan, i) => {
-    const pieces = plan.map((p) => `${p.count} ${pieceNamed(p.piece, p.count)}`).join(', ');
-    return `Course ${String.fromCharCode(65 + i)}: ${pieces}`;
-  });
-}
-
-function needsOf(masonry: Masonry, counts: PierCounts, alike: Term, gang: Gang): Needs {
+function needsOf(
+  masonry: Masonry,
+  counts: PierCounts,
+  spec: PierPlan,
+  alike: Term,
+  gang: Gang,
+): Needs {
   const { facts, env, brick, mix } = masonry;
   const times = (label: string, of: Term) =>
     facts.line('number') ? product(label, of.unit, [alike, of]) : named(label, of);
-  const own = [counts.pier, counts.coping]
+  const isOwn = counts.coping?.brick.name === brick.name;
+  const onTop = isOwn ? counts.coping?.counted : undefined;
+  const own = [counts.pier, onTop]
     .filter((c): c is Counted => c !== undefined)
     .map((c) => withGaps(c.bricks, masonry.gaps));
   const main: BrickNeed = {
@@ -213,7 +198,7 @@ function needsOf(masonry: Masonry, counts: PierCounts, alike: Term, gang: Gang):
     origin: brick.origin,
   };
   const bricks = [main];
-  const mine = sumTallies([counts.pier, counts.coping].flatMap((c) => (c ? [c.tally] : [])));
+  const mine = sumTallies([counts.pier, onTop].flatMap((c) => (c ? [c.tally] : [])));
   const laid = [{ tally: mine, brick }];
   const damp = facts.line('dpc');
   if (counts.dpc && damp) {
@@ -224,6 +209,16 @@ function needsOf(masonry: Masonry, counts: PierCounts, alike: Term, gang: Gang):
       block: other.facts?.block,
       bricks: times('Damp course', withGaps(counts.dpc.bricks, other.gaps)),
       origin: damp.at('brick'),
+    });
+  }
+  if (counts.coping && !isOwn) {
+    const { brick: other, counted } = counts.coping;
+    laid.push({ tally: counted.tally, brick: other });
+    bricks.push({
+      brick: other.name,
+      block: other.facts?.block,
+      bricks: times('Coping', withGaps(counted.bricks, other.gaps)),
+      origin: other.origin,
     });
   }
   const several = facts.line('number') && alike;
@@ -237,21 +232,33 @@ function needsOf(masonry: Masonry, counts: PierCounts, alike: Term, gang: Gang):
     origin: mix.origin,
   };
   const pieces = capsOf(facts, several);
+  const core = coreOf(coreConcrete(facts, env, spec, from), times);
   const tasks = tasksOf(
     counts,
     times,
     footing?.litres,
+    core?.litres,
     pieces.map((p) => p.count),
     env,
     gang,
   );
-  return { bricks, mixes: footing ? [mortar, footing] : [mortar], pieces, tasks };
+  const mixes = [mortar, footing, core].filter((m) => m !== undefined);
+  return { bricks, mixes, pieces, tasks };
+}
+
+/** Of all piers alike. */
+function coreOf(
+  one: MixNeed | undefined,
+  times: (label: string, of: Term) => Term,
+): MixNeed | undefined {
+  return one && { ...one, litres: times('Concrete in the core', one.litres) };
 }
 
 function tasksOf(
   counts: PierCounts,
   times: (label: string, of: Term) => Term,
   footing: Term | undefined,
+  core: Term | undefined,
   caps: readonly Term[],
   env: Env,
   gang: Gang,
@@ -261,7 +268,12 @@ function tasksOf(
     : counts.pier.bricks;
   const all: [string, string, Term | undefined][] = [
     ['pier-work', 'Laying the piers', times('bricks laid in piers', laying)],
-    ['coping', 'Laying the coping', counts.coping && times('bricks on edge', counts.coping.bricks)],
+    [
+      'coping',
+      'Laying the coping',
+      counts.coping && times('bricks of the coping', counts.coping.counted.bricks),
+    ],
+    ['core', 'Filling the core', core],
     ['footing', 'Digging and concreting', footing],
     ['cap', 'Bedding caps', caps[0]],
   ];
@@ -286,7 +298,7 @@ function sayPier(
   return [
     `Build ${count}, ${many ? 'each ' : ''}${size} and ${high}, in ${masonry.brick.title}.`,
     ...dampSaid(facts, each),
-    ...(hasCoping(facts) ? [`Finish the top${each} with bricks on edge.`] : []),
+    ...finishSaid(facts, each, env),
     ...footingSaid(facts, env, each),
   ];
 }

@@ -2,19 +2,33 @@
 
 import type { Value } from '../../../grammar/read/values';
 import { bondsThrough, brickShape } from '../findings/brick-shape';
+import { coreIdle } from '../findings/core-idle';
 import { pierPlanMissing } from '../findings/pier-plan-missing';
 import { pierNotHalves, pierSize } from '../findings/pier-size';
 import type { Remark } from '../findings/remark';
 import { wordOf } from '../resolve/book';
 import type { BlockFacts } from '../resolve/env';
 import { factsOf } from '../resolve/env';
-import type { PieceCount, PierPlan } from '../setting-out';
+import {
+  type CoreFill,
+  hasCore,
+  type PieceCount,
+  type PierLaid,
+  type PierPlan,
+  pierPlans,
+} from '../setting-out';
+import { countsOf } from './core';
 import { halvesOf, jointsIn, type Masonry, thicknessOf } from './masonry';
+import type { Placed } from './needs';
 
 export interface Plan extends Omit<PierPlan, 'courses'> {
   /** Half bricks across. */
   readonly halves: number;
   readonly widthHalves: number;
+  /** Every piece in its place, where that is known. */
+  readonly laid?: PierLaid;
+  /** What its core is filled with, where a line says so and there is one. */
+  readonly core?: CoreFill;
 }
 
 /** A size in bricks, or in lengths that are taken for the nearest number of half bricks on plan. */
@@ -36,17 +50,28 @@ export function planOf(facts: BlockFacts, masonry: Masonry, remarks: Remark[]): 
     remarks.push(brickShape(masonry));
     return undefined;
   }
-  const laid = halves.map((n) => thicknessOf(n, unit, joints.perpend));
+  const made = halves.map((n) => thicknessOf(n, unit, joints.perpend));
   if (inBricks && said.some((side) => !Number.isInteger(side * 2))) {
     remarks.push(pierNotHalves(facts));
     return undefined;
   }
   const bricks = halves.map((n) => n / 2);
-  const off = inBricks ? undefined : pierSize(facts, said, laid, bricks, masonry.env);
+  const off = inBricks ? undefined : pierSize(facts, said, made, bricks, masonry.env);
   if (off) remarks.push(off);
   // Far from what its bricks make, a size is no size of a pier: what is laid is what is counted.
-  const sides = inBricks || off?.severity === 'warning' ? laid : said;
-  const plans = plansFor(along, across, masonry) ?? byArea(along, across, facts, remarks);
+  const sides = inBricks || off?.severity === 'warning' ? made : said;
+  const told = plansFor(along, across, masonry);
+  const core = coreTold(facts, along, across, remarks);
+  const laid = pierPlans({
+    width: along,
+    depth: across,
+    unit,
+    joint: joints.perpend,
+    core,
+    counts: told,
+  });
+  const counted = laid?.courses.map((course) => countsOf(course, core));
+  const plans = (core && counted) ?? told ?? counted ?? byArea(along, across, facts, remarks);
   return {
     name: facts.name,
     width: sides[0]!,
@@ -54,7 +79,29 @@ export function planOf(facts: BlockFacts, masonry: Masonry, remarks: Remark[]): 
     plans,
     halves: across,
     widthHalves: along,
+    ...(laid ? { laid } : {}),
+    ...(core ? { core } : {}),
   };
+}
+
+/** What drawings and repairs ask of a plan: its pieces in their places, and the halves that so many courses hide. */
+export function placedOf({ laid }: Plan, courses: number): Partial<Placed> {
+  return laid ? { placed: laid.courses, coreHalves: laid.coreHalves * courses } : {};
+}
+
+/** The fill a line names; nothing, with a remark, where every brick of the pier shows. */
+function coreTold(
+  facts: BlockFacts,
+  along: number,
+  across: number,
+  remarks: Remark[],
+): CoreFill | undefined {
+  const line = facts.line('core');
+  const fill = line?.word('fill');
+  if (!line || !fill) return undefined;
+  if (hasCore(along, across)) return fill as CoreFill;
+  remarks.push(coreIdle(line, along / 2, across / 2));
+  return undefined;
 }
 
 /** The library’s plan of that size; one turned a quarter serves as well. */

@@ -17,6 +17,9 @@ const INNER: ReadonlyMap<string, string> = new Map([
   ['sill', 'the sill'],
   ['height', 'the height'],
   ['size', 'the size'],
+  ['head', 'the rise'],
+  ['lintel', 'the lintel'],
+  ['bearing', 'the bearing'],
 ]);
 
 export function unsaidIn(facts: BlockFacts): Gap[] {

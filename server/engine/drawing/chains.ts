@@ -36,34 +36,47 @@ function between({ stops }: Chain, y: number, place: Place, units: Units): Mark[
 }
 
 /** Distances from the wall's left end, written up the paper at each, moved along where they would touch. */
-function running({ stops }: Chain, y: number, place: Place, units: Units): Mark[] {
+function running({ stops, origin = 0 }: Chain, y: number, place: Place, units: Units): Mark[] {
   let last = Number.NEGATIVE_INFINITY;
   const words = stops.map((stop): Mark => {
     last = Math.max(place.x(stop), last + SIZE + 0.4);
-    const text = lengthOn(units, stop);
+    const text = lengthOn(units, stop - origin);
     const at = { kind: 'text' as const, size: SIZE, text, align: 'end' as const };
     return { ...at, x: last + SIZE * 0.36, y: y + 2, turned: true };
   });
   return [...ruled(stops, y, place), ...words];
 }
 
-/** Heights from the ground, written beside each level, moved up where they would touch. */
-function heights({ stops }: Chain, x: number, place: Place, units: Units): Mark[] {
+/** Beside the work: what is written at each height, from the lowest up, moved up where it would touch the last. */
+function beside(said: readonly [at: number, text: string][], x: number, place: Place): Mark[] {
   let last = Number.POSITIVE_INFINITY;
-  const ys = stops.map(place.y);
-  const ticks = ys.map((y) => line(x - TICK, y + TICK, x + TICK, y - TICK));
-  const words = stops.map((stop, i): Mark => {
-    last = Math.min(ys[i]!, last - SIZE - 0.3);
-    const text = lengthOn(units, stop);
+  return said.map(([at, text]): Mark => {
+    last = Math.min(place.y(at), last - SIZE - 0.3);
     return { kind: 'text', x: x + 2, y: last + SIZE * 0.36, size: SIZE, align: 'start', text };
   });
-  return [line(x, ys[0]!, x, ys.at(-1)!), ...ticks, ...words];
+}
+
+/** Heights from the ground at each level; or each distance at its middle. */
+function heights(
+  { stops, form, origin = 0 }: Chain,
+  x: number,
+  place: Place,
+  units: Units,
+): Mark[] {
+  const ys = stops.map(place.y);
+  const ticks = ys.map((y) => line(x - TICK, y + TICK, x + TICK, y - TICK));
+  const said = stops.flatMap((stop, i): [number, string][] => {
+    if (form === 'running') return [[stop, lengthOn(units, stop - origin)]];
+    const last = stops[i - 1];
+    return last === undefined ? [] : [[(stop + last) / 2, lengthOn(units, stop - last)]];
+  });
+  return [line(x, ys[0]!, x, ys.at(-1)!), ...ticks, ...beside(said, x, place)];
 }
 
 /** Mm on paper from one row of dimensions below the work to the next. */
-export function roomFor({ form, stops }: Chain, units: Units): number {
+export function roomFor({ form, stops, origin = 0 }: Chain, units: Units): number {
   if (form === 'between') return ROOM.chain;
-  const longest = Math.max(...stops.map((stop) => textWidth(lengthOn(units, stop), SIZE)));
+  const longest = Math.max(...stops.map((stop) => textWidth(lengthOn(units, stop - origin), SIZE)));
   return longest + 6;
 }
 

@@ -1,27 +1,56 @@
 import { lengthOn, type Units } from './lengths';
-import type { Box, Key, Label } from './model';
+import type { Box, Key, Label, Style } from './model';
 
 /** What stands on a wall or a pier. `at` is the height of its underside, mm. */
-export type Topping =
-  | {
-      kind: 'brick-on-edge';
-      from: number;
-      to: number;
-      at: number;
-      /** Of the course, mm: the brick's width on edge. */
-      height: number;
-      /** Face of one brick on edge along the wall, mm. */
-      piece: number;
-      wholes: number;
-      joint: number;
-      /** Cuts, laid together in the middle. */
-      cut?: { length: number; count: number };
-    }
-  | { kind: 'cap'; name: string; from: number; to: number; at: number; height: number };
+export type Topping = Run | Cap;
 
-/** Bricks on edge left to right, cuts in the middle of them. */
-function onEdge(topping: Extract<Topping, { kind: 'brick-on-edge' }>): Box[] {
-  const { wholes, cut, piece, joint } = topping;
+interface Top {
+  from: number;
+  to: number;
+  at: number;
+  height: number;
+  /** Through the work: sides of the pieces of one row, mm, a joint between each two. */
+  deep?: readonly number[];
+  /** The faces of what it stands on, mm from the wall's front; those of the wall when left out. */
+  faces?: { front: number; back: number };
+}
+
+/** Pieces side by side. */
+export interface Run extends Top {
+  kind: 'brick-on-edge' | 'brick-on-end' | 'precast' | 'tiles';
+  /** Face of one whole piece along the wall, mm. */
+  piece: number;
+  wholes: number;
+  joint: number;
+  /** Cuts, laid together in the middle. */
+  cut?: { length: number; count: number };
+  /** No line says how thick it is: `height` is for the eye only. */
+  unsaid?: boolean;
+}
+
+interface Cap extends Top {
+  kind: 'cap';
+  name: string;
+}
+
+const STYLES: Readonly<Record<Run['kind'], Style>> = {
+  'brick-on-edge': 'on-edge',
+  'brick-on-end': 'on-edge',
+  precast: 'precast',
+  tiles: 'tile',
+};
+
+const WORDS: Readonly<Record<Topping['kind'], string>> = {
+  'brick-on-edge': 'brick on edge',
+  'brick-on-end': 'brick on end',
+  precast: 'precast coping',
+  tiles: 'tile creasing',
+  cap: 'cap',
+};
+
+/** Pieces left to right, cuts in the middle of them; what is too long to show piece by piece ends as one band. */
+export function runBoxes(topping: Run): Box[] {
+  const { wholes, cut, piece, joint, at: y, height, kind } = topping;
   const before = Math.ceil(wholes / 2);
   const widths = [
     ...Array.from({ length: before }, () => piece),
@@ -29,17 +58,18 @@ function onEdge(topping: Extract<Topping, { kind: 'brick-on-edge' }>): Box[] {
     ...Array.from({ length: wholes - before }, () => piece),
   ];
   let x = topping.from;
-  return widths.map((width, i) => {
+  const boxes = widths.map((width, i) => {
     const isCut = i >= before && i < before + (cut?.count ?? 0);
-    const { at: y, height } = topping;
-    const box: Box = { style: isCut ? 'cut' : 'on-edge', x, y, width, height };
+    const box: Box = { style: isCut ? 'cut' : STYLES[kind], x, y, width, height };
     x += width + joint;
     return box;
   });
+  const rest = topping.to - x;
+  return rest > piece ? [...boxes, { style: STYLES[kind], x, y, width: rest, height }] : boxes;
 }
 
 export function toppingBoxes(topping: Topping): Box[] {
-  if (topping.kind === 'brick-on-edge') return onEdge(topping);
+  if (topping.kind !== 'cap') return runBoxes(topping);
   const { from: x, at: y, height } = topping;
   return [{ style: 'cap', x, y, width: topping.to - x, height }];
 }
@@ -50,29 +80,39 @@ export function toppingLabels(topping: Topping, units: Units): Label[] {
     const room = { width: to - from, height };
     return [{ text, x: (from + to) / 2, y: at + height / 2, size: 2.2, room }];
   }
-  return onEdge(topping)
+  return runBoxes(topping)
     .filter((box) => box.style === 'cut')
-    .map(({ x, y, width, height }) => {
-      const room = { width, height };
-      return { text: lengthOn(units, width), x: x + width / 2, y: y + height / 2, size: 1.8, room };
-    });
+    .map((box) => cutLabel(box, units));
+}
+
+/** The length along the wall, written on a cut. */
+export function cutLabel({ x, y, width, height }: Box, units: Units): Label {
+  const room = { width, height };
+  return { text: lengthOn(units, width), x: x + width / 2, y: y + height / 2, size: 1.8, room };
+}
+
+function isUnsaid(topping: Topping): boolean {
+  return topping.kind === 'cap' || topping.unsaid === true;
 }
 
 /** Heights of tops that are known, mm: no line says how thick a cap is. */
 export function toppingTops(toppings: readonly Topping[]): number[] {
-  return toppings.flatMap((t) => (t.kind === 'cap' ? [] : [t.at + t.height]));
+  return toppings.flatMap((t) => (isUnsaid(t) ? [] : [t.at + t.height]));
 }
 
 /** What is drawn and not to be measured. */
 export function toppingNotes(toppings: readonly Topping[]): string[] {
   const caps = toppings.some((topping) => topping.kind === 'cap');
-  return caps ? ['Caps are drawn without their true thickness.'] : [];
+  const runs = toppings.some((topping) => topping.kind !== 'cap' && topping.unsaid);
+  return [
+    ...(caps ? ['Caps are drawn without their true thickness.'] : []),
+    ...(runs ? ['The coping is drawn without its true thickness.'] : []),
+  ];
 }
 
 export function toppingKeys(toppings: readonly Topping[]): Key[] {
   const kinds = new Set(toppings.map((topping) => topping.kind));
-  const keys: Key[] = [];
-  if (kinds.has('brick-on-edge')) keys.push({ style: 'on-edge', text: 'brick on edge' });
-  if (kinds.has('cap')) keys.push({ style: 'cap', text: 'cap' });
-  return keys;
+  return (Object.keys(WORDS) as Topping['kind'][])
+    .filter((kind) => kinds.has(kind))
+    .map((kind) => ({ style: kind === 'cap' ? 'cap' : STYLES[kind], text: WORDS[kind] }));
 }

@@ -1,11 +1,15 @@
+import type { FaceShape } from '../brickwork/needs';
 import type { SettingOut } from '../setting-out';
 import { brickBoxes, brickCount, plainAreas } from './brickwork';
 import type { Topping } from './coping';
 import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTops } from './coping';
 import { heightChain, lengthChains } from './dimensions';
+import { shapeKeys, shapesIn } from './face-shapes';
 import { keysOf } from './keys';
 import { lengthOn, type Units, withUnit } from './lengths';
+import { mirrored } from './mirrored';
 import type { Box, Drawing } from './model';
+import { type PlacedPier, pierBricks } from './pier-bricks';
 import { groundAndDpc, openingMarks, pierMarks } from './things';
 import type { View, Visible } from './view';
 import { clip, viewOf } from './view';
@@ -13,8 +17,14 @@ import { clip, viewOf } from './view';
 /** What to draw of a wall, and what stands on it. */
 export interface ElevationOptions {
   title: string;
+  /** `front` when left out. The back is seen from behind, its left end the wall's right. */
+  face?: 'front' | 'back';
   /** Only this much of it; all of it when left out. */
   visible?: Visible;
+  /** Piers whose plans are known, drawn brick by brick; the others are ruled in courses. */
+  piers?: readonly PlacedPier[];
+  /** Heads, lintels, arches and sills, over the bricks of the wall. */
+  shapes?: readonly FaceShape[];
   /** Copings and caps, on the wall and on its piers. */
   toppings?: readonly Topping[];
   /** The course a damp-proof course lies under, or that the bricks that make one reach up to. */
@@ -26,6 +36,8 @@ export interface ElevationOptions {
 }
 
 const MOST_BRICKS = 20_000;
+/** A pier of more courses is drawn plain. */
+const MOST_HIGH = 2000;
 
 /** From the leftmost thing drawn to the rightmost, and up to the highest: toothing and overhangs stand out past the wall. */
 function extentOf(boxes: readonly Box[], view: View) {
@@ -41,7 +53,7 @@ function extentOf(boxes: readonly Box[], view: View) {
 }
 
 /** Words for whoever cannot see the drawing. */
-function describe({ out, whole }: View, shown: boolean, units: Units): string {
+function describe({ out, whole }: View, shown: boolean, units: Units, back: boolean): string {
   const { spec } = out;
   const names = [...spec.openings, ...spec.piers].map((thing) => thing.name);
   const bricks = shown ? 'every brick shown' : 'bricks not shown one by one';
@@ -49,39 +61,87 @@ function describe({ out, whole }: View, shown: boolean, units: Units): string {
   const long = withUnit(lengthOn(units, spec.length), units);
   const size = `${long} long, ${spec.courses} courses high`;
   const part = whole ? 'Elevation' : 'Part of the elevation';
-  return `${part} of a wall ${size}, in ${spec.bond.name} bond${things}; ${bricks}.`;
+  const side = back ? 'of the back ' : '';
+  return `${part} ${side}of a wall ${size}, in ${spec.bond.name} bond${things}; ${bricks}.`;
+}
+
+/** The row of the wall that shows at the back, in the place of the front's. */
+function backOf(out: SettingOut): SettingOut {
+  return { ...out, bands: out.rows.at(-1)?.bands ?? out.bands };
 }
 
 /**
- * The face of a wall: every brick in the part asked for, openings, piers, what stands on top, gauge
+ * A face of a wall: every brick in the part asked for, openings, piers, what stands on top, gauge
  * rod and dimensions. Single bricks exist only here, and only as many as `mostBricks`.
  */
 export function elevation(out: SettingOut, options: ElevationOptions): Drawing {
+  if (options.face !== 'back') return faceOf(out, options);
+  const { length } = out.spec;
+  const seen = options.visible;
+  const visible = seen && { ...seen, from: length - seen.to, to: length - seen.from };
+  return mirrored(faceOf(backOf(out), { ...options, visible }), length);
+}
+
+/** Piers brick by brick where their plans are known and not too much to draw, else plain. */
+function piersIn(view: View, options: ElevationOptions, shown: boolean, units: Units) {
+  const { piers = [], face = 'front' } = options;
+  const { spec } = view.out;
+  const drawn = shown
+    ? piers.filter(({ high, courses }) => courses.length && high <= MOST_HIGH)
+    : [];
+  const courses = { from: view.from, to: view.to };
+  const seen = { face, unit: spec.unit, bed: spec.joints.bed, units, courses };
+  const bricks = drawn.map((pier) => pierBricks(pier, seen));
+  return {
+    boxes: bricks.flatMap((b) => b.boxes).flatMap((box) => clip(view, box) ?? []),
+    labels: bricks.flatMap((b) => b.labels).filter(({ x }) => x > view.left && x < view.right),
+    plain: pierMarks(view, new Set(drawn.map(({ name }) => name))),
+  };
+}
+
+/** The front face of what is given. */
+function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
   const { units = 'millimetres' } = options;
   const view = viewOf(out, options.visible);
   const shown = brickCount(view) <= (options.mostBricks ?? MOST_BRICKS);
   const bricks = shown ? brickBoxes(view, units) : { boxes: plainAreas(view), labels: [] };
-  const things = [...openingMarks(view), ...pierMarks(view)];
+  const piers = piersIn(view, options, shown, units);
+  const things = [...openingMarks(view), ...piers.plain];
   const toppings = view.whole ? (options.toppings ?? []) : [];
   const above = toppings.flatMap(toppingBoxes).flatMap((box) => clip(view, box) ?? []);
-  const boxes = [...things.flatMap((thing) => thing.boxes), ...bricks.boxes, ...above];
+  const boxes = [
+    ...things.flatMap((thing) => thing.boxes),
+    ...bricks.boxes,
+    ...piers.boxes,
+    ...above,
+  ];
   const extent = extentOf(boxes, view);
+  const shapes = shapesIn(view, options.shapes ?? []);
   const strokes = things.flatMap((thing) => thing.strokes);
   const names = things.flatMap((thing) => thing.labels);
   return {
     title: options.title,
     units,
-    description: describe(view, shown, units),
+    description: describe(view, shown, units, options.face === 'back'),
     extent,
     boxes,
+    shapes,
     strokes: [...strokes, ...groundAndDpc(view, options.dpc)],
-    labels: [...bricks.labels, ...names, ...toppings.flatMap((t) => toppingLabels(t, units))],
+    labels: [
+      ...bricks.labels,
+      ...piers.labels,
+      ...names,
+      ...toppings.flatMap((t) => toppingLabels(t, units)),
+    ],
     chains: [
       ...lengthChains(out, view.left, view.right),
       heightChain(out, extent.bottom, view.to * out.gauge, toppingTops(toppings)),
     ],
     rod: { gauge: out.gauge, courses: view.to, every: 4 },
-    keys: [...keysOf(boxes, options.dpc !== undefined, units), ...toppingKeys(toppings)],
+    keys: [
+      ...keysOf(boxes, options.dpc !== undefined, units),
+      ...shapeKeys(shapes, toppingKeys(toppings)),
+    ],
     notes: [...(shown ? [] : ['Too many bricks to draw one by one.']), ...toppingNotes(toppings)],
   };
 }

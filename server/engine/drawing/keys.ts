@@ -10,6 +10,12 @@ const WORDS: [Style, string][] = [
   ['pier', 'pier'],
 ];
 
+/** Where a key stands among others: in the order above, all others after. */
+export function keyRank({ style }: Key): number {
+  const rank = WORDS.findIndex(([known]) => known === style);
+  return rank < 0 ? WORDS.length : rank;
+}
+
 function cutKey(boxes: readonly Box[], units: Units): Key[] {
   const cuts = boxes.filter((box) => box.style === 'cut').map((box) => box.width);
   if (cuts.length === 0) return [];
@@ -20,10 +26,15 @@ function cutKey(boxes: readonly Box[], units: Units): Key[] {
   return [{ style: 'cut', text: `cut${few}` }];
 }
 
+/** Pieces that are in a drawing, in a fixed order; cuts are for {@link keysOf}. */
+export function pieceWords(boxes: readonly Box[]): Key[] {
+  const used = new Set(boxes.map((box) => box.style));
+  return WORDS.filter(([style]) => used.has(style)).map(([style, text]) => ({ style, text }));
+}
+
 /** What each style in a drawing stands for, in a fixed order, and only those it has. */
 export function keysOf(boxes: readonly Box[], dpc: boolean, units: Units): Key[] {
-  const used = new Set(boxes.map((box) => box.style));
-  const keys = WORDS.filter(([style]) => used.has(style)).map(([style, text]) => ({ style, text }));
+  const keys = pieceWords(boxes);
   const line: Key[] = dpc ? [{ style: 'dpc', text: 'damp-proof course' }] : [];
   return [...keys, ...cutKey(boxes, units), ...line];
 }

@@ -20,7 +20,21 @@ export type Style =
   | 'cap'
   | 'ground'
   | 'dpc'
-  | 'course';
+  | 'course'
+  | 'core'
+  | 'precast'
+  | 'lintel'
+  | 'soldier'
+  | 'voussoir'
+  | 'mortar'
+  | 'tile'
+  | 'outline'
+  | 'break'
+  | 'hidden'
+  | 'mark'
+  | 'rod'
+  | 'dimension'
+  | 'reused';
 
 export interface Point {
   x: number;
@@ -34,17 +48,25 @@ export interface Box extends Point {
   height: number;
 }
 
+/** A closed outline, filled like a box: a voussoir, a skewback, a brick cut on plan. Convex, three corners at least. */
+export interface Shape {
+  style: Style;
+  points: readonly Point[];
+}
+
 export interface Stroke {
   style: Style;
   from: Point;
   to: Point;
 }
 
-/** Words centred on a point. */
+/** Words centred on a point, or beginning or ending there. */
 export interface Label extends Point {
   text: string;
   /** Height of the letters on paper, mm. */
   size: number;
+  /** `middle` when left out. */
+  align?: 'start' | 'middle' | 'end';
   /** Left out where, at the scale chosen, it does not go into this. */
   room?: { width: number; height: number };
 }
@@ -58,6 +80,8 @@ export interface Chain {
   form: 'between' | 'running';
   /** Positions along x (below) or y (right), rising. */
   stops: readonly number[];
+  /** Where a running chain counts from; nought when left out. */
+  origin?: number;
 }
 
 /** The gauge rod on the left: a mark for each course, numbered every so many. */
@@ -81,6 +105,7 @@ export interface Drawing {
   description: string;
   extent: { left: number; right: number; bottom: number; top: number };
   boxes: readonly Box[];
+  shapes: readonly Shape[];
   strokes: readonly Stroke[];
   labels: readonly Label[];
   chains: readonly Chain[];

@@ -1,4 +1,4 @@
-import type { Style } from './model';
+import type { Point, Style } from './model';
 
 /** Paper, mm. */
 export interface Paper {
@@ -12,12 +12,22 @@ export const A4_LANDSCAPE: Paper = { width: 297, height: 210, margin: 10 };
 export const LETTER_LANDSCAPE: Paper = { width: 279.4, height: 215.9, margin: 10 };
 
 /** A style of the work, or of what is written about it. */
-export type Ink = Style | 'dimension' | 'rod';
+export type Ink = Style;
 
 /** What a sheet is made of: mm on paper, x to the right, y down, as paper is read. */
 export type Mark =
-  | { kind: 'box'; ink: Ink; x: number; y: number; width: number; height: number }
-  | { kind: 'line'; ink: Ink; x1: number; y1: number; x2: number; y2: number }
+  | {
+      kind: 'box';
+      ink: Ink;
+      x: number;
+      y: number;
+      width: number;
+      height: number;
+      /** Part of the key, not of the work. */
+      key?: boolean;
+    }
+  | { kind: 'shape'; ink: Ink; points: readonly Point[] }
+  | { kind: 'line'; ink: Ink; x1: number; y1: number; x2: number; y2: number; key?: boolean }
   | {
       kind: 'text';
       x: number;
@@ -41,6 +51,8 @@ export interface Sheet {
   height: number;
   /** The scale is 1 to this. */
   scale: number;
+  /** Where the work's left end at the ground lies, mm on paper. */
+  origin: Point;
   marks: readonly Mark[];
 }
 

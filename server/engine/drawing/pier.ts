@@ -1,14 +1,33 @@
-import type { PierPlan } from '../setting-out';
+import type { CoursePlan, PierPlan, UnitSize } from '../setting-out';
 import type { Topping } from './coping';
 import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTops } from './coping';
+import { keysOf } from './keys';
 import { lengthOn, type Units, withUnit } from './lengths';
-import type { Drawing, Key, Stroke } from './model';
+import type { Box, Drawing, Stroke } from './model';
+import { pierBricks } from './pier-bricks';
 
 export interface PierOptions {
   /** The course a damp-proof course lies under, or that the bricks that make one reach up to. */
   dpc?: number;
   /** What lengths are written in: millimetres when left out. */
   units?: Units;
+  /** Where its bricks lie, for them to be drawn: it is ruled in courses when left out. */
+  placed?: { readonly unit: UnitSize; readonly courses: readonly CoursePlan[] };
+}
+
+/** Every brick of the face, or the whole of it plain. */
+function faceBricks(pier: PierPlan, courses: number, gauge: number, options: PierOptions) {
+  const { placed, units = 'millimetres' } = options;
+  if (!placed?.courses.length) {
+    const { width } = pier;
+    const plain: Box = { style: 'pier', x: 0, y: 0, width, height: courses * gauge };
+    return { boxes: [plain], labels: [], plain: true };
+  }
+  const { unit, courses: plans } = placed;
+  const whole = { name: pier.name, x: 0, y: 0, base: 0, high: courses, courses: plans };
+  const bed = gauge - unit.height;
+  const view = { face: 'front', unit, bed, units, courses: { from: 0, to: courses } } as const;
+  return { ...pierBricks(whole, view), plain: false };
 }
 
 /** Courses, the ground, and a damp-proof course: lines across. */
@@ -31,8 +50,9 @@ export function pierElevation(
   gauge: number,
   title: string,
   toppings: readonly Topping[] = [],
-  { dpc, units = 'millimetres' }: PierOptions = {},
+  options: PierOptions = {},
 ): Drawing {
+  const { dpc, units = 'millimetres' } = options;
   const { name, width, depth } = pier;
   const courses = Math.min(pier.courses, 2000);
   const height = courses * gauge;
@@ -43,21 +63,25 @@ export function pierElevation(
   const heights = [...new Set([0, height, ...toppingTops(toppings)])].sort((a, b) => a - b);
   const plan = `${lengthOn(units, width)} by ${lengthOn(units, depth)}`;
   const said = [name, withUnit(plan, units), `${courses} courses high`].filter(Boolean).join(', ');
-  const damp: Key[] = dpc ? [{ style: 'dpc', text: 'damp-proof course' }] : [];
+  const face = faceBricks(pier, courses, gauge, options);
+  const boxes = [...face.boxes, ...above];
+  const ruled = strokesOf(courses, gauge, width, dpc);
+  const strokes = ruled.filter(({ style }) => face.plain || style !== 'course');
   return {
     title,
     units,
     description: `Elevation of a pier, ${said}.`,
     extent: { left, right, bottom: 0, top },
-    boxes: [{ style: 'pier', x: 0, y: 0, width, height }, ...above],
-    strokes: strokesOf(courses, gauge, width, dpc),
-    labels: toppings.flatMap((topping) => toppingLabels(topping, units)),
+    boxes,
+    shapes: [],
+    strokes,
+    labels: [...face.labels, ...toppings.flatMap((topping) => toppingLabels(topping, units))],
     chains: [
       { side: 'below', form: 'between', stops: [0, width] },
       { side: 'right', form: 'running', stops: heights },
     ],
     rod: { gauge, courses, every: 4 },
-    keys: [{ style: 'pier', text: 'pier' }, ...damp, ...toppingKeys(toppings)],
+    keys: [...keysOf(boxes, dpc !== undefined && dpc > 0, units), ...toppingKeys(toppings)],
     notes: toppingNotes(toppings),
   };
 }

@@ -32,8 +32,16 @@ function placeKeys(keys: readonly Key[], paper: Paper): Placed[] {
 function swatch({ style }: Key, x: number, y: number): Mark {
   const middle = y - SWATCH.height / 2 + 0.4;
   if (style === 'dpc')
-    return { kind: 'line', ink: style, x1: x, y1: middle, x2: x + SWATCH.width, y2: middle };
-  return { kind: 'box', ink: style, x, y: y - SWATCH.height + 0.4, ...SWATCH };
+    return {
+      kind: 'line',
+      ink: style,
+      x1: x,
+      y1: middle,
+      x2: x + SWATCH.width,
+      y2: middle,
+      key: true,
+    };
+  return { kind: 'box', ink: style, x, y: y - SWATCH.height + 0.4, ...SWATCH, key: true };
 }
 
 /** The key to a drawing: how many rows it takes, and its marks, notes under it, ending at `end` down the paper. */

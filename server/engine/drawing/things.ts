@@ -1,6 +1,9 @@
+import { levelAt, topOf } from '../setting-out';
 import type { Box, Label, Stroke, Style } from './model';
 import type { View } from './view';
 import { clip } from './view';
+
+export { groundAndDpc } from './ground';
 
 /** Height of the letters of a name, mm on paper. */
 const NAME = 3;
@@ -37,13 +40,13 @@ export function openingMarks(view: View): Things[] {
   ];
   return spec.openings.flatMap(({ name, from: x, width, sill, top }) => {
     const y = sill * gauge;
-    const height = (top ?? spec.courses) * gauge - y;
+    const height = (top ?? levelAt(topOf(spec), x)) * gauge - y;
     return onBox(view, { style: 'opening', x, y, width, height }, name, crossed);
   });
 }
 
-/** Piers as plain areas ruled in courses: which bricks show is for their plans to say. */
-export function pierMarks(view: View): Things[] {
+/** Piers as plain areas ruled in courses, but for those drawn brick by brick, by name. */
+export function pierMarks(view: View, drawn: ReadonlySet<string> = new Set()): Things[] {
   const { gauge, spec } = view.out;
   const ruled = ({ x, y, width, height }: Box): Stroke[] => {
     const first = Math.ceil(y / gauge + 1e-6);
@@ -53,25 +56,9 @@ export function pierMarks(view: View): Things[] {
       level('course', (first + i) * gauge, x, x + width),
     );
   };
-  return spec.piers.flatMap(({ name, from: x, width, courses }) =>
-    onBox(view, { style: 'pier', x, y: 0, width, height: courses * gauge }, name, ruled),
-  );
-}
-
-/** The ground under the wall, and a damp-proof course through it, but not across its openings. */
-export function groundAndDpc(view: View, dpc: number | undefined): Stroke[] {
-  const { out, left, right } = view;
-  const over = (right - left) / 60;
-  const strokes = view.from === 0 ? [level('ground', 0, left - over, right + over)] : [];
-  if (dpc === undefined || dpc < view.from || dpc > view.to) return strokes;
-  const gaps = out.spec.openings
-    .filter((o) => o.sill <= dpc && (o.top ?? Number.POSITIVE_INFINITY) > dpc)
-    .sort((a, b) => a.from - b.from);
-  let from = left - over / 2;
-  for (const gap of [...gaps, { from: right + over / 2, width: 0 }]) {
-    const to = Math.min(gap.from, right + over / 2);
-    if (to > from) strokes.push(level('dpc', dpc * out.gauge, from, to));
-    from = Math.max(from, gap.from + gap.width);
-  }
-  return strokes;
+  const plain = spec.piers.filter(({ name }) => !drawn.has(name));
+  return plain.flatMap(({ name, from: x, width, courses, base = 0 }) => {
+    const box: Box = { style: 'pier', x, y: base * gauge, width, height: courses * gauge };
+    return onBox(view, box, name, ruled);
+  });
 }

@@ -38,8 +38,6 @@ class Check {
     if (line.kind.key === 'currency' || line.kind.open) this.currency(line);
     if (line.kind.key === 'figures') this.figures(line);
     this.slots(line.kind.takes, line.values);
-    if (line.kind.key === 'coping' && LATER_COPINGS.has(textOf(line.values.kind)))
-      this.later(line, `coping ${textOf(line.values.kind)}`, 'this coping');
     for (const inner of line.body) this.line(inner);
   }
 
@@ -136,8 +134,6 @@ class Check {
     });
   }
 }
-
-const LATER_COPINGS = new Set(['brick-on-end', 'precast', 'tiles']);
 
 function textOf(value: Value | undefined): string {
   return value && 'text' in value ? value.text : '';

@@ -23,7 +23,8 @@ export function dpcOff(line: LineFacts, brick: Brick, unit: UnitSize, courses: n
   return remarks;
 }
 
-function differs(a: UnitSize, b: UnitSize): boolean {
+/** Whether two bricks cannot lie in one wall course for course. */
+export function differs(a: UnitSize, b: UnitSize): boolean {
   return [a.length - b.length, a.width - b.width, a.height - b.height].some(
     (by) => Math.abs(by) > SAME_SIZE,
   );

@@ -1,4 +1,4 @@
-/** A run of bricks on edge that does not fill the top it stands on. */
+/** A run of coping whose pieces do not fill the top it stands on. */
 
 import type { CopingRun } from '../brickwork/coping';
 import { lengthText } from '../brickwork/lengths';
@@ -18,24 +18,30 @@ export function copingUnfit(
   const decision = decisionFor(run.text.home, run.text.name);
   if (settled(fit, decision)) return undefined;
   const { env } = masonry;
-  const each = lengthText(
-    env,
-    masonry.brick.size!.height + masonry.jointTerms.perpend.value.toNumber(),
-  );
+  const each = lengthText(env, run.made.along + masonry.jointTerms.perpend.value.toNumber());
   const length = lengthText(env, fit.length);
   const stale = decision ? ' What its fit line says no longer answers this length.' : '';
-  const message = `Bricks on edge do not fill ${length}: each takes ${each} with its joint; ${numbersText(fit, run.text, env)}.${stale} ${reckonedText(reckoned(way, masonry))}`;
+  const message = `${called(run)} do not fill ${length}: each takes ${each} with its joint; ${numbersText(fit, run.text, env)}.${stale} ${reckonedText(reckoned(run, way, masonry))}`;
   return {
     code: 'fit-coping',
     about: `${run.text.home.name} ${run.text.name}`,
-    severity: 'warning',
+    // A precast length is cut on nearly every wall; a cut brick on edge shows.
+    severity: run.made.kind === 'precast' ? 'information' : 'warning',
     origin: run.origin,
     message,
     ways: () => waysOf(fit, run.text, env),
   };
 }
 
-function reckoned(way: JointWay | CutWay | undefined, { env }: Masonry): string {
-  if (!way) return 'No brick on edge is';
+function called({ made }: CopingRun): string {
+  return `${made.pieces[0]!.toUpperCase()}${made.pieces.slice(1)}`;
+}
+
+function reckoned(
+  { made }: CopingRun,
+  way: JointWay | CutWay | undefined,
+  { env }: Masonry,
+): string {
+  if (!way) return `No ${made.pieces.replace(/^(\w+)s\b/, '$1')} is`;
   return way.kind === 'cut' ? 'A cut is' : `Joints of ${lengthText(env, way.joint)} are`;
 }

@@ -81,7 +81,11 @@ function cutTitle(way: CutWay, run: RunInText, env: Env): string {
 }
 
 /** Writes the decision under the last line of its heading, or in place of an older one. */
-function decide(run: RunInText, words: string, title: string): RemarkWay {
+export function decide(
+  run: Pick<RunInText, 'name' | 'home'>,
+  words: string,
+  title: string,
+): RemarkWay {
   const text = `fit ${run.name} ${words}`;
   const old = run.home.lines('fit').find((l) => l.word('run') === run.name);
   if (old) return { title, edits: [{ block: old.block, span: old.line.syntax.span, text }] };

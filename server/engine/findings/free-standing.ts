@@ -4,6 +4,7 @@ import { lengthText } from '../brickwork/lengths';
 import { halvesOf } from '../brickwork/masonry';
 import type { Work } from '../brickwork/needs';
 import { BlockFacts, type Env, type LineFacts } from '../resolve/env';
+import { groundOf, mostCourses, topOf } from '../setting-out';
 import { coursesText } from './courses';
 import { lineAfter, type Remark, type RemarkWay } from './remark';
 
@@ -33,6 +34,8 @@ export function freeStanding(work: Work, env: Env): Remark[] {
   if (!tightest) return [noTable(facts)];
   if (height <= tightest.height) return [];
   const { gauge, spec } = settingOut;
+  const [ground, top] = [groundOf(spec), topOf(spec)];
+  const most = mostCourses(ground, top);
   const over = {
     facts,
     height,
@@ -40,7 +43,8 @@ export function freeStanding(work: Work, env: Env): Remark[] {
     zone,
     rows,
     gauge,
-    onTop: height - gauge * spec.courses,
+    onTop: height - gauge * most,
+    lower: most - ((top[0]?.level ?? 0) - (ground[0]?.level ?? 0)),
   };
   return [overHeight(over, env)];
 }
@@ -56,6 +60,8 @@ interface Over {
   readonly gauge: number;
   /** What stands on the courses, mm. */
   readonly onTop: number;
+  /** Courses that its left end, whose height is said, is lower than where it is highest. */
+  readonly lower: number;
 }
 
 /** A table of one exposure leaves nothing to say. */
@@ -111,9 +117,9 @@ function whereItStands({ zone, row, rows }: Over): string {
 }
 
 /** As many courses as the limit leaves room for. */
-function lower({ facts, row, gauge, onTop }: Over): RemarkWay[] {
+function lower({ facts, row, gauge, onTop, lower: less }: Over): RemarkWay[] {
   const line = facts.line('height');
-  const courses = Math.floor((row.height - onTop) / gauge);
+  const courses = Math.floor((row.height - onTop) / gauge) - less;
   if (!line || courses < 1) return [];
   const text = coursesText(courses);
   const key = line.values.courses ? 'courses' : 'height';

@@ -55,3 +55,21 @@ export function figuresUnreadable(sample: string, origin: Origin): Remark | unde
     'This shows no way to write figures. Write one thousand two hundred and thirty-four point five six as your readers do, with the sign of the currency: "£1,234.56" or "1.234,56 €".';
   return { code: 'figures-unreadable', severity: 'error', origin, message };
 }
+
+/** Lines of an opening that have no lintel or arch to be about, or that an arch makes needless. */
+export function headIdle(facts: BlockFacts): Remark[] {
+  const kind = facts.line('head')?.word('kind') ?? '';
+  const arch = kind === 'segmental' || kind === 'semicircular';
+  const lintel = facts.line('lintel');
+  const bearing = facts.line('bearing');
+  const centre = facts.line('centre');
+  return [
+    lintel && arch
+      ? idle(lintel.origin, 'An arch carries what is over it: the lintel is left out.')
+      : undefined,
+    bearing && (!lintel || arch)
+      ? idle(bearing.origin, 'There is no lintel here that would bear on anything.')
+      : undefined,
+    centre && !arch ? idle(centre.origin, 'There is no arch here to turn on a centre.') : undefined,
+  ].filter((remark): remark is Remark => remark !== undefined);
+}

@@ -43,7 +43,7 @@ export function pierHomeless(facts: BlockFacts, openings: readonly string[]): Re
   const why = line
     ? 'Where it should stand is no place in this wall, or there is no room for it there.'
     : 'It is not said where it stands.';
-  const message = `The pier ${facts.name} is left out. ${why} It can be ${listed(places)}.`;
+  const message = `The pier ${facts.name} is left out. ${why} It can be ${listed(places)}, or so far from an end: at left 2.4 m.`;
   return {
     code: 'pier-homeless',
     severity: 'error',

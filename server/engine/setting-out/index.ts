@@ -1,9 +1,12 @@
 /** Setting-out: where every piece of a wall goes, and whether a length works. Pure geometry, mm. */
 
-export type { BricksNeeded } from './count/needed';
-export { bricksNeeded } from './count/needed';
 export type { CourseRange, FaceTally, Tally } from './count/tally';
 export { ALL_COURSES, sumTallies, tally, tallyFace, tallyPier } from './count/tally';
+export type { BrickCut, BricksNeeded, CutPiece, PieceOut } from './cuts/bricks';
+export { bricksNeeded, lengthsOf } from './cuts/bricks';
+export type { CutPlace, Spots } from './cuts/list';
+export { cutList, cutsInPier, cutsWithin, piecesAt } from './cuts/list';
+export type { Bats } from './cuts/stock';
 export type { Coping, CopingQuestion } from './fit/coping';
 export { fitCoping } from './fit/coping';
 export type {
@@ -23,8 +26,74 @@ export { fitRun, PREFERENCE } from './fit/fit';
 export type { Row } from './fit/halves';
 export { sizeOf } from './fit/halves';
 export { fitHeight, gaugeJoint, heightOf } from './fit/height';
+export type {
+  ChainWall,
+  Courses,
+  Giving,
+  GivingWay,
+  MovementGap,
+  PanelQuestion,
+  Parity,
+  Placing,
+  RunningOn,
+  RunsOn,
+  Side,
+} from './join';
+export {
+  backInPlace,
+  begunWith,
+  chooseChain,
+  coursesAt,
+  givesWay,
+  layCorners,
+  MOST_GAPS,
+  panelsOf,
+  runOn,
+} from './join';
+export { depthsOf, rowsOf } from './lay/rows';
 export { setOut } from './lay/set-out';
 export { rowOf } from './lay/stretch';
+export type { Arch, ArchShape } from './openings/arch';
+export { archOf, halfWidthAt, radiusOf, ringArea, soffitArea, widthOver } from './openings/arch';
+export type { Gap } from './openings/carve';
+export { carve } from './openings/carve';
+export type { ArchCourse, Standing } from './openings/gaps';
+export { archCourses, archGaps, wedgeArea } from './openings/gaps';
+export type { Ring, Voussoir } from './openings/ring';
+export { ringBricks, ringsOf } from './openings/ring';
+export type { Touched } from './openings/touched';
+export { touchedBy } from './openings/touched';
+export type {
+  AttachedLaid,
+  AttachedPier,
+  AttachedShape,
+  CoreFill,
+  CoursePlan,
+  PierLaid,
+  PierQuestion,
+  ShownPiece,
+} from './piers';
+export { attachPiers, faceOf, hasCore, pierPlans } from './piers';
+export { placeCourse } from './place/course';
+export type { RowPiece } from './place/face';
+export { bricksOf, piecesIn } from './place/face';
+export { between } from './tops/between';
+export type { Tile, TileCourse, TileLine, TileRun } from './tops/creasing';
+export { creasingCourse, creasingLines, creasingWidth, halfTile } from './tops/creasing';
+export type { Fall } from './tops/falls';
+export { fallSteps, MOST_STEPS } from './tops/falls';
+export type { FootingStep, LapRule } from './tops/footing';
+export { footingSteps, lapVolume } from './tops/footing';
+export type { Level, StepAt } from './tops/profile';
+export {
+  groundOf,
+  levelAt,
+  levelsOf,
+  mostCourses,
+  stepsOf,
+  stretchesOf,
+  topOf,
+} from './tops/profile';
 export type {
   Area,
   Band,
@@ -46,8 +115,13 @@ export type {
   PierPlan,
   PierSpec,
   PlacedPiece,
+  PoorLap,
+  RowPattern,
   Segment,
   SettingOut,
+  Step,
+  Thickness,
   UnitSize,
+  WallRow,
   WallSpec,
 } from './types';

@@ -35,8 +35,8 @@ export interface JointLimits {
 
 export type FaceUnit = 'stretcher' | 'header';
 
-/** The face of one course away from any end: `units` repeated for ever. */
-export interface CoursePattern {
+/** One row of a course away from any end: `units` repeated for ever. */
+export interface RowPattern {
   units: readonly FaceUnit[];
   /**
    * Where the first of `units` begins, in bricks from a free end (0 when left out). What lies
@@ -44,6 +44,15 @@ export interface CoursePattern {
    * queen closer. So English is `stretcher` at 0 under `header` at 0.25.
    */
   start?: number;
+}
+
+/**
+ * One course: the row that shows in the front face and, in a wall thicker than a brick, the rows
+ * behind it. Without them a wall of half a brick or one brick is laid by its face alone.
+ */
+export interface CoursePattern extends RowPattern {
+  core?: RowPattern;
+  back?: RowPattern;
 }
 
 /** A bond as data: its courses from the bottom, repeated upward. */
@@ -73,6 +82,14 @@ export interface OpeningSpec {
   top: number | null;
 }
 
+/** Where a wall is not built: mm along it, courses `bottom` (inclusive) to `top` (exclusive). */
+export interface Step {
+  readonly from: number;
+  readonly to: number;
+  readonly bottom: number;
+  readonly top: number;
+}
+
 /** Pieces as they are counted, whatever way round they were laid. */
 export type CountedPiece = 'whole' | 'half' | 'three-quarter' | 'closer' | 'cut';
 
@@ -92,12 +109,19 @@ export interface PierPlan {
   depth: number;
   courses: number;
   plans: readonly (readonly PieceCount[])[];
+  /**
+   * For each of `plans`, mm³ of a course that neither its pieces nor mortar fill: a core left hollow or filled with
+   * something else, or what the wall runs into the pier. Negative where the pier runs into the wall.
+   */
+  apart?: readonly number[];
 }
 
 /** A pier standing in a wall: its plans take in the whole of `width` by `depth`. */
 export interface PierSpec extends PierPlan {
   /** Mm from the wall's left end to the pier's left face. */
   from: number;
+  /** Course it starts at, where the ground under it is higher than elsewhere; 0 when left out. */
+  base?: number;
   /**
    * How the wall meets it; `butted` when left out. Say `toothed` where the plans leave out the
    * bricks that the wall runs into the pier.
@@ -105,12 +129,15 @@ export interface PierSpec extends PierPlan {
   joins?: 'toothed' | 'butted';
 }
 
+/** Half bricks through a wall. */
+export type Thickness = 1 | 2 | 3 | 4;
+
 export interface WallSpec {
   unit: UnitSize;
   joints: Joints;
   bond: BondPattern;
-  /** In half bricks. */
-  thickness: 1 | 2;
+  /** In half bricks. Over 2 the bond has to say what stands behind the face. */
+  thickness: Thickness;
   /** Over all, mm. */
   length: number;
   courses: number;
@@ -118,6 +145,10 @@ export interface WallSpec {
   right: EndKind;
   openings: readonly OpeningSpec[];
   piers: readonly PierSpec[];
+  /** Plain upright gaps through its whole height that let it move, mm from its left end. */
+  movement?: readonly { readonly from: number; readonly width: number }[];
+  /** Parts that its steps leave out, above a lower top or in higher ground. */
+  steps?: readonly Step[];
   limits: JointLimits;
   /** Stretches that somebody has decided to lay otherwise than by rule. */
   decided?: readonly Decided[];
@@ -193,13 +224,38 @@ export interface Band {
   segments: readonly Segment[];
 }
 
+/** A row of a wall from end to end, half a brick or a brick deep. */
+export interface WallRow {
+  bands: readonly Band[];
+  /** Half bricks deep in each course of the bond's cycle; 0 where that course has no such row. */
+  depths: readonly (0 | 1 | 2)[];
+}
+
+/** A perpend that stands too near one of the course below. */
+export interface PoorLap {
+  /** The upper of the two courses. */
+  course: number;
+  /** Mm from the wall's left end. */
+  at: number;
+  /** Mm. */
+  lap: number;
+}
+
 export interface SettingOut {
   spec: WallSpec;
+  /** Of the front face. */
   bands: readonly Band[];
+  /** Front to back; the first is the front face's own, and its `bands` are those above. */
+  rows: readonly WallRow[];
   /** Height of a course with its bed, mm. */
   gauge: number;
   /** Mm through the wall. */
   thickness: number;
+  /**
+   * Perpends of the face that lap less than a broken bond may over a sill or head, near ends and breaks,
+   * where no way of laying the stretches mends it; the lowest first, at most 200.
+   */
+  poorLaps: readonly PoorLap[];
   /** Pairs of openings or piers that stand in each other's place. */
   clashes: readonly { a: string; b: string }[];
 }

@@ -9,6 +9,7 @@ import type { Work } from '../brickwork/needs';
 import { workPier } from '../brickwork/pier';
 import { workRepair } from '../brickwork/repair';
 import { workWall } from '../brickwork/wall';
+import { besideOf, Neighbours } from '../brickwork/wall/meet/neighbours';
 import { findingsOf } from '../findings/all';
 import { freeStanding } from '../findings/free-standing';
 import type { Remark } from '../findings/remark';
@@ -26,8 +27,8 @@ import { tried } from './tried';
 
 interface Kept {
   readonly work: Work;
-  /** The wall a repair is in: when it changes, so may the repair. */
-  readonly on?: SourceBlock;
+  /** What else it was worked out from: the wall a repair is in, the walls that a wall meets. When one changes, so may it. */
+  readonly beside: readonly SourceBlock[];
 }
 
 export class Job {
@@ -38,6 +39,7 @@ export class Job {
   works: readonly Work[] = [];
   private seen: { generation: number; versions: readonly number[] } | undefined;
   private kept = new Map<SourceBlock, Kept>();
+  private neighbours!: Neighbours;
   private readonly pool = new NeedsPool();
   private priced: JobPrice | undefined;
   private shared: ((at: number) => WorkShare) | undefined;
@@ -53,6 +55,7 @@ export class Job {
   /** Brings everything up to the text as it stands now. */
   refresh(): void {
     if (!this.bookStands()) this.lookAround();
+    this.neighbours = new Neighbours(this.file.blocks.filter((b) => b.kind === 'wall'));
     this.works = this.workBlocks().flatMap((block) => this.workOf(block) ?? []);
     this.forgetOthers();
     this.priced = undefined;
@@ -99,21 +102,34 @@ export class Job {
   }
 
   private workOf(block: SourceBlock): Work | undefined {
-    const on = block.kind === 'repair' ? this.wallOf(block) : undefined;
+    const beside = this.besideOf(block);
     const known = this.kept.get(block);
-    if (known && known.on === on) return known.work;
-    const laid = this.workedOut(block, on);
-    const work = laid && tried(withLost(laid), (other) => this.workedOut(other, on));
-    if (work) this.kept.set(block, { work, on });
+    if (known && same(known.beside, beside)) return known.work;
+    const laid = this.workedOut(block, beside, this.neighbours);
+    const again = (other: SourceBlock) =>
+      this.workedOut(other, beside, this.neighbours.with(block, other));
+    const work = laid && tried(withLost(laid), again);
+    if (work) this.kept.set(block, { work, beside });
     return work;
   }
 
-  private workedOut(block: SourceBlock, on: SourceBlock | undefined): Work | undefined {
+  private besideOf(block: SourceBlock): readonly SourceBlock[] {
+    if (block.kind === 'wall') return besideOf(block, this.neighbours);
+    const wall = block.kind === 'repair' ? this.wallOf(block) : undefined;
+    return wall ? [wall] : [];
+  }
+
+  private workedOut(
+    block: SourceBlock,
+    beside: readonly SourceBlock[],
+    neighbours: Neighbours,
+  ): Work | undefined {
     const facts = factsOf(block, this.env);
     if (!facts) return undefined;
-    if (block.kind === 'wall') return looked(workWall(facts, this.env, this.gang), this.env);
+    if (block.kind === 'wall')
+      return looked(workWall(block, this.env, this.gang, neighbours), this.env);
     if (block.kind === 'pier') return workPier(facts, this.env, this.gang);
-    return workRepair(facts, this.env, this.gang, on);
+    return workRepair(facts, this.env, this.gang, beside[0]);
   }
 
   private wallOf(repair: SourceBlock): SourceBlock | undefined {

@@ -89,7 +89,7 @@ export const meant: readonly Case[] = [
     marked: `
       pier gate
         coping brick on edge
-               ^^^^^^^^^^^^^ value-wrong: wants one of brick-on-edge, none, brick-on-end, precast, tiles here. Did you mean “brick-on-edge”?
+               ^^^^^^^^^^^^^ value-wrong: wants one of brick-on-edge, brick-on-end, none here. Did you mean “brick-on-edge”?
     `,
     way: 'Write brick-on-edge',
     leaves: 'pier gate\n  coping brick-on-edge\n',

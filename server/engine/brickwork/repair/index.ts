@@ -6,6 +6,7 @@ import { repairIdle } from '../../findings/idle';
 import type { Remark } from '../../findings/remark';
 import { type Gang, taskHours } from '../../labour/gang';
 import { BlockFacts, type Env, type LineFacts } from '../../resolve/env';
+import type { SettingOut } from '../../setting-out';
 import { showTerm } from '../../views/show';
 import {
   counted,
@@ -27,7 +28,7 @@ import { brickTerms, mortarOf } from '../count';
 import { type Brick, brickOf } from '../goods';
 import { inMm, inUnit, unitNames } from '../lengths';
 import { limitsOf, type Masonry, masonryOf } from '../masonry';
-import type { Figure, MixNeed, Needs, TaskNeed, Work } from '../needs';
+import type { Figure, MixNeed, Needs, TaskNeed, Work, WorkFacts } from '../needs';
 import { amountSaid, lengthSaid, sizeSaid } from '../said';
 import { aroundBricks, pointing, underCoping } from './mortar';
 import { layRebuilt, notLaid } from './rebuilt';
@@ -53,6 +54,7 @@ class RepairWork {
   private readonly wanted: Term[] = [];
   private readonly down: Term[] = [];
   private reused: Term | undefined;
+  private rebuiltOut: SettingOut | undefined;
   /** What stands there: the repair’s own lines, then the wall’s. */
   private readonly stands: BlockFacts;
   private readonly masonry: Masonry;
@@ -100,7 +102,7 @@ class RepairWork {
       figures,
       needs,
       remarks: this.remarks,
-      facts: { does: this.does, says: this.says },
+      facts: { does: this.does, says: this.says, rebuilt: this.rebuilt() },
       notes: facts.lines('note').map((n) => n.word('text')),
     };
   }
@@ -123,6 +125,7 @@ class RepairWork {
     this.show('down', bricks);
     this.down.push(bricks);
     this.wanted.push(named('to build again', bricks));
+    this.rebuiltOut = laid?.out;
     if (laid)
       this.mortar.push(
         mortarOf(
@@ -149,6 +152,14 @@ class RepairWork {
     const reused = this.facts.line('salvage') ? ', reusing the bricks that clean up' : '';
     const match = this.facts.line('match') ? [`New bricks are ${this.match.title}.`] : [];
     return [`Take down a part of the wall ${size}, and build it again${reused}.`, ...match];
+  }
+
+  /** For its drawing. */
+  private rebuilt(): WorkFacts['rebuilt'] {
+    if (!this.rebuiltOut) return undefined;
+    const down = this.down.reduce((all, { value }) => all + value.toNumber(), 0);
+    const reused = this.reused?.value.toNumber() ?? 0;
+    return { settingOut: this.rebuiltOut, reused: down > 0 ? Math.min(1, reused / down) : 0 };
   }
 
   private metres(mm: number): string {

@@ -1,22 +1,31 @@
 /** A length that is taken down and built again: laid as the wall is, between toothed ends, in its bond. */
-import { type BlockFacts, factsNamed, type LineFacts } from '../../resolve/env';
-import { type BondPattern, rowOf, setOut, sizeOf, tally, type WallSpec } from '../../setting-out';
+import type { BlockFacts, LineFacts } from '../../resolve/env';
+import {
+  type BondPattern,
+  rowOf,
+  type SettingOut,
+  setOut,
+  sizeOf,
+  tally,
+  type WallSpec,
+} from '../../setting-out';
 import { fact, type Term, withGaps } from '../../working/term';
 import { type Counted, countBricks, laidFrom } from '../count';
-import { halvesOf, jointsIn, limitsOf, type Masonry } from '../masonry';
-import { bondOf } from '../wall/bond';
+import { jointsIn, limitsOf, type Masonry } from '../masonry';
+import { bondNamedIn, halvesSetOut } from '../wall/bond';
 
 /** `stands` are the lines of the brickwork: the repair’s own, then the wall’s. Nothing when it cannot be laid. */
 export function layRebuilt(
   line: LineFacts,
   masonry: Masonry,
   stands: BlockFacts,
-): (Counted & { readonly from: readonly Term[] }) | undefined {
+): (Counted & { readonly from: readonly Term[]; readonly out: SettingOut }) | undefined {
   const spec = specOf(line, masonry, stands);
   if (!spec) return undefined;
+  const out = setOut(spec);
   const inputs = [line.term('length', 'length rebuilt'), ...highTerms(line)];
-  const counted = countBricks('Bricks down', [tally(setOut(spec))], masonry, inputs);
-  return { ...counted, from: laidFrom(masonry, inputs) };
+  const counted = countBricks('Bricks down', [tally(out)], masonry, inputs);
+  return { ...counted, out, from: laidFrom(masonry, inputs) };
 }
 
 function highTerms(line: LineFacts): Term[] {
@@ -43,11 +52,9 @@ function specOf(line: LineFacts, masonry: Masonry, stands: BlockFacts): WallSpec
   const unit = masonry.brick.size;
   const joints = jointsIn(masonry);
   const length = line.number('length');
-  const bond = bondIn(stands);
-  const thick = stands.orDefault('thick')?.number('thick');
-  const thickness = thick === undefined ? 0 : halvesOf(thick);
-  if (!unit || !joints || !length || !bond || (thickness !== 1 && thickness !== 2))
-    return undefined;
+  const thickness = halvesSetOut(stands.orDefault('thick')?.number('thick'));
+  const bond = thickness && bondNamedIn(stands, thickness);
+  if (!unit || !joints || !length || !bond) return undefined;
   const courses = coursesIn(line, unit.height + joints.bed);
   if (courses < 1) return undefined;
   const limits = limitsOf(masonry.env, 'joints-accepted', masonry.jointTerms.perpend);
@@ -57,12 +64,6 @@ function specOf(line: LineFacts, masonry: Masonry, stands: BlockFacts): WallSpec
   const size = sizeOf(row, Math.max(1, halves - runOn(bond)));
   const none = { openings: [], piers: [] };
   return { unit, joints, bond, thickness, length: size, courses, ...ends, ...none, limits };
-}
-
-function bondIn(stands: BlockFacts): BondPattern | undefined {
-  const line = stands.orDefault('bond');
-  const bond = line && factsNamed(stands.env, 'bond', line.word('bond'));
-  return bond && bondOf(bond, line.number('n'));
 }
 
 function coursesIn(line: LineFacts, gauge: number): number {

@@ -1,61 +1,120 @@
-/** Where bricks on edge run: the top of the wall between whatever interrupts it, and the tops of piers. */
+/** Where copings run: the top of the wall between whatever interrupts it, and the tops of piers. */
 
 import { capFor } from '../../findings/cap-overhang';
 import type { RunInText } from '../../findings/fit';
 import type { RemarkWay } from '../../findings/remark';
-import { type BlockFacts, defaultLine } from '../../resolve/env';
-import { fitCoping } from '../../setting-out';
+import { type BlockFacts, defaultLine, type LineFacts } from '../../resolve/env';
+import { fitRun } from '../../setting-out';
 import type { CopingRun } from '../coping';
+import { bricksMade, type CopingMade, precastMade } from '../coping-made';
+import { type Creasing, creasingHeight, creasingOf } from '../creasing';
 import { sizeText } from '../lengths';
 import { limitsOf, type Masonry, thicknessOf } from '../masonry';
 import type { PierFacts, WallPlan } from './spec';
 
-export function copingRuns(masonry: Masonry, plan: WallPlan): CopingRun[] {
-  const line = masonry.facts.line('coping');
-  const onWall = line?.word('kind') === 'brick-on-edge' ? wallRuns(masonry, plan) : [];
-  return [...onWall, ...plan.piers.flatMap((p) => pierCoping(p.facts, p, masonry))];
+/** Those of the piers in a wall. */
+export function pierRuns(masonry: Masonry, plan: WallPlan): CopingRun[] {
+  return plan.piers.flatMap((p) => pierCoping(p.facts, p, masonry));
 }
 
-/** Piers interrupt the coping, unless they are as high as the wall and have no top of their own. */
-function wallRuns(masonry: Masonry, plan: WallPlan): CopingRun[] {
-  const { spec } = plan;
-  const gaps = spec.openings
-    .filter((o) => o.top === null)
-    .map((o) => ({ from: o.from, to: o.from + o.width, joint: 0 }));
-  const piers = plan.piers
-    .filter((p) => interrupts(p, spec.courses))
-    .map((p) => ({ from: p.spec.from, to: p.spec.from + p.spec.width, joint: 1 }));
-  const stops = [...gaps, ...piers].sort((a, b) => a.from - b.from);
-  const stretches: { from: number; to: number; joints: number }[] = [];
-  let at = 0;
-  let joint = spec.left === 'stopped' ? 0 : 1;
-  for (const stop of [
-    ...stops,
-    { from: spec.length, to: spec.length, joint: spec.right === 'stopped' ? 0 : 1 },
-  ]) {
-    if (stop.from > at) stretches.push({ from: at, to: stop.from, joints: joint + stop.joint });
-    if (stop.to > at) at = stop.to;
-    joint = stop.joint;
+/** What the wall’s coping line lays along its top. */
+export function madeFor(
+  line: LineFacts,
+  masonry: Masonry,
+  { spec }: WallPlan,
+): CopingMade | undefined {
+  switch (line.word('kind')) {
+    case 'brick-on-edge':
+    case 'tiles':
+      return bricksMade(line, spec.thickness, masonry, 'edge');
+    case 'brick-on-end':
+      return bricksMade(line, spec.thickness, masonry, 'end');
+    case 'precast':
+      return precastMade(line);
+    default:
+      return undefined;
   }
-  const line = masonry.facts.line('coping')!;
-  return stretches.map((s, i) => ({
-    from: s.from,
-    to: s.to,
-    endJoints: Math.min(2, s.joints) as 0 | 1 | 2,
-    on: spec.courses,
-    halves: spec.thickness,
+}
+
+/** The tiles under the coping of a wall, where it has them. */
+export function creasingIn(masonry: Masonry, { spec }: WallPlan): Creasing | undefined {
+  const line = masonry.facts.line('coping');
+  if (line?.word('kind') !== 'tiles') return undefined;
+  const thick = thicknessOf(spec.thickness, spec.unit, spec.joints.perpend);
+  return creasingOf(line, thick, masonry);
+}
+
+/** The wall’s own runs: at each level of its top, between what interrupts it there. */
+export function wallRuns(masonry: Masonry, plan: WallPlan): CopingRun[] {
+  const line = masonry.facts.line('coping');
+  const made = line && madeFor(line, masonry, plan);
+  if (!line || !made) return [];
+  const creasing = creasingIn(masonry, plan);
+  const over = creasing && creasingHeight(creasing, plan.spec.joints.bed);
+  const stretches = plan.top.flatMap((_, i) => stretchesAt(i, plan));
+  return stretches.map(({ from, to, joints, level }, i) => ({
+    from,
+    to,
+    endJoints: Math.min(2, joints) as 0 | 1 | 2,
+    on: level,
+    ...(over ? { over } : {}),
+    made,
     origin: line.origin,
     text: {
       name: stretches.length > 1 ? `coping-${i + 1}` : 'coping',
       home: masonry.facts,
-      pieces: 'bricks on edge',
+      pieces: made.pieces,
     },
   }));
 }
 
-function interrupts(pier: PierFacts, courses: number): boolean {
-  const ownTop = pier.facts.line('cap') ?? pier.facts.line('coping');
-  return pier.spec.courses !== courses || ownTop !== undefined;
+interface Stretch {
+  from: number;
+  to: number;
+  /** Joints at its two ends together. */
+  joints: number;
+  level: number;
+}
+
+/** Along one level of the top, piers interrupt the coping, unless they are as high and have no top of their own. */
+function stretchesAt(index: number, plan: WallPlan): Stretch[] {
+  const { from, to, level } = plan.top[index]!;
+  const stretches: Stretch[] = [];
+  let at = from;
+  let joint = endJoint(index, -1, plan);
+  for (const stop of [...stopsAt(level, plan), { from: to, to, joint: endJoint(index, 1, plan) }]) {
+    const end = Math.min(stop.from, to);
+    if (end > at) stretches.push({ from: at, to: end, joints: joint + stop.joint, level });
+    if (stop.to > at) {
+      at = stop.to;
+      joint = stop.joint;
+    }
+    if (at >= to) break;
+  }
+  return stretches;
+}
+
+/** A joint where the level butts against a higher part of the wall, or the wall against something; none at a free end. */
+function endJoint(index: number, side: -1 | 1, { top, spec }: WallPlan): number {
+  const next = top[index + side];
+  if (next) return next.level > top[index]!.level ? 1 : 0;
+  return (side < 0 ? spec.left : spec.right) === 'stopped' ? 0 : 1;
+}
+
+function stopsAt(level: number, { spec, piers }: WallPlan) {
+  const gaps = spec.openings
+    .filter((o) => o.top === null || o.top >= level)
+    .map((o) => ({ from: o.from, to: o.from + o.width, joint: 0 }));
+  const posts = piers
+    .filter((p) => interrupts(p, level))
+    .map((p) => ({ from: p.spec.from, to: p.spec.from + p.spec.width, joint: 1 }));
+  return [...gaps, ...posts].sort((a, b) => a.from - b.from);
+}
+
+function interrupts({ facts, spec }: PierFacts, level: number): boolean {
+  const over = (spec.base ?? 0) + spec.courses - level;
+  const ownTop = facts.line('cap') ?? facts.line('coping');
+  return over > 0 || (over === 0 && ownTop !== undefined);
 }
 
 /** A pier’s own bricks on edge, along its face. */
@@ -65,22 +124,25 @@ export function pierCoping(
   masonry: Masonry,
 ): CopingRun[] {
   const line = facts.line('coping');
-  if (line?.word('kind') !== 'brick-on-edge') return [];
-  const { from, width, courses } = pier.spec;
+  const kind = line?.word('kind');
+  if (!line || (kind !== 'brick-on-edge' && kind !== 'brick-on-end')) return [];
+  const made = bricksMade(line, pier.halves, masonry, kind === 'brick-on-end' ? 'end' : 'edge');
+  if (!made) return [];
+  const { from, width, courses, base = 0 } = pier.spec;
   const text: RunInText = {
     name: 'coping',
     home: facts,
-    pieces: 'bricks on edge',
-    others: () => otherSizes(facts, pier, masonry),
-    cap: () => capInstead(facts, [width, pier.spec.depth], masonry),
+    pieces: made.pieces,
+    others: () => otherSizes(facts, pier, made, masonry),
+    cap: () => capInstead(facts, [width, pier.spec.depth], made, masonry),
   };
   return [
     {
       from,
       to: from + width,
       endJoints: 0,
-      on: courses,
-      halves: pier.halves,
+      on: base + courses,
+      made,
       origin: line.origin,
       text,
       cap: true,
@@ -95,6 +157,7 @@ const SIZES = [2, 3, 4, 5];
 function otherSizes(
   facts: BlockFacts,
   pier: Pick<PierFacts, 'spec' | 'halves'>,
+  made: CopingMade,
   masonry: Masonry,
 ): RemarkWay[] {
   const line = facts.line('size');
@@ -105,7 +168,7 @@ function otherSizes(
   const now = Math.round((2 * (pier.spec.width + joint)) / (unit.length + joint));
   const works = SIZES.flatMap((halves) => {
     const length = thicknessOf(halves, unit, joint);
-    const { fit } = fitCoping({ unit, length, thickness: 2, endJoints: 0, limits });
+    const fit = fitRun({ length, piece: made.along, half: null, endJoints: 0, limits });
     return fit.works === 'no' || halves === now ? [] : [{ halves, bricks: fit.pieces.wholes }];
   });
   const near = [works.filter((w) => w.halves < now).at(-1), works.find((w) => w.halves > now)];
@@ -114,7 +177,7 @@ function otherSizes(
     const text = `${size.halves / 2} x ${pier.halves / 2} bricks`;
     return [
       {
-        title: `Another size of pier, ${text}: ${size.bricks} bricks on edge`,
+        title: `Another size of pier, ${text}: ${size.bricks} ${made.pieces}`,
         edits: [{ ...line.at('size'), text }],
       },
     ];
@@ -125,6 +188,7 @@ function otherSizes(
 function capInstead(
   facts: BlockFacts,
   faces: readonly number[],
+  made: CopingMade,
   masonry: Masonry,
 ): RemarkWay | undefined {
   const line = facts.line('coping')!;
@@ -132,5 +196,5 @@ function capInstead(
   if (reach === undefined || facts.line('cap')) return undefined;
   const text = `cap ${sizeText(masonry.env, capFor(faces, reach))}`;
   const edits = [{ block: line.block, span: line.line.syntax.span, text }];
-  return { title: `A ${text.replace('cap', 'cap of')} instead of bricks on edge`, edits };
+  return { title: `A ${text.replace('cap', 'cap of')} instead of ${made.pieces}`, edits };
 }

@@ -2,25 +2,21 @@
 import { exact } from '../../../../shared/exact';
 import type { WallRun } from '../../findings/fit-run';
 import type { LineFacts } from '../../resolve/env';
-import {
-  type CourseRange,
-  type LaidRun,
-  type SettingOut,
-  setOut,
-  sumTallies,
-  type Tally,
-  tally,
-  tallyPier,
-} from '../../setting-out';
+import { type Bats, type SettingOut, sumTallies, type Tally } from '../../setting-out';
 import { fact, type Term } from '../../working/term';
 import { type Counted, countBricks, heightTerms } from '../count';
+import { batsOf } from '../cuts/bats';
 import { type Brick, brickOf } from '../goods';
-import { lengthText } from '../lengths';
 import type { Masonry } from '../masonry';
-import { pieceNamed } from '../pieces';
 import { sideTerms } from '../plan-terms';
-import { decidedRuns, runsOf } from './fits';
+import { coursesText } from './courses-text';
+import { withoutWedges } from './heads/let-in';
+import type { LaidAlone } from './meet/alone';
+import type { Cornered, Quoin } from './meet/quoins';
+import { quoinText } from './meet/told';
+import { piersText } from './piers-text';
 import type { WallPlan } from './spec';
+import { type BandZones, dpcCourses, tallyPiers, tallyZones, type Zone, zonesOf } from './zones';
 
 export interface Dpc {
   readonly line: LineFacts;
@@ -29,46 +25,80 @@ export interface Dpc {
   readonly counted: Counted;
 }
 
+/** A band of courses: see `PartBricks`. */
+export interface Banded {
+  readonly line: LineFacts;
+  readonly brick: Brick;
+  readonly counted: Counted;
+}
+
 export interface WallCounts {
+  /** Its face, which at a quoin looks like a stopped end. */
   readonly out: SettingOut;
+  /** As it lies on plan: in the courses that give way at a quoin, without what is the other wall’s. */
+  readonly laid: SettingOut;
+  readonly quoins: readonly Quoin[];
   /** Its stretches between fixed points, from the left. */
   readonly runs: readonly WallRun[];
   /** Stretches of wall between fixed points, above the damp course. */
   readonly wall: Counted;
   readonly piers: Counted | undefined;
   readonly dpc: Dpc | undefined;
+  /** Courses in another brick, those in the wall’s own too where a line names it. */
+  readonly bands: readonly Banded[];
   /** Everything, for the mortar. */
   readonly all: Tally;
 }
 
-/** Laid once to know its runs, and again where a `fit` line decides for one. */
-function layOut(masonry: Masonry, plan: WallPlan): { out: SettingOut; runs: readonly WallRun[] } {
-  const out = setOut(plan.spec);
-  const runs = runsOf(masonry, plan, out);
-  const decided = decidedRuns(runs, plan.spec.limits);
-  return { out: decided.length ? setOut({ ...plan.spec, decided }) : out, runs };
+export function countWall(
+  masonry: Masonry,
+  { plan, runs }: LaidAlone,
+  { face, laid, quoins }: Cornered,
+): WallCounts {
+  const zones = zonesOf(masonry, plan);
+  const wall = counted(
+    masonry,
+    plan,
+    'Bricks in the wall',
+    [...tallyZones(laid, zones.own, plan), ...lostToArches(plan, face)],
+    () => [...coursesText(laid, masonry), ...quoins.flatMap(quoinText)],
+    batsOf(masonry),
+  );
+  const { bats } = wall.needed;
+  const inPiers = tallyPiers(zones.own, plan);
+  const piers = plan.piers.length
+    ? counted(masonry, plan, 'Bricks in its piers', inPiers, () => piersText(plan), bats)
+    : undefined;
+  const dpc = zones.damp.length ? countDpc(masonry, plan, laid, zones.damp) : undefined;
+  const bands = countBands(masonry, plan, laid, zones.bands);
+  const others = [
+    ...(piers ? [piers] : []),
+    ...(dpc ? [dpc.counted] : []),
+    ...bands.map((b) => b.counted),
+  ];
+  const all = sumTallies([wall.tally, ...others.map((c) => c.tally)]);
+  return { out: face, laid, quoins, runs, wall, piers, dpc, bands, all };
 }
 
-export function countWall(masonry: Masonry, plan: WallPlan): WallCounts {
-  const { out, runs } = layOut(masonry, plan);
-  const damp = dpcCourses(masonry);
-  const above: CourseRange = { from: damp, to: null };
-  const wall = counted(masonry, plan, 'Bricks in the wall', [tally(out, above)], () =>
-    coursesText(out, masonry),
-  );
-  const pierTallies = plan.piers.map((p) =>
-    tallyPier(p.spec, plan.spec.unit, plan.spec.joints, above),
-  );
-  const piers = pierTallies.length
-    ? counted(masonry, plan, 'Bricks in its piers', pierTallies)
-    : undefined;
-  const dpc = damp > 0 ? countDpc(masonry, plan, out, damp) : undefined;
-  const all = sumTallies([
-    wall.tally,
-    ...(piers ? [piers.tally] : []),
-    ...(dpc ? [dpc.counted.tally] : []),
-  ]);
-  return { out, runs, wall, piers, dpc, all };
+/** What arches cut off the bricks beside them is counted with the wall, and taken off again. */
+function lostToArches({ heads }: WallPlan, face: SettingOut): Tally[] {
+  return heads.some(({ arch }) => arch) ? [withoutWedges(heads, face)] : [];
+}
+
+/** Bands in another brick, its piers included, one count for each line. */
+function countBands(
+  masonry: Masonry,
+  plan: WallPlan,
+  out: SettingOut,
+  bands: readonly BandZones[],
+): Banded[] {
+  return bands.flatMap(({ line, zones }) => {
+    if (!zones.length) return [];
+    const tallies = [...tallyZones(out, zones, plan), ...tallyPiers(zones, plan)];
+    const brick = brickOf(line, masonry.env, line.origin);
+    const label = `Bricks in the band of ${brick.title}`;
+    return [{ line, brick, counted: counted(masonry, plan, label, tallies) }];
+  });
 }
 
 function counted(
@@ -77,8 +107,9 @@ function counted(
   label: string,
   tallies: readonly Tally[],
   how?: () => string[],
+  bats?: readonly Bats[],
 ): Counted {
-  return countBricks(label, tallies, masonry, inputsOf(masonry, plan), how);
+  return countBricks(label, tallies, masonry, inputsOf(masonry, plan), how, 0, bats);
 }
 
 /** The facts that a wall is laid from, each with its line; made once for all counts of it. */
@@ -107,6 +138,7 @@ function newInputs(masonry: Masonry, plan: WallPlan): Term[] {
   ]);
   return [
     length,
+    ...stepTerms(masonry),
     ...heightTerms(plan.height, masonry),
     ...(thick ? [thick] : []),
     ...openings,
@@ -114,17 +146,21 @@ function newInputs(masonry: Masonry, plan: WallPlan): Term[] {
   ];
 }
 
-export function dpcCourses(masonry: Masonry): number {
-  return Math.floor(masonry.facts.line('dpc')?.number('courses') ?? 0);
+/** Where it steps, as its lines say. */
+function stepTerms({ facts }: Masonry): Term[] {
+  return (['ground', 'top'] as const).flatMap((key) =>
+    facts.lines(key).flatMap((line) => {
+      if (line.word('how') === 'falls') return [line.term('fall', `the ${key} falls`)];
+      const courses = line.term('courses', `the ${key} steps ${line.word('way')}`, 'courses');
+      return [line.term('at', `the ${key} steps at`), courses];
+    }),
+  );
 }
 
-function countDpc(masonry: Masonry, plan: WallPlan, out: SettingOut, courses: number): Dpc {
+function countDpc(masonry: Masonry, plan: WallPlan, out: SettingOut, zones: readonly Zone[]): Dpc {
   const line = masonry.facts.line('dpc')!;
-  const range: CourseRange = { from: 0, to: courses };
-  const tallies = [
-    tally(out, range),
-    ...plan.piers.map((p) => tallyPier(p.spec, plan.spec.unit, plan.spec.joints, range)),
-  ];
+  const courses = dpcCourses(masonry);
+  const tallies = [...tallyZones(out, zones, plan), ...tallyPiers(zones, plan)];
   const brick = brickOf(line, masonry.env, line.origin);
   const counts = counted(masonry, plan, 'Bricks in the damp course', tallies);
   return {
@@ -133,40 +169,4 @@ function countDpc(masonry: Masonry, plan: WallPlan, out: SettingOut, courses: nu
     courses: fact('courses', exact(courses), 'courses', line.at('courses')),
     counted: counts,
   };
-}
-
-/** How each stretch was laid, course pattern by course pattern. */
-function coursesText(out: SettingOut, masonry: Masonry): string[] {
-  const lines: string[] = [];
-  for (const band of out.bands)
-    for (const segment of band.segments) {
-      const where = `${lengthText(masonry.env, segment.from)} to ${lengthText(masonry.env, segment.to)}`;
-      lines.push(`Courses ${band.from + 1} to ${band.to}, from ${where}:`);
-      lines.push(...distinctRuns(segment.runs).map((run) => `  ${runText(run, masonry)}`));
-    }
-  return lines;
-}
-
-/** Courses that are laid alike are told once. */
-function distinctRuns(runs: readonly LaidRun[]): LaidRun[] {
-  const seen = new Set<string>();
-  return runs.filter((run) => {
-    const key = JSON.stringify(run.groups);
-    if (seen.has(key)) return false;
-    seen.add(key);
-    return true;
-  });
-}
-
-function runText(run: LaidRun, masonry: Masonry): string {
-  const groups = run.groups.map(({ pieces, times }) => {
-    const text = pieces
-      .map(({ piece, count, length }) => {
-        const of = piece === 'cut' ? ` of ${lengthText(masonry.env, length)}` : '';
-        return `${count > 1 ? `${count} ` : ''}${pieceNamed(piece, count)}${of}`;
-      })
-      .join(', ');
-    return times > 1 ? `${times} × (${text})` : text;
-  });
-  return `${groups.join(', ')}; joints of ${lengthText(masonry.env, run.joint)}`;
 }

@@ -1,4 +1,5 @@
 /** The figures of a wall, each a term with its working. */
+import { mostCourses } from '../../setting-out';
 import { named, sum } from '../../working/term';
 import { courseTerms, laidFrom } from '../count';
 import { areaShown, lengthShown } from '../lengths';
@@ -6,6 +7,7 @@ import type { Masonry } from '../masonry';
 import type { Figure, Needs } from '../needs';
 import { ruleOfThumb } from '../rule';
 import { inputsOf, type WallCounts } from './counts';
+import { wedgesOf } from './heads/let-in';
 import type { WallPlan } from './spec';
 
 export function wallFigures(
@@ -15,13 +17,18 @@ export function wallFigures(
   needs: Needs,
 ): Figure[] {
   const { spec, height } = plan;
-  const area = areaShown(masonry.env, 'Face of the wall', faceArea(counts), {
+  const area = areaShown(masonry.env, 'Face of the wall', faceArea(counts, plan), {
     note: 'openings and piers left out',
     args: laidFrom(masonry, inputsOf(masonry, plan)),
   });
-  const high = lengthShown(masonry.env, 'Height of the courses', counts.out.gauge * spec.courses, {
-    args: courseTerms(height, masonry),
-  });
+  const high = lengthShown(
+    masonry.env,
+    'Height of the courses',
+    counts.out.gauge * mostCourses(plan.ground, plan.top),
+    {
+      args: courseTerms(height, masonry),
+    },
+  );
   const bricks =
     needs.bricks.length > 1
       ? sum(
@@ -56,8 +63,8 @@ export function wallFigures(
 }
 
 /** Of the stretches laid, mm²: the piers have their own. */
-function faceArea(counts: WallCounts): number {
-  let area = 0;
+function faceArea(counts: WallCounts, { heads }: WallPlan): number {
+  let area = -wedgesOf(heads, counts.out.gauge);
   for (const band of counts.out.bands)
     for (const segment of band.segments)
       area += (segment.to - segment.from) * (band.to - band.from) * counts.out.gauge;

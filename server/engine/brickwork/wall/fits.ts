@@ -21,7 +21,7 @@ import {
 } from '../../setting-out';
 import { lengthText } from '../lengths';
 import type { Masonry } from '../masonry';
-import type { WallPlan } from './spec';
+import type { PierFacts, WallPlan } from './spec';
 
 /** Points nearer than this are one point, mm. */
 const SAME = 0.5;
@@ -88,7 +88,8 @@ function closesOn(halves: number, segment: Segment, plan: WallPlan): boolean {
   const { left, right } = segment;
   const length = sizeOf(rowIn(segment, plan), halves);
   const courses = spec.bond.courses.length;
-  const bare = { ...spec, left, right, length, courses, openings: [], piers: [], decided: [] };
+  const alone = { openings: [], piers: [], steps: [], movement: [], decided: [] };
+  const bare = { ...spec, left, right, length, courses, ...alone };
   return setOut(bare).bands.every((band) => band.segments.every((s) => !s.broken.length));
 }
 
@@ -154,14 +155,20 @@ function sensible(ways: readonly Way[], best: number): readonly Way[] {
   return ways.filter((w) => w.kind !== worse || ways.length === 1);
 }
 
+/** A wall bonded with its pier stops up to half a brick from it, mm: no brick is longer than this. */
+const BESIDE = 200;
+
 /** What stands at a point of the wall, in words. */
 function endName(at: number, side: 'left' | 'right', plan: WallPlan, masonry: Masonry): string {
   if (at < SAME) return 'the left end';
   if (Math.abs(at - plan.spec.length) < SAME) return 'the right end';
   const edge = (spec: { from: number; width: number }) =>
     side === 'left' ? spec.from + spec.width : spec.from;
-  const pier = plan.piers.find((p) => Math.abs(edge(p.spec) - at) < SAME);
+  const reach = (p: PierFacts) => (p.attached ? BESIDE : SAME);
+  const pier = plan.piers.find((p) => Math.abs(edge(p.spec) - at) < reach(p));
   if (pier) return `the pier ${pier.spec.name}`;
+  const moves = plan.movement.some((m) => Math.abs(edge(m) - at) < SAME);
+  if (moves) return 'a movement joint';
   const opening = plan.openings.find((o) => Math.abs(edge(o.spec) - at) < SAME);
   return opening ? `the opening ${opening.spec.name}` : lengthText(masonry.env, at);
 }
@@ -178,13 +185,33 @@ interface Governing {
 function governing(segment: Segment, masonry: Masonry, plan: WallPlan): Governing | undefined {
   const right = openingAtEdge(segment.to, 'from', plan);
   if (right) return openingLine(right, 1);
+  const joint = movementAt(segment, plan);
+  if (joint) return joint;
   const left = openingAtEdge(segment.from, 'to', plan);
+  const step = stepAt(segment.to, 1, masonry) ?? stepAt(segment.from, -1, masonry);
+  if (step) return step;
   const toEnd = Math.abs(segment.to - plan.spec.length) < SAME || pierAtEnd(segment.to, plan);
   // An opening measured from the right goes along when the wall gets longer: its own line is the one.
   const heldRight = left?.facts.line('from')?.word('side') === 'right';
   if (toEnd && !heldRight)
     return { facts: masonry.facts.line('length')!, key: 'length', sign: 1, label: 'the wall' };
   return left && openingLine(left, -1);
+}
+
+/** The line of a movement joint that says how long this stretch is: those that part a wall evenly say no length. */
+function movementAt({ from, to }: Segment, { movement }: WallPlan): Governing | undefined {
+  const line = movement.find(({ from: at, width, line: said }) =>
+    said.word('side') === 'left' ? Math.abs(at - to) < SAME : Math.abs(at + width - from) < SAME,
+  )?.line;
+  if (!line?.values.distance) return undefined;
+  return { facts: line, key: 'distance', sign: 1, label: 'the movement joint' };
+}
+
+/** The line of a step that a stretch ends at, where its foot or its top is cut off. */
+function stepAt(at: number, sign: 1 | -1, { facts }: Masonry): Governing | undefined {
+  const lines = [...facts.lines('ground'), ...facts.lines('top')];
+  const line = lines.find((l) => Math.abs((l.number('at') ?? Number.NaN) - at) < SAME);
+  return line && { facts: line, key: 'at', sign, label: 'the step' };
 }
 
 function pierAtEnd(at: number, plan: WallPlan): boolean {

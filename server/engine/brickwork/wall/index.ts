@@ -3,14 +3,13 @@
 import { daysForHeight } from '../../findings/lift';
 import type { Remark } from '../../findings/remark';
 import { type Gang, taskHours } from '../../labour/gang';
-import type { BlockFacts, Env } from '../../resolve/env';
-import { sumTallies } from '../../setting-out';
+import type { Env } from '../../resolve/env';
+import { mostCourses, sumTallies } from '../../setting-out';
 import { fact, type Gap, sum, type Term, withGaps } from '../../working/term';
+import type { SourceBlock } from '../../workspace/source';
 import { capsOf, capTop } from '../cap';
-import { countCoping } from '../coping';
-import { type Counted, countBricks, laidFrom, mortarOf } from '../count';
-import { footingOf } from '../footing';
-import { type Masonry, masonryOf } from '../masonry';
+import { type Counted, laidFrom, mortarOf } from '../count';
+import type { Masonry } from '../masonry';
 import type {
   BrickNeed,
   Figure,
@@ -21,22 +20,35 @@ import type {
   TopRun,
   Work,
 } from '../needs';
-import { copingRuns } from './copings';
 import { countWall, inputsOf, type WallCounts } from './counts';
+import { wallCuts } from './cuts';
 import { wallFigures } from './figures';
+import { letIn } from './heads/let-in';
+import { type LaidAlone, wallAlone } from './meet/alone';
+import { Neighbours } from './meet/neighbours';
+import { type Cornered, cornered } from './meet/quoins';
+import { meetingRemarks, unanswered } from './meet/remarks';
 import { notesOf } from './notes';
 import { partsOf } from './parts';
 import type { Part, PartBricks } from './parts/part';
-import { decisionRemarks, wallRemarks } from './remarks';
+import { wallRemarks } from './remarks';
 import { sayWall } from './says';
-import { planWall, type WallPlan } from './spec';
+import type { WallPlan } from './spec';
+import { wallFooting } from './stepped-footing';
 
-export function workWall(facts: BlockFacts, env: Env, gang: Gang): Work {
-  const remarks: Remark[] = [];
-  const masonry = masonryOf(facts, env);
-  const gaps: Gap[] = [...masonry.gaps];
-  const plan = planWall(masonry, remarks, gaps);
-  return plan ? new WallWork(masonry, plan, gang, remarks).done() : unlaid(masonry, gaps, remarks);
+/** `neighbours` are the walls of the job that it may meet. */
+export function workWall(
+  block: SourceBlock,
+  env: Env,
+  gang: Gang,
+  neighbours: Neighbours = new Neighbours([block]),
+): Work {
+  const { masonry, gaps, remarks, laid } = wallAlone(block, env);
+  const { facts } = masonry;
+  if (!laid) return unlaid(masonry, gaps, [...remarks, ...unanswered(facts, neighbours)]);
+  const corners = cornered(block, laid, neighbours, env);
+  const told = [...remarks, ...meetingRemarks(facts, laid, corners, neighbours)];
+  return new WallWork(masonry, laid, corners, gang, told).done();
 }
 
 /** Nothing can be laid, but what is missing is said, and every total that needs it knows. */
@@ -65,49 +77,31 @@ function unlaid({ facts, brick }: Masonry, gaps: readonly Gap[], remarks: readon
 class WallWork {
   private readonly env: Env;
   private readonly counts: WallCounts;
-  private readonly coping: Counted | undefined;
-  /** Bricks of it that are cut on edge. */
-  private copingCuts = 0;
   private readonly tops: TopRun[] = [];
   private readonly caps: PieceNeed[];
   private readonly parts: readonly Part[];
+  private readonly plan: WallPlan;
+  private readonly corners: Cornered;
 
   constructor(
     private readonly masonry: Masonry,
-    private readonly plan: WallPlan,
+    laid: LaidAlone,
+    corners: Cornered,
     private readonly gang: Gang,
     private readonly remarks: Remark[],
   ) {
     this.env = masonry.env;
-    this.counts = countWall(masonry, plan);
+    const { plan } = laid;
+    this.plan = plan;
+    this.corners = corners;
+    this.counts = countWall(masonry, laid, letIn(corners, plan.heads));
     remarks.push(...wallRemarks(masonry, plan, this.counts));
     for (const { facts, spec } of plan.piers)
-      this.tops.push(...capTop(facts, spec.from, spec.width, spec.courses));
-    this.coping = this.countCopings();
+      this.tops.push(...capTop(facts, spec.from, spec.width, (spec.base ?? 0) + spec.courses));
     this.caps = plan.piers.flatMap((p) => capsOf(p.facts));
     this.parts = partsOf(masonry, plan, this.counts, gang);
     remarks.push(...this.parts.flatMap((p) => p.remarks ?? []));
     this.tops.push(...this.parts.flatMap((p) => p.tops ?? []));
-  }
-
-  private countCopings(): Counted | undefined {
-    const runs = copingRuns(this.masonry, this.plan).map((run) => ({
-      run,
-      ...countCoping(run, this.masonry, this.remarks),
-    }));
-    this.remarks.push(...decisionRemarks(runs, this.masonry, this.plan, this.counts));
-    if (!runs.length) return undefined;
-    this.tops.push(...runs.map((r) => r.top));
-    this.copingCuts = runs.reduce((sum, r) => sum + r.cuts, 0);
-    const how = () => runs.map((r) => r.detail);
-    return countBricks(
-      'Bricks on edge',
-      runs.map((r) => r.tally),
-      this.masonry,
-      inputsOf(this.masonry, this.plan),
-      how,
-      this.copingCuts,
-    );
   }
 
   done(): Work {
@@ -117,15 +111,11 @@ class WallWork {
       ...wallFigures(this.masonry, this.plan, this.counts, needs),
       ...this.parts.flatMap((p) => p.figures ?? []),
     ];
-    const settingOut = this.counts.out;
-    const { unit, joints } = this.plan.spec;
-    const coped = this.masonry.facts.line('coping')?.word('kind') === 'brick-on-edge';
-    const coping = coped ? unit.width + joints.bed : 0;
-    const height = settingOut.gauge * this.plan.spec.courses + coping;
-    const says = [
-      ...sayWall(this.masonry, this.plan, this.coping !== undefined),
-      ...this.parts.flatMap((p) => p.says ?? []),
-    ];
+    const settingOut = this.corners.face;
+    const coping = this.parts.reduce((high, p) => high + (p.high ?? 0), 0);
+    const courses = mostCourses(this.plan.ground, this.plan.top);
+    const height = settingOut.gauge * courses + coping;
+    const says = [...sayWall(this.masonry, this.plan), ...this.parts.flatMap((p) => p.says ?? [])];
     return {
       block: facts.block,
       kind: 'wall',
@@ -134,15 +124,23 @@ class WallWork {
       figures,
       needs,
       remarks: this.remarks,
-      facts: { settingOut, tops: this.tops, height, does: this.does(), says },
+      facts: {
+        ...Object.assign({}, ...this.parts.map((p) => p.facts ?? {})),
+        settingOut,
+        ...(this.counts.laid === settingOut ? {} : { laid: this.counts.laid }),
+        tops: this.tops,
+        cuts: () => wallCuts(this.masonry, this.plan, this.counts, this.parts),
+        height,
+        does: this.does(),
+        says,
+      },
       notes: notesOf(facts),
     };
   }
 
   private does(): Set<string> {
     const { cuts: lengths, closers, halves } = this.counts.all;
-    const coping = this.copingCuts + (this.coping?.tally.halves ?? 0);
-    const cuts = lengths.length + closers + halves + coping > 0;
+    const cuts = lengths.length + closers + halves > 0;
     const stands = this.masonry.facts.orDefault('stands')?.word('how') ?? 'free';
     return new Set(
       [
@@ -157,7 +155,7 @@ class WallWork {
   private bricks(): BrickNeed[] {
     const { brick } = this.masonry;
     const { wall, piers, dpc } = this.counts;
-    const parts = [wall, piers, this.coping, ...this.own()]
+    const parts = [wall, piers, ...this.own()]
       .filter((c): c is Counted => c !== undefined)
       .map((c) => c.bricks);
     const main = sum(
@@ -203,10 +201,9 @@ class WallWork {
   private mortar(): MixNeed {
     const { mix, brick } = this.masonry;
     const { wall, piers, dpc } = this.counts;
-    const own = [wall, piers, this.coping, ...this.own()].filter(
-      (c): c is Counted => c !== undefined,
-    );
-    const laid = [{ tally: sumTallies(own.map((c) => c.tally)), brick }];
+    const own = [wall, piers, ...this.own()].filter((c): c is Counted => c !== undefined);
+    const mortar = this.parts.flatMap((p) => p.mortar ?? []);
+    const laid = [{ tally: sumTallies([...own.map((c) => c.tally), ...mortar]), brick }];
     if (dpc) laid.push({ tally: dpc.counted.tally, brick: dpc.brick });
     for (const { counted, brick: other } of this.others())
       laid.push({ tally: counted.tally, brick: other });
@@ -225,13 +222,13 @@ class WallWork {
 
   private needs(): Needs {
     const bricks = this.bricks();
-    const footing = footingOf(this.masonry.facts, this.env, this.length());
+    const footing = wallFooting(this.masonry, this.plan, this.length());
     const mixes = [
       this.mortar(),
       ...(footing ? [footing] : []),
       ...this.parts.flatMap((p) => p.mixes ?? []),
     ];
-    const height = this.counts.out.gauge * this.plan.spec.courses;
+    const height = this.counts.out.gauge * mostCourses(this.plan.ground, this.plan.top);
     const leastDays = daysForHeight(height, this.env);
     const pieces = [...this.caps, ...this.parts.flatMap((p) => p.pieces ?? [])];
     return { bricks, mixes, pieces, tasks: this.tasks(footing), leastDays };
@@ -242,14 +239,14 @@ class WallWork {
   }
 
   private tasks(footing: MixNeed | undefined): TaskNeed[] {
-    const { wall, piers, dpc } = this.counts;
-    const face = dpc
-      ? sum('bricks laid in the wall', 'bricks', [wall.bricks, dpc.counted.bricks])
+    const { wall, piers, dpc, bands } = this.counts;
+    const others = [...(dpc ? [dpc] : []), ...bands].map((o) => o.counted.bricks);
+    const face = others.length
+      ? sum('bricks laid in the wall', 'bricks', [wall.bricks, ...others])
       : wall.bricks;
     const tasks: [string, string, Term | undefined][] = [
       ['facework', 'Laying the wall', face],
       ['pier-work', 'Laying the piers', piers?.bricks],
-      ['coping', 'Laying the coping', this.coping?.bricks],
       ['footing', 'Digging and concreting', footing?.litres],
       [
         'cap',

@@ -7,12 +7,14 @@ import { openingWidth } from '../../findings/opening-width';
 import type { Remark } from '../../findings/remark';
 import { standInEachOther } from '../../findings/wall';
 import type { BlockFacts } from '../../resolve/env';
+import { mostCourses } from '../../setting-out';
 import type { CopingLaid } from '../coping';
 import type { Masonry } from '../masonry';
 import type { WallCounts } from './counts';
 import { remarkOnRuns } from './fits';
 import { heightRun } from './height';
 import type { WallPlan } from './spec';
+import { footingRemarks } from './stepped-footing';
 
 export function wallRemarks(masonry: Masonry, plan: WallPlan, counts: WallCounts): Remark[] {
   const { facts, env } = masonry;
@@ -22,13 +24,14 @@ export function wallRemarks(masonry: Masonry, plan: WallPlan, counts: WallCounts
   const others = [
     ...plan.openings.map((o) => openingWidth(o, plan, masonry)),
     ...plan.piers.map((p) => capOverhang(p.facts, p.spec.width, p.spec.depth, env)),
-    higherThanALift(facts, counts.out.gauge * spec.courses, env),
+    higherThanALift(facts, counts.out.gauge * mostCourses(plan.ground, plan.top), env),
   ];
   const { dpc } = counts;
   return [
     ...counts.out.clashes.map(({ a, b }) => standInEachOther(facts, a, b)),
     ...runs,
     ...others.filter((r): r is Remark => r !== undefined),
+    ...footingRemarks(masonry, plan),
     ...(dpc ? dpcOff(dpc.line, dpc.brick, spec.unit, spec.courses) : []),
   ];
 }

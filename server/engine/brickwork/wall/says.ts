@@ -1,40 +1,74 @@
 /** A wall in a householder’s words, for the quote. */
-import type { BlockFacts, Env } from '../../resolve/env';
+import { listed } from '../../../../grammar/read/numbers';
+import { type BlockFacts, type Env, factsNamed } from '../../resolve/env';
+import { type Level, levelAt, mostCourses, type Thickness } from '../../setting-out';
 import type { Masonry } from '../masonry';
 import { dampSaid, footingSaid, highSaid, lengthSaid, planSaid, sizeSaid } from '../said';
+import { highOf, pierHigh } from './coping-height';
 import type { OpeningFacts, PierFacts, WallPlan } from './spec';
 
-/** @param coped whether any bricks on edge are laid, on the wall or on its piers */
-export function sayWall(masonry: Masonry, plan: WallPlan, coped: boolean): string[] {
+const THICK: Readonly<Record<Thickness, string>> = {
+  1: 'half a brick',
+  2: 'one brick',
+  3: 'one and a half bricks',
+  4: 'two bricks',
+};
+
+export function sayWall(masonry: Masonry, plan: WallPlan): string[] {
   const { spec } = plan;
   const { env, facts } = masonry;
-  const thick = spec.thickness === 1 ? 'half a brick' : 'one brick';
-  const onWall = coped && hasCoping(facts);
   const gauge = spec.unit.height + spec.joints.bed;
-  const coping = onWall ? copingHeight(plan) : 0;
-  const high = highSaid(gauge * spec.courses, coping, env);
+  const coping = highOf(masonry, plan);
+  const high = highSaid(gauge * mostCourses(plan.ground, plan.top), coping, env);
   return [
-    `Build a wall ${lengthSaid(spec.length, env)} long and ${high}, ${thick} thick, in ${masonry.brick.title}.`,
-    ...plan.openings.map((opening) => openingSaid(opening, gauge, env)),
-    ...piersSaid(plan, gauge, env),
+    `Build a wall ${lengthSaid(spec.length, env)} long and ${high}, ${THICK[spec.thickness]} thick, in ${masonry.brick.title}.`,
+    ...steppedSaid(plan, env),
+    ...plan.openings.map((opening) => openingSaid(opening, plan, gauge, env)),
+    ...piersSaid(masonry, plan, gauge),
     ...dampSaid(facts),
-    ...(onWall ? ['Finish the top with bricks on edge.'] : []),
+    ...finishSaid(facts, '', env),
     ...footingSaid(facts, env),
   ];
 }
 
-export function hasCoping(facts: BlockFacts): boolean {
-  return facts.line('coping')?.word('kind') === 'brick-on-edge';
+/** How the top is covered, `of each` of several piers. Nothing without a coping. */
+export function finishSaid(facts: BlockFacts, each: string, env: Env): string[] {
+  const line = facts.line('coping');
+  const brick = line?.values.brick ? factsNamed(env, 'brick', line.word('brick'))?.title : '';
+  const of = brick ? ` of ${brick}` : '';
+  const said: Readonly<Record<string, string>> = {
+    'brick-on-edge': `bricks on edge${of}`,
+    'brick-on-end': `bricks on end${of}`,
+    precast: 'a precast coping, jointed in mortar',
+    tiles: `creasing tiles under bricks on edge${of}`,
+  };
+  const what = said[line?.word('kind') ?? ''];
+  return what ? [`Finish the top${each} with ${what}.`] : [];
 }
 
-/** A brick on edge is as high as it is wide, on its bed. */
-function copingHeight({ spec }: WallPlan): number {
-  return spec.unit.width + spec.joints.bed;
+/** Its ground and its top, where they step. */
+function steppedSaid({ ground, top }: WallPlan, env: Env): string[] {
+  const said = (what: string, [, ...after]: readonly Level[]) =>
+    after.length
+      ? [
+          `${what} in whole courses, ${listed(
+            after.map(({ from }) => sizeSaid(from, env)),
+            'and',
+          )} from its left end.`,
+        ]
+      : [];
+  return [...said('Step its foot with the ground', ground), ...said('Step its top', top)];
 }
 
-function openingSaid({ facts, spec }: OpeningFacts, gauge: number, env: Env): string {
-  const { width, sill, top } = spec;
-  const high = top === null ? '' : ` and ${sizeSaid((top - sill) * gauge, env)} high`;
+function openingSaid(
+  { facts, spec }: OpeningFacts,
+  { ground }: WallPlan,
+  gauge: number,
+  env: Env,
+): string {
+  const { width, top } = spec;
+  const sill = spec.sill - levelAt(ground, spec.from);
+  const high = top === null ? '' : ` and ${sizeSaid((top - spec.sill) * gauge, env)} high`;
   const up = sill > 0 ? `, ${sizeSaid(sill * gauge, env)} above the ground` : '';
   return `Leave an opening ${sizeSaid(width, env)} wide${high}${up}${calledAfter(facts)}.`;
 }
@@ -46,10 +80,10 @@ function calledAfter(facts: BlockFacts): string {
 }
 
 /** Piers that are alike in one sentence, with their titles. */
-function piersSaid(plan: WallPlan, gauge: number, env: Env): string[] {
+function piersSaid(masonry: Masonry, plan: WallPlan, gauge: number): string[] {
   const alike = new Map<string, string[]>();
   for (const pier of plan.piers) {
-    const said = pierSaid(pier, plan, gauge, env);
+    const said = pierSaid(pier, masonry, plan, gauge);
     alike.set(said, [...(alike.get(said) ?? []), pier.facts.title]);
   }
   return [...alike].map(([said, titles]) => {
@@ -59,9 +93,16 @@ function piersSaid(plan: WallPlan, gauge: number, env: Env): string[] {
   });
 }
 
-function pierSaid({ facts, spec }: PierFacts, plan: WallPlan, gauge: number, env: Env): string {
-  const coping = hasCoping(facts) ? copingHeight(plan) : 0;
-  const size = planSaid(spec.width, spec.depth, env);
+function pierSaid(
+  { facts, spec, attached }: PierFacts,
+  masonry: Masonry,
+  plan: WallPlan,
+  gauge: number,
+): string {
+  const { env } = masonry;
+  const coping = pierHigh(facts, masonry, plan.spec.joints.bed);
+  const bonded = attached ? ', bonded into it,' : '';
+  const size = `${planSaid(spec.width, spec.depth, env)}${bonded}`;
   return `${size} and ${highSaid(gauge * spec.courses, coping, env)}${capSaid(facts, env)}`;
 }
 

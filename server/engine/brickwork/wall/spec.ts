@@ -12,12 +12,25 @@ import {
   tooMany,
 } from '../../findings/wall';
 import { BlockFacts, type Env, factsNamed } from '../../resolve/env';
-import type { EndKind, OpeningSpec, PierSpec, WallSpec } from '../../setting-out';
-import type { Gap } from '../../working/term';
+import {
+  type AttachedLaid,
+  type Level,
+  levelAt,
+  type OpeningSpec,
+  type PierSpec,
+  type Thickness,
+  type WallSpec,
+} from '../../setting-out';
+import { fact, type Gap } from '../../working/term';
+import { asHigh } from '../core';
 import { jointsIn, limitsOf, type Masonry } from '../masonry';
-import { planOf } from '../plan';
-import { bondOf, MOST_COURSES } from './bond';
+import { type Plan, planOf } from '../plan';
+import { bondNamedIn, halvesSetOut, whyNoBond } from './bond';
+import { type Head, headsOf } from './heads/head';
 import { type Height, heightIn } from './height';
+import { endKind } from './meet/ends';
+import { type MovementJoint, movementIn } from './meet/movement';
+import { type Stepped, steppedIn } from './steps';
 
 export interface OpeningFacts {
   readonly facts: BlockFacts;
@@ -30,28 +43,40 @@ export interface PierFacts {
   readonly height: Height;
   /** Depth in half bricks. */
   readonly halves: number;
+  /** Its plan where it stands by itself; nothing where its counts cannot be laid. */
+  readonly plan: Plan;
+  /** Where it is bonded into the wall. */
+  readonly attached?: AttachedLaid;
 }
 
 export interface WallPlan {
   readonly spec: WallSpec;
+  readonly movement: readonly MovementJoint[];
   readonly height: Height;
   readonly openings: readonly OpeningFacts[];
   readonly piers: readonly PierFacts[];
+  /** Its ground and its top, in courses above its lowest ground. */
+  readonly ground: readonly Level[];
+  readonly top: readonly Level[];
+  /** What spans its openings, and lies at their feet. */
+  readonly heads: readonly Head[];
 }
 
 /** Everything the wall needs before a brick is laid. Gaps say what is not known; then there is no plan. */
 export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): WallPlan | undefined {
   const { facts, env } = masonry;
+  const halves = halvesSetOut(facts.orDefault('thick')?.number('thick'));
   const known = {
     unit: masonry.brick.size,
     joints: jointsIn(masonry),
     length: facts.line('length')?.number('length'),
     height: heightIn(masonry, facts, remarks),
-    bond: namedBond(facts, env),
-    halves: halvesSetOut(facts.orDefault('thick')?.number('thick')),
+    halves,
+    bond: halves && bondNamedIn(facts, halves),
   };
-  gaps.push(...unknown(known, facts, env));
-  const { unit, joints, length, height, bond, halves } = known;
+  gaps.push(...unknown(known, facts));
+  if (halves) remarks.push(...bondRemarks(facts, halves, env));
+  const { unit, joints, length, height, bond } = known;
   if (!unit || !joints || !length || !height || !bond || !halves) return undefined;
   if (halves > 1 && !bondsThrough(unit, joints.perpend)) {
     remarks.push(brickShape(masonry));
@@ -62,24 +87,30 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
     });
     return undefined;
   }
-  remarks.push(...bondRemarks(facts, halves, env));
   const limits = limitsOf(env, 'joints-accepted', masonry.jointTerms.perpend);
-  const ends = { left: endOf(facts, 'left'), right: endOf(facts, 'right') };
-  const openings = openingsOf(masonry, length, height.courses, remarks);
-  const piers = piersOf(masonry, length, height, openings, remarks);
+  const ends = { left: endKind(facts, 'left'), right: endKind(facts, 'right') };
+  const stepped = steppedIn(masonry, length, height.courses, remarks);
+  const { ground, top, courses, steps } = stepped;
+  const openings = openingsOf(masonry, length, stepped, remarks);
+  const piers = piersOf(masonry, length, { height, ...stepped }, openings, remarks);
+  const inTheWay = { openings: openings.map((o) => o.spec), piers: piers.map((p) => p.spec) };
+  const movement = movementIn(masonry, length, inTheWay, remarks);
   const spec: WallSpec = {
     unit,
     joints: { bed: height.bed, perpend: joints.perpend },
     bond,
     thickness: halves,
     length,
-    courses: height.courses,
+    courses,
     ...ends,
     openings: openings.map((o) => o.spec),
     piers: piers.map((p) => p.spec),
+    ...(steps.length ? { steps } : {}),
+    ...(movement.length ? { movement } : {}),
     limits,
   };
-  return { spec, height, openings, piers };
+  const heads = headsOf(masonry, { spec, openings, piers, top }, remarks);
+  return { spec, height, openings, piers, ground, top, heads, movement };
 }
 
 function bondRemarks(facts: BlockFacts, halves: number, env: Env): Remark[] {
@@ -96,11 +127,11 @@ interface Known {
   readonly length: number | undefined;
   readonly height: unknown;
   readonly bond: unknown;
-  readonly halves: unknown;
+  readonly halves: Thickness | undefined;
 }
 
 /** What of it is not known, each where it would be said. Height and joints hang on the brick, which has its own gap. */
-function unknown(known: Known, facts: BlockFacts, env: Env): Gap[] {
+function unknown(known: Known, facts: BlockFacts): Gap[] {
   const name = facts.name || 'this wall';
   const gap = (key: string, what: string): Gap => ({
     what,
@@ -112,7 +143,7 @@ function unknown(known: Known, facts: BlockFacts, env: Env): Gap[] {
       ? []
       : [gap('length', `the length of ${name} is ${length === 0 ? 'nothing' : 'not known'}`)]),
     ...(known.height || !unit ? [] : [gap('height', `the height of ${name} is not known`)]),
-    ...(known.bond ? [] : [gap('bond', whyNoBond(facts, env))]),
+    ...(known.bond || !known.halves ? [] : [gap('bond', whyNoBond(facts, known.halves))]),
     ...(known.joints || !unit
       ? []
       : [gap('joint', `the joints of ${name} are not known, or no joints at all`)]),
@@ -121,33 +152,10 @@ function unknown(known: Known, facts: BlockFacts, env: Env): Gap[] {
       : [
           gap(
             'thick',
-            `${name} has a thickness that is not set out: it can be half a brick or one brick`,
+            `${name} has a thickness that is not set out: it can be half a brick, one, one and a half or two bricks`,
           ),
         ]),
   ];
-}
-
-/** Half bricks through the wall, for a thickness that is set out. */
-function halvesSetOut(thick: number | undefined): 1 | 2 | undefined {
-  const halves = (thick ?? 0) * 2;
-  return halves === 1 || halves === 2 ? halves : undefined;
-}
-
-function namedBond(facts: BlockFacts, env: Env) {
-  const line = facts.orDefault('bond');
-  const bond = line && factsNamed(env, 'bond', line.word('bond'));
-  return bond && bondOf(bond, line.number('n'));
-}
-
-function whyNoBond(facts: BlockFacts, env: Env): string {
-  const name = facts.name || 'this wall';
-  const known = factsNamed(env, 'bond', facts.orDefault('bond')?.word('bond') ?? '');
-  if (!known) return `the bond of ${name} is not known`;
-  return `the bond of ${name} has no course, or more than ${MOST_COURSES} before it repeats`;
-}
-
-function endOf(facts: BlockFacts, side: 'left' | 'right'): EndKind {
-  return (facts.orDefault(side)?.word('end') || 'stopped') as EndKind;
 }
 
 /** More than any wall has: every one is held against every other, and the work grows with the square. */
@@ -157,7 +165,7 @@ const MOST_OPENINGS = 1000;
 function openingsOf(
   masonry: Masonry,
   length: number,
-  courses: number,
+  stepped: Stepped,
   remarks: Remark[],
 ): OpeningFacts[] {
   const found: OpeningFacts[] = [];
@@ -165,9 +173,9 @@ function openingsOf(
   if (lines.length > MOST_OPENINGS) remarks.push(tooMany(masonry.facts, 'openings', MOST_OPENINGS));
   for (const line of lines.slice(0, MOST_OPENINGS)) {
     const facts = new BlockFacts(line.block, line.line, masonry.env);
-    const spec = openingSpec(facts, length, courses, remarks);
+    const spec = openingSpec(facts, length, stepped, remarks);
     if (!spec) continue;
-    const other = found.find((o) => overlaps(o.spec, spec, courses));
+    const other = found.find((o) => overlaps(o.spec, spec, stepped.courses));
     if (other) remarks.push(openingsClash(facts, other.facts));
     else found.push({ facts, spec });
   }
@@ -177,7 +185,7 @@ function openingsOf(
 function openingSpec(
   facts: BlockFacts,
   length: number,
-  courses: number,
+  stepped: Stepped,
   remarks: Remark[],
 ): OpeningSpec | undefined {
   const from = facts.line('from');
@@ -199,14 +207,21 @@ function openingSpec(
   }
   const sill = facts.line('sill')?.number('courses') ?? 0;
   const high = facts.line('height')?.number('courses');
-  const top = high === undefined || sill + high >= courses ? null : Math.floor(sill + high);
+  const { base, courses } = standingAt(start, stepped);
+  const top = high === undefined || sill + high >= courses ? null : base + Math.floor(sill + high);
   if (sill >= courses) {
     remarks.push(openingOutside(facts, 'Its sill is above the top of the wall.'));
     return undefined;
   }
   if (high !== undefined && sill + high > courses)
     remarks.push(openingClipped(facts, courses, sill));
-  return { name: facts.name, from: start, width, sill: Math.floor(sill), top };
+  return { name: facts.name, from: start, width, sill: base + Math.floor(sill), top };
+}
+
+/** Where the ground is at a place along the wall, and how many courses stand on it there. */
+function standingAt(x: number, { ground, top }: Pick<Stepped, 'ground' | 'top'>) {
+  const base = levelAt(ground, x);
+  return { base, courses: levelAt(top, x) - base };
 }
 
 function overlaps(a: OpeningSpec, b: OpeningSpec, courses: number): boolean {
@@ -217,7 +232,7 @@ function overlaps(a: OpeningSpec, b: OpeningSpec, courses: number): boolean {
 function piersOf(
   masonry: Masonry,
   length: number,
-  wall: Height,
+  wall: Stepped & { readonly height: Height },
   openings: readonly OpeningFacts[],
   remarks: Remark[],
 ): PierFacts[] {
@@ -238,20 +253,26 @@ function piersOf(
       );
       continue;
     }
-    const height = facts.line('height') ? heightIn(masonry, facts, remarks) : wall;
+    const { base, courses } = standingAt(from + plan.width / 2, wall);
+    const height = facts.line('height')
+      ? heightIn(masonry, facts, remarks)
+      : asHighAs(wall.height, courses);
     if (!height) continue;
-    const { name, width, depth, plans, halves } = plan;
-    found.push({
-      facts,
-      height,
-      halves,
-      spec: { name, width, depth, plans, courses: height.courses, from },
-    });
+    const own = asHigh(plan, masonry.brick.size!, height.courses, height.bed);
+    const spec = { ...own, from, ...(base ? { base } : {}) };
+    found.push({ facts, height, halves: plan.halves, plan, spec });
   }
   return found;
 }
 
-/** Beside an opening on one side, or at one end of the wall. */
+/** The height of a wall where it has so many courses: not those of its left end, if it steps. */
+function asHighAs(wall: Height, courses: number): Height | undefined {
+  if (courses === wall.courses) return wall;
+  const term = fact('courses', courses, 'courses', wall.term.origin, 'as the wall steps');
+  return courses < 1 ? undefined : { ...wall, courses, term };
+}
+
+/** Beside an opening on one side, at one end of the wall, or so far from it. */
 function pierFrom(
   facts: BlockFacts,
   width: number,
@@ -261,7 +282,8 @@ function pierFrom(
   const at = facts.line('at');
   if (!at) return undefined;
   const end = at.word('end');
-  if (end) return end === 'left' ? 0 : length - width;
+  const distance = at.number('distance') ?? 0;
+  if (end) return end === 'left' ? distance : length - distance - width;
   const opening = openings.find((o) => o.facts.name === at.word('opening'))?.spec;
   if (!opening) return undefined;
   return at.word('side') === 'left' ? opening.from - width : opening.from + opening.width;

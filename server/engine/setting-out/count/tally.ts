@@ -1,4 +1,13 @@
-import type { FacePiece, LaidRun, PieceCount, PierPlan, SettingOut, UnitSize } from '../types';
+import type {
+  FacePiece,
+  LaidRun,
+  PieceCount,
+  PierPlan,
+  SettingOut,
+  UnitSize,
+  WallRow,
+} from '../types';
+import { through } from './through';
 
 /** Pieces counted. Cuts are kept by length, shortest first. */
 export interface Tally {
@@ -76,23 +85,14 @@ function volumeOf(piece: PieceCount, unit: UnitSize, joint: number): number {
   return (piece.length ?? 0) * section;
 }
 
-/** What stands behind one piece of the face, itself included: two leaves of stretchers, one header through. */
-function throughWall(piece: FacePiece, length: number, thickness: number): PieceCount {
-  if (piece === 'header') return { piece: 'whole', count: 1 };
-  if (piece === 'closer') return { piece: 'closer', count: 1 };
-  if (piece === 'stretcher') return { piece: 'whole', count: thickness };
-  return { piece, count: thickness, length };
-}
-
-function addRun(into: Counter, run: LaidRun, times: number, out: SettingOut): void {
-  const { unit, thickness, joints } = out.spec;
+function addRun(into: Counter, run: LaidRun, deep: 1 | 2, times: number, out: SettingOut): void {
+  const { unit, joints } = out.spec;
   for (const group of run.groups)
     for (const { piece, length, count } of group.pieces) {
-      const through = throughWall(piece, length, thickness);
-      const volume = volumeOf(through, unit, joints.perpend);
-      addPiece(into, through, count * group.times * times, volume);
+      const all = through(piece, length, deep);
+      const volume = volumeOf(all, unit, joints.perpend);
+      addPiece(into, all, count * group.times * times, volume);
     }
-  into.grossVolume += run.length * out.gauge * out.thickness * times;
 }
 
 /** How many of courses `from` to `to` are course `turn` of a cycle of `cycle`. */
@@ -101,33 +101,57 @@ export function coursesOfTurn(from: number, to: number, turn: number, cycle: num
   return Math.max(0, before(to) - before(from));
 }
 
+interface LaidCourses {
+  courses: number;
+  deep: 0 | 1 | 2;
+}
+
+/** Each laid run once, with all the courses that are laid so: stretches go on from band to band, and are alike. */
 function eachRun(
-  out: SettingOut,
+  { bands, depths }: WallRow,
   range: CourseRange,
-  visit: (run: LaidRun, courses: number) => void,
+  visit: (run: LaidRun, courses: number, deep: 0 | 1 | 2) => void,
 ): void {
-  for (const band of out.bands) {
+  const laid = new Map<LaidRun, LaidCourses>();
+  for (const band of bands) {
     const from = Math.max(band.from, range.from);
     const to = Math.min(band.to, range.to ?? band.to);
     for (const { runs } of band.segments)
       for (const [turn, run] of runs.entries()) {
         const courses = coursesOfTurn(from, to, turn, runs.length);
-        if (courses > 0) visit(run, courses);
+        const known = laid.get(run);
+        if (known) known.courses += courses;
+        else if (courses > 0) laid.set(run, { courses, deep: depths[turn]! });
       }
   }
+  for (const [run, { courses, deep }] of laid) visit(run, courses, deep);
 }
 
 /** Counts a wall, its piers left out (see {@link tallyPier}), in a range of its courses. */
 export function tally(out: SettingOut, range: CourseRange = ALL_COURSES): Tally {
   const into = counter();
-  eachRun(out, range, (run, courses) => addRun(into, run, courses, out));
+  for (const row of out.rows)
+    eachRun(row, range, (run, courses, deep) => {
+      if (deep > 0) addRun(into, run, deep as 1 | 2, courses, out);
+    });
+  const [front] = out.rows;
+  if (front)
+    eachRun(front, range, (run, courses) => {
+      into.grossVolume += run.length * out.gauge * out.thickness * courses;
+    });
   return into;
 }
 
 /** Counts the pieces that show in one face of a wall, its piers left out. */
-export function tallyFace(out: SettingOut, range: CourseRange = ALL_COURSES): FaceTally {
+export function tallyFace(
+  out: SettingOut,
+  range: CourseRange = ALL_COURSES,
+  side: 'front' | 'back' = 'front',
+): FaceTally {
   const face = { stretcher: 0, header: 0, half: 0, 'three-quarter': 0, closer: 0, cut: 0 };
-  eachRun(out, range, (run, courses) => {
+  const row = side === 'front' ? out.rows[0] : out.rows.at(-1);
+  if (!row) return face;
+  eachRun(row, range, (run, courses) => {
     for (const { pieces, times } of run.groups)
       for (const { piece, count } of pieces) face[piece] += count * times * courses;
   });
@@ -145,12 +169,13 @@ export function tallyPier(
   const from = Math.max(0, range.from);
   const to = Math.min(pier.courses, range.to ?? pier.courses);
   const cycle = pier.plans.length;
-  for (const [turn, plan] of pier.plans.entries()) {
-    const courses = coursesOfTurn(from, to, turn, cycle);
-    for (const piece of plan) addPiece(into, piece, courses, volumeOf(piece, unit, joints.perpend));
-  }
   const gauge = unit.height + joints.bed;
   into.grossVolume = pier.width * pier.depth * gauge * Math.max(0, to - from);
+  for (const [turn, plan] of pier.plans.entries()) {
+    const courses = coursesOfTurn(from, to, turn, cycle);
+    into.grossVolume -= (pier.apart?.[turn] ?? 0) * courses;
+    for (const piece of plan) addPiece(into, piece, courses, volumeOf(piece, unit, joints.perpend));
+  }
   return into;
 }
 

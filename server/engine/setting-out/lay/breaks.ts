@@ -105,7 +105,19 @@ export function breakBond(
   bounds: readonly Bounds[],
 ): Joining[] | null {
   const layers = left.map((tiling, i) => candidatesFor(craft, tiling, right[i]!, at, bounds[i]!));
-  return chooseBonded(layers, brokenLap(craft)) as (Candidate & Joining)[] | null;
+  const beware = craft.beware?.map((all) => all.filter((x) => Math.abs(x - at) <= WINDOW + BRICK));
+  return chooseBonded(layers, brokenLap(craft), beware) as (Candidate & Joining)[] | null;
+}
+
+const widths = new WeakMap<readonly Cell[], string>();
+
+function widthsOf(cells: readonly Cell[]): string {
+  let text = widths.get(cells);
+  if (text === undefined) {
+    text = cells.map((cell) => cell.width).join();
+    widths.set(cells, text);
+  }
+  return text;
 }
 
 /** What the answer of {@link breakBond} depends on, so that like breaks are worked out once. */
@@ -115,9 +127,9 @@ export function breakKey(
   at: number,
   bounds: readonly Bounds[],
 ): string {
-  const place = (t: Tiling) =>
-    `${mod(t.origin - at + 1e-7, t.period).toFixed(4)}:${t.cells.map((cell) => cell.width)}`;
-  const end = (e: CourseEnd | null) => (e ? (e.joint.at - at).toFixed(4) : '');
+  const near = (steps: number) => Math.round(steps * 1e4);
+  const place = (t: Tiling) => `${near(mod(t.origin - at + 1e-7, t.period))}:${widthsOf(t.cells)}`;
+  const end = (e: CourseEnd | null) => (e ? near(e.joint.at - at) : '');
   const courses = left.map((t, i) => {
     const { head, tail } = bounds[i]!;
     return `${place(t)} ${place(right[i]!)} ${end(head)} ${end(tail)}`;

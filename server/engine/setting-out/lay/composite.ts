@@ -15,47 +15,68 @@ export interface Beside {
 }
 
 /** Patterns narrower than this between two breaks are dropped, steps: the least first, more where that leaves no room. */
-const NARROW = [2, 3, 5].map((bricks) => bricks * BRICK);
+export const NARROW = [2, 3, 5].map((bricks) => bricks * BRICK);
 /** A break keeps at least this far from an end, so that quoin and break do not meet, steps. */
-const CLEAR_OF_END = BRICK;
+export const CLEAR_OF_END = BRICK;
+
+/** A pattern of a stretch beside, `by` steps along, up to step `to`. Most run on from the one before, so it is moved only when kept. */
+interface Part {
+  zone: Zone;
+  by: number;
+  to: number;
+}
 
 /**
  * The patterns a long stretch below or above openings takes from the stretches beside them, so
  * that perpends stay plumb past every reveal: where two neighbours' patterns do not run into one
  * another, the bond is broken under (or over) the middle of the opening between.
  */
-function zonesUnder(clear: Clear, beside: readonly Beside[], width: number, step: number): Zone[] {
+export function partsUnder(
+  clear: Clear,
+  beside: readonly Beside[],
+  width: number,
+  step: number,
+): Part[] {
   const half = BRICK / 2;
-  return beside.flatMap(({ clear: mine, stretch }, i) => {
+  const parts: Part[] = [];
+  for (const [i, { clear: mine, stretch }] of beside.entries()) {
     const last = i === beside.length - 1;
     const start = half * Math.round((mine.from - clear.from) / (half * step));
     const by = last && i > 0 ? width - stretch.width : start;
-    const own = stretch.zones.map((zone) => shiftZone(zone, by));
+    for (const zone of stretch.zones) parts.push({ zone, by, to: zone.to + by });
     const following = beside[i + 1]?.clear.from;
-    const to = last ? Number.POSITIVE_INFINITY : ((mine.to + following!) / 2 - clear.from) / step;
-    return [...own.slice(0, -1), { tilings: own.at(-1)!.tilings, to }];
-  });
+    if (following !== undefined) parts.at(-1)!.to = ((mine.to + following) / 2 - clear.from) / step;
+    else parts.at(-1)!.to = Number.POSITIVE_INFINITY;
+  }
+  return parts;
 }
 
-function tidy(zones: readonly Zone[], width: number, narrow: number): Zone[] {
-  const kept: Zone[] = [];
-  for (const [i, zone] of zones.entries()) {
-    const last = i === zones.length - 1;
-    const from = kept.at(-1)?.to ?? 0;
-    const to = last ? zone.to : Math.min(Math.max(zone.to, CLEAR_OF_END), width - CLEAR_OF_END);
+function runsOn(before: Part, { zone, by }: Part): boolean {
+  return sameZone(before.zone, zone, by - before.by);
+}
+
+export function tidy(parts: readonly Part[], width: number, narrow: number): Zone[] {
+  const kept: Part[] = [];
+  for (const [i, part] of parts.entries()) {
+    const last = i === parts.length - 1;
     const before = kept.at(-1);
-    if (before && sameZone(before, zone)) kept[kept.length - 1] = { ...before, to };
-    else if (before && !last && to - from < narrow) kept[kept.length - 1] = { ...before, to };
-    else kept.push({ ...zone, to });
+    const from = before?.to ?? 0;
+    const to = last ? part.to : Math.min(Math.max(part.to, CLEAR_OF_END), width - CLEAR_OF_END);
+    if (before && (runsOn(before, part) || (!last && to - from < narrow))) before.to = to;
+    else kept.push({ ...part, to });
   }
-  return kept;
+  return kept.map(({ zone, by, to }) => ({ ...shiftZone(zone, by), to }));
 }
 
 /** The zones as they are, then with one end's or both ends' pattern set out from that end itself. */
-function* withOwnEnds(craft: Craft, zones: readonly Zone[], width: number): Generator<Zone[]> {
+export function* withOwnEnds(
+  craft: Craft,
+  zones: readonly Zone[],
+  width: number,
+): Generator<Zone[]> {
+  yield [...zones];
   const last = { ...fromRight(craft, width), to: zones.at(-1)!.to };
   const first = fromLeft(craft, zones[0]!.to);
-  yield [...zones];
   yield [...zones.slice(0, -1), last];
   yield [first, ...zones.slice(1)];
   if (zones.length > 1) yield [first, ...zones.slice(1, -1), last];
@@ -73,16 +94,44 @@ export function layUnder(
   master: readonly Tiling[],
   under?: number,
 ): Laid | null {
-  const zones = zonesUnder(clear, beside, width, craft.grid.step);
+  const parts = partsUnder(clear, beside, width, craft.grid.step);
   for (const narrow of width > 2 * CLEAR_OF_END ? NARROW : [])
-    for (const own of withOwnEnds(craft, tidy(zones, width, narrow), width)) {
+    for (const own of withOwnEnds(craft, tidy(parts, width, narrow), width)) {
       const courses = layZones(craft, own, width, clear);
       if (courses && lapsAtEnds(craft, courses, width)) return { courses, zones: own };
     }
   return layOnGrid(craft, width, clear, master, under);
 }
 
-/** The opening whose width takes in `at` mm, if any. */
-export function openingAt(fixed: readonly Fixed[], at: number): Fixed | undefined {
-  return fixed.find((f) => f.opening && f.from <= at && f.to >= at);
+/** First index of an ordered list from which `holds` is true, its length if none. */
+function firstWhere(length: number, holds: (i: number) => boolean): number {
+  let low = 0;
+  let high = length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (holds(middle)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
+
+/** Those of the stretches, which stand in order and clear of each other, that lie within `clear`. */
+export function within(beside: readonly Clear[], clear: Clear): readonly Clear[] {
+  const first = firstWhere(beside.length, (i) => beside[i]!.from >= clear.from);
+  const end = firstWhere(beside.length, (i) => beside[i]!.to > clear.to);
+  return beside.slice(first, Math.max(first, end));
+}
+
+/** Tells the first opening whose width takes in a point, mm from the wall's left end. */
+export function openingsOver(fixed: readonly Fixed[]): (at: number) => Fixed | undefined {
+  const openings = fixed.filter((f) => f.opening);
+  let reach = Number.NEGATIVE_INFINITY;
+  const reaches = openings.map(({ to }) => {
+    reach = Math.max(reach, to);
+    return reach;
+  });
+  return (at) => {
+    const opening = openings[firstWhere(openings.length, (i) => reaches[i]! >= at)];
+    return opening && opening.from <= at ? opening : undefined;
+  };
 }

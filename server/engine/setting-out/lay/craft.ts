@@ -20,6 +20,11 @@ export interface Craft {
   breaks: Map<string, { at: number; joinings: Joining[] | null }>;
   /** Stretches of whole half bricks already laid, by width, ends and phase of the pattern. */
   laid: Map<string, Laid | null>;
+  /**
+   * Perpends of the courses above and below, for each course in order, in steps of the one stretch that is
+   * laid with this craft: see `agree.ts`.
+   */
+  beware?: readonly (readonly number[])[];
 }
 
 export interface Ends {

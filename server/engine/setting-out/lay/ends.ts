@@ -22,6 +22,7 @@ function closeOneBrick(stub: number, { grid, quoin }: Craft): Cell[] | null {
   if (same(stub, header + closer)) return lap;
   if (same(stub, BRICK)) return [{ piece: 'stretcher', width: BRICK }];
   if (same(stub, header + closer + header)) return [...lap, head];
+  if (same(stub, BRICK + header)) return [{ piece: 'stretcher', width: BRICK }, head];
   return null;
 }
 
@@ -47,49 +48,51 @@ function close(stub: number, craft: Craft): Cell[] | null {
 }
 
 /**
- * A free end, where `stub` steps lie before the pattern's first joint: filled, taking in the
- * pattern's next piece or two where the stub alone would be a sliver.
+ * A three-quarter bat in place of quoin header and closer, which puts no perpend where theirs would
+ * stand over others (common practice; the rule in Germany).
+ */
+function otherwise(cells: readonly Cell[] | null, { grid, beware }: Craft): Cell[][] {
+  if (!beware || cells?.[1]?.piece !== 'closer') return [];
+  return [[{ piece: 'three-quarter', width: grid.header + grid.closer }, ...cells.slice(2)]];
+}
+
+/**
+ * A free end, where `stub` steps lie before the pattern's first joint: every way to fill it, taking in
+ * none, one or two of the pattern's next pieces. The first is how the course ends unless its
+ * neighbours ask for another.
  */
 function free(
   stub: number,
   joint: Boundary,
   inward: (from: Boundary) => Boundary,
   craft: Craft,
-): CourseEnd | null {
+): CourseEnd[] {
+  const found: CourseEnd[] = [];
   let wide = stub;
   let at = joint;
   for (let taken = 0; taken < 3; taken++) {
     const cells = wide < EPS * 10 ? [] : close(wide, craft);
-    if (cells) return { cells, joint: at };
+    if (cells) found.push({ cells, joint: at });
+    for (const other of otherwise(cells, craft)) found.push({ cells: other, joint: at });
     const inner = inward(at);
     wide += Math.abs(inner.at - at.at);
     at = inner;
   }
-  return null;
+  return found;
 }
 
-/** How a course starts at step `edge`; a toothed course takes the nearest joint, running on where two are as near. */
-export function leftEnd(
-  tiling: Tiling,
-  edge: number,
-  kind: EndKind,
-  craft: Craft,
-): CourseEnd | null {
+/** How a course may start at step `edge`, best first; a toothed course takes the nearest joint, running on where two are as near. */
+export function leftEnds(tiling: Tiling, edge: number, kind: EndKind, craft: Craft): CourseEnd[] {
   const after = atOrAfter(tiling, edge);
   if (kind !== 'toothed') return free(after.at - edge, after, (b) => next(tiling, b), craft);
   const before = atOrBefore(tiling, edge);
-  return { cells: [], joint: edge - before.at <= after.at - edge + EPS ? before : after };
+  return [{ cells: [], joint: edge - before.at <= after.at - edge + EPS ? before : after }];
 }
 
-/** How a course stops at step `edge`; cells are still given from the end inward. */
-export function rightEnd(
-  tiling: Tiling,
-  edge: number,
-  kind: EndKind,
-  craft: Craft,
-): CourseEnd | null {
+/** How a course may stop at step `edge`; cells are still given from the end inward. */
+export function rightEnds(tiling: Tiling, edge: number, kind: EndKind, craft: Craft): CourseEnd[] {
   const before = atOrBefore(tiling, edge);
   if (kind !== 'toothed') return free(edge - before.at, before, (b) => previous(tiling, b), craft);
   const after = atOrAfter(tiling, edge);
-  return { cells: [], joint: after.at - edge <= edge - before.at + EPS ? after : before };
+  return [{ cells: [], joint: after.at - edge <= edge - before.at + EPS ? after : before }];
 }

@@ -15,8 +15,9 @@ export interface Laid {
 
 const END = Number.POSITIVE_INFINITY;
 
-export function sameZone(a: Zone, b: Zone): boolean {
-  return a.tilings.every((tiling, i) => sameTiling(tiling, b.tilings[i]!));
+/** @param by steps that `b` is moved along before it is looked at */
+export function sameZone(a: Zone, b: Zone, by = 0): boolean {
+  return a.tilings.every((tiling, i) => sameTiling(tiling, b.tilings[i]!, by));
 }
 
 export const fromLeft = (craft: Craft, to = END): Zone => ({ tilings: craft.tilings, to });
@@ -30,7 +31,12 @@ export const fromRight = (craft: Craft, width: number): Zone => ({
  * Patterns worth trying unbroken, best first: the wall's own, so that perpends stay plumb with the
  * courses above and below; then one set out from a free end of this stretch.
  */
-function unbroken(craft: Craft, width: number, ends: Ends, master: readonly Tiling[]): Zone[] {
+export function unbroken(
+  craft: Craft,
+  width: number,
+  ends: Ends,
+  master: readonly Tiling[],
+): Zone[] {
   const own: Zone = { tilings: master, to: END };
   if (ends.left === 'toothed' && ends.right === 'toothed') return [own];
   if (ends.left === 'toothed') return [own, fromRight(craft, width)];

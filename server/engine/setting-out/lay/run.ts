@@ -29,6 +29,18 @@ function sumOf(groups: readonly CellGroup[], grid: Grid): Sum {
   return sum;
 }
 
+/** What cells without a cut were made into, by the grid they stand on. */
+const made = new WeakMap<Grid, WeakMap<readonly Cell[], PieceGroup>>();
+
+/** A long course takes the same few lists of cells over and over. */
+function groupOf({ cells, times }: CellGroup, grid: Grid, rest: number): PieceGroup {
+  if (times > 1 || cells.some((cell) => cell.takesRest)) return piecesOf(cells, times, grid, rest);
+  const known = made.get(grid) ?? new WeakMap<readonly Cell[], PieceGroup>();
+  const group = known.get(cells) ?? piecesOf(cells, 1, grid, 0);
+  made.set(grid, known.set(cells, group));
+  return group;
+}
+
 function piecesOf(cells: readonly Cell[], times: number, grid: Grid, rest: number): PieceGroup {
   const pieces: PieceRun[] = [];
   for (const cell of cells) {
@@ -60,7 +72,7 @@ export function toRun(
   const joints = sum.pieces - 1 + left + right;
   const laid = sum.rests === 0 && joints > 0 ? (whole - sum.length) / joints : grid.joint;
   const rest = sum.rests > 0 ? (whole - sum.length - joints * grid.joint) / sum.rests : 0;
-  const groups = course.groups.map(({ cells, times }) => piecesOf(cells, times, grid, rest));
+  const groups = course.groups.map((group) => groupOf(group, grid, rest));
   return { from, length: whole, joint: laid, endJoints: { left, right }, groups };
 }
 

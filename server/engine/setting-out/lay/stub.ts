@@ -58,6 +58,6 @@ export function layShort(craft: Craft, width: number): GridCourse[] | null {
       candidate(filling, width, craft.grid.thickness),
     ),
   );
-  const chosen = chooseBonded(layers, brokenLap(craft));
+  const chosen = chooseBonded(layers, brokenLap(craft), craft.beware);
   return chosen?.map(({ cells }) => ({ start: 0, groups: [{ cells, times: 1 }] })) ?? null;
 }

@@ -65,7 +65,17 @@ export function shift(tiling: Tiling, by: number): Tiling {
 
 /** The same tiling seen from the other side, for a free end at step `end`. */
 export function mirror(tiling: Tiling, end: number): Tiling {
-  return tile([...tiling.cells].reverse(), end - tiling.origin);
+  return tile(reversed(tiling.cells), end - tiling.origin);
+}
+
+const turned = new WeakMap<readonly Cell[], readonly Cell[]>();
+
+/** The same list each time, so that like patterns are known by it. */
+function reversed(cells: readonly Cell[]): readonly Cell[] {
+  if (cells.length < 2) return cells;
+  const known = turned.get(cells) ?? [...cells].reverse();
+  turned.set(cells, known).set(known, cells);
+  return known;
 }
 
 /** First boundary at or after `x`. */
@@ -96,17 +106,37 @@ export function previous(tiling: Tiling, { at, cell }: Boundary): Boundary {
 
 /** The cells from one boundary to another, whole turns of the pattern kept as one group. */
 export function between(tiling: Tiling, from: Boundary, to: Boundary): CellGroup[] {
-  const cells = [...tiling.cells.slice(from.cell), ...tiling.cells.slice(0, from.cell)];
-  const times = Math.floor((to.at - from.at + EPS) / tiling.period);
+  const { cells, period } = tiling;
+  const times = Math.floor((to.at - from.at + EPS) / period);
   const rest = mod(to.cell - from.cell, cells.length);
   const groups: CellGroup[] = [];
-  if (times > 0) groups.push({ cells, times });
-  if (rest > 0) groups.push({ cells: cells.slice(0, rest), times: 1 });
+  if (times > 0) groups.push({ cells: cellsFrom(cells, from.cell, cells.length), times });
+  if (rest > 0) groups.push({ cells: cellsFrom(cells, from.cell, rest), times: 1 });
   return groups;
 }
 
-/** True when both put their joints in the same places. */
-export function sameTiling(a: Tiling, b: Tiling): boolean {
+const parts = new WeakMap<readonly Cell[], (readonly Cell[])[]>();
+
+/** So many cells of a pattern from one on, round and round: the same list each time, since long courses take it often. */
+function cellsFrom(cells: readonly Cell[], first: number, count: number): readonly Cell[] {
+  let known = parts.get(cells);
+  if (!known) {
+    known = [];
+    parts.set(cells, known);
+  }
+  const key = first * (cells.length + 1) + count;
+  known[key] ??= [...cells.slice(first), ...cells.slice(0, first)].slice(0, count);
+  return known[key];
+}
+
+/** True when both put their joints in the same places, `b` moved `by` steps along. */
+export function sameTiling(a: Tiling, b: Tiling, by = 0): boolean {
+  if (a.cells === b.cells && mod(b.origin + by - a.origin + EPS * 10, a.period) < EPS * 20)
+    return true;
+  return sameJoints(a, by === 0 ? b : shift(b, by));
+}
+
+function sameJoints(a: Tiling, b: Tiling): boolean {
   if (Math.abs(a.period - b.period) > EPS || a.cells.length !== b.cells.length) return false;
   const from = { ...atOrAfter(a, 0) };
   const at = atOrAfter(b, from.at);

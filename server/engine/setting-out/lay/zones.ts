@@ -2,12 +2,13 @@ import type { Joining } from './breaks';
 import { breakBond, breakKey, moveJoining, near } from './breaks';
 import type { Craft, Ends } from './craft';
 import type { CourseEnd } from './ends';
-import { leftEnd, rightEnd } from './ends';
+import { leftEnds, rightEnds } from './ends';
 import { EPS } from './grid';
 import type { GridCourse } from './laps';
 import { cycleLap } from './laps';
+import { chooseEnds } from './quoins';
 import type { CellGroup, Tiling } from './tiling';
-import { between, shift } from './tiling';
+import { between, mirror, sameTiling, shift } from './tiling';
 
 /** Part of a stretch where one pattern runs unbroken, up to step `to` or the end of the stretch. */
 export interface Zone {
@@ -30,14 +31,24 @@ function endsOf(
   width: number,
   ends: Ends,
 ): CourseEnds[] | null {
-  const found: CourseEnds[] = [];
-  for (const course of craft.tilings.keys()) {
-    const head = leftEnd(zones[0]!.tilings[course]!, 0, ends.left, craft);
-    const tail = rightEnd(zones.at(-1)!.tilings[course]!, width, ends.right, craft);
-    if (!head || !tail) return null;
-    found.push({ head, tail });
-  }
-  return found;
+  const left = zones[0]!.tilings;
+  const right = zones.at(-1)!.tilings;
+  const starts = left.map((tiling) => leftEnds(tiling, 0, ends.left, craft));
+  const stops = right.map((tiling) => rightEnds(tiling, width, ends.right, craft));
+  const own = craft.tilings;
+  const fromLeft = left.every((tiling, i) => sameTiling(tiling, own[i]!));
+  const fromRight = right.every((tiling, i) => sameTiling(tiling, mirror(own[i]!, width)));
+  const heads = chooseEnds(craft, left, fromLeft || craft.beware ? starts : plain(starts), 0);
+  const tails = chooseEnds(craft, right, fromRight || craft.beware ? stops : plain(stops), width);
+  return heads && tails && heads.map((head, i) => ({ head, tail: tails[i]! }));
+}
+
+/**
+ * A pattern that comes to an end from elsewhere ends plainly or not at all: then the bond is broken, not
+ * the quoin. Only what is laid again, for the sake of its neighbours, may end in any way.
+ */
+function plain(ways: readonly (readonly CourseEnd[])[]): CourseEnd[][] {
+  return ways.map((each) => each.slice(0, 1));
 }
 
 /** The break between zone `i` and the next, looked up or worked out. */
@@ -52,7 +63,7 @@ function joinAt(
   const first = i === 0;
   const last = i === zones.length - 2;
   const bounds = ends.map(({ head, tail }) => near(at, first ? head : null, last ? tail : null));
-  const key = breakKey(left, right, at, bounds);
+  const key = `${breakKey(left, right, at, bounds)}${craft.beware ? ` ${at}` : ''}`;
   let known = craft.breaks.get(key);
   if (!known) {
     known = { at, joinings: breakBond(craft, left, right, at, bounds) };

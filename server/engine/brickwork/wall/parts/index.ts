@@ -3,9 +3,28 @@ import type { Gang } from '../../../labour/gang';
 import type { Masonry } from '../../masonry';
 import type { WallCounts } from '../counts';
 import type { WallPlan } from '../spec';
+import { backing } from './backing';
+import { bands } from './bands';
+import { coping } from './coping';
+import { corbel } from './corbel';
+import { corners } from './corners';
+import { heads } from './heads';
+import { movement } from './movement';
 import type { Part, PartOf } from './part';
+import { piers } from './piers';
+import { plinth } from './plinth';
 
-const PARTS: readonly PartOf[] = [];
+const PARTS: readonly PartOf[] = [
+  heads,
+  corners,
+  movement,
+  coping,
+  bands,
+  plinth,
+  corbel,
+  backing,
+  piers,
+];
 
 export function partsOf(
   masonry: Masonry,

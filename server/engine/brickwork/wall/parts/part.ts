@@ -1,10 +1,11 @@
 /** What one feature of a wall (its heads and sills, its ties, its corbels) adds to the wall's own brickwork. */
 import type { Remark } from '../../../findings/remark';
 import type { Gang } from '../../../labour/gang';
+import type { Tally } from '../../../setting-out';
 import type { Counted } from '../../count';
 import type { Brick } from '../../goods';
 import type { Masonry } from '../../masonry';
-import type { Figure, MixNeed, PieceNeed, TaskNeed, TopRun } from '../../needs';
+import type { Figure, MixNeed, PieceNeed, TaskNeed, TopRun, WorkFacts } from '../../needs';
 import type { WallCounts } from '../counts';
 import type { WallPlan } from '../spec';
 
@@ -17,6 +18,8 @@ export interface PartBricks {
 export interface Part {
   readonly bricks?: readonly PartBricks[];
   readonly mixes?: readonly MixNeed[];
+  /** Work without bricks in the wall’s mortar: its gross volume is that mortar. */
+  readonly mortar?: readonly Tally[];
   readonly pieces?: readonly PieceNeed[];
   readonly tasks?: readonly TaskNeed[];
   readonly figures?: readonly Figure[];
@@ -24,8 +27,12 @@ export interface Part {
   readonly tops?: readonly TopRun[];
   /** Sentences for the client. */
   readonly says?: readonly string[];
+  /** What it adds to the height of the wall over all, mm. */
+  readonly high?: number;
   /** What brings up a caution: see `WorkFacts.does`. */
   readonly does?: readonly string[];
+  /** What its drawings and other work may ask of it. */
+  readonly facts?: Partial<WorkFacts>;
 }
 
 /** Works one feature out; nothing where the wall has none of it. */

@@ -1,0 +1,57 @@
+/** Layers: one for each ink of a drawing, so that a reader can be shown what it wants and no more. */
+import type { Ink } from '../../engine/drawing';
+import { LOOKS } from '../svg-looks';
+
+/** Trade words in capitals, as layers are commonly called. */
+const NAMES: Partial<Record<Ink, string>> = {
+  stretcher: 'STRETCHERS',
+  header: 'HEADERS',
+  half: 'HALF-BATS',
+  'three-quarter': 'THREE-QUARTER-BATS',
+  closer: 'QUEEN-CLOSERS',
+  cut: 'CUTS',
+  dimension: 'DIMENSIONS',
+  rod: 'GAUGE-ROD',
+  mark: 'LEVELS',
+};
+
+export const TEXT_LAYER = 'TEXT';
+/** The key to the drawing, so that counting a layer of the work counts the work. */
+export const KEY_LAYER = 'KEY';
+
+export function layerOf(ink: Ink): string {
+  return NAMES[ink] ?? ink.toUpperCase();
+}
+
+/** Thicknesses of line that the format knows, hundredths of a millimetre. */
+const WEIGHTS = [5, 9, 13, 15, 18, 20, 25, 30, 35, 40, 50, 53, 60, 70, 80, 90, 100];
+
+export interface Layer {
+  readonly name: string;
+  /** Of its lines, as red, green, blue in one number. */
+  readonly colour: number;
+  /** Hundredths of a millimetre. */
+  readonly weight: number;
+  readonly dashed: boolean;
+}
+
+export function layers(): Layer[] {
+  const inks = Object.entries(LOOKS) as [Ink, (typeof LOOKS)[Ink]][];
+  const drawn = inks.map(([ink, { line, weight, dash }]): Layer => {
+    const hundredths = weight * 100;
+    const nearest = WEIGHTS.reduce((best, known) =>
+      Math.abs(known - hundredths) < Math.abs(best - hundredths) ? known : best,
+    );
+    return { name: layerOf(ink), colour: colourOf(line), weight: nearest, dashed: !!dash };
+  });
+  const words = [TEXT_LAYER, KEY_LAYER].map((name): Layer => {
+    return { name, colour: 0x222222, weight: 18, dashed: false };
+  });
+  return [...drawn, ...words];
+}
+
+/** `#4a2418`, or `#555`. */
+function colourOf(hex: string): number {
+  const digits = hex.slice(1);
+  return Number.parseInt(digits.length === 3 ? digits.replace(/./g, '$&$&') : digits, 16);
+}

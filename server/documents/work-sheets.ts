@@ -1,0 +1,121 @@
+/** All drawings of a piece of work, on sheets, by what they show. */
+import type { WallJoin, Work } from '../engine/brickwork/needs';
+import {
+  type DrawingSet,
+  type Paper,
+  pierPlanSet,
+  type Quoin,
+  rebuiltElevation,
+  rodSet,
+  type Sheet,
+  topPlans,
+  toSheet,
+  toSheets,
+  wallPlans,
+} from '../engine/drawing';
+import type { Env } from '../engine/resolve/env';
+import { drawingOf, hasDrawing, titled, unitsOf } from './work-drawing';
+import { levelsOf } from './work-levels';
+import { piersOf } from './work-piers';
+import { toppingsOn } from './work-tops';
+
+/** What can be drawn: its faces, its courses on plan, its coping from above, its gauge rod. */
+export const VIEWS = ['front', 'back', 'plan', 'top', 'rod'] as const;
+
+export type View = (typeof VIEWS)[number];
+
+export interface SheetWishes {
+  readonly paper: Paper;
+  /** On plan: the lower of two courses, from 1. */
+  readonly course?: number;
+  /** All work of the job, in which other walls of its quoins are found. */
+  readonly works: readonly Work[];
+}
+
+/** Whether there is anything to draw: of a repair, what it builds again. */
+export function canDraw(work: Work): boolean {
+  return hasDrawing(work) || work.facts.rebuilt !== undefined;
+}
+
+/** Work built again, old bricks told from new ones. */
+function rebuiltSheets(work: Work, env: Env, paper: Paper): Sheet[] {
+  const { rebuilt } = work.facts;
+  if (!rebuilt) return [];
+  const title = `${work.title}: built again`;
+  const out = titled(rebuilt.settingOut, work);
+  return [toSheet(rebuiltElevation(out, rebuilt.reused, { title, units: unitsOf(env) }), paper)];
+}
+
+/** None where there is nothing of that to draw. */
+export function sheetsOf(work: Work, env: Env, view: View, wishes: SheetWishes): Sheet[] {
+  if (view === 'front' || view === 'back') {
+    const title = view === 'back' ? `${work.title}: back` : work.title;
+    if (view === 'front' && work.facts.rebuilt) return rebuiltSheets(work, env, wishes.paper);
+    const drawing = drawingOf(work, env, { face: view, title });
+    return drawing ? [toSheet(drawing, wishes.paper)] : [];
+  }
+  const set = SETS[view](work, env, wishes);
+  return set?.groups.length ? toSheets(set, wishes.paper) : [];
+}
+
+type SetOf = (work: Work, env: Env, wishes: SheetWishes) => DrawingSet | undefined;
+
+const SETS: Readonly<Record<Exclude<View, 'front' | 'back'>, SetOf>> = {
+  plan: plansOf,
+  top: topsOf,
+  rod: rodOf,
+};
+
+function plansOf(work: Work, env: Env, { course, works }: SheetWishes): DrawingSet | undefined {
+  const { laid, settingOut, carved, pier, backing } = work.facts;
+  const title = `${work.title}: plans`;
+  const lower = course === undefined ? undefined : course - 1;
+  const units = unitsOf(env);
+  if (pier?.placed) {
+    const { plan, unit, placed } = pier;
+    const { width, depth } = plan;
+    return pierPlanSet({ title, units, unit, width, depth, courses: placed, course: lower });
+  }
+  const out = laid ?? carved ?? settingOut;
+  if (!out) return undefined;
+  const y = out.thickness + (backing?.behind ?? 0);
+  return wallPlans(titled(out, work), {
+    title,
+    units,
+    course: lower,
+    piers: piersOf(work),
+    behind: backing && { out: backing.settingOut, y },
+    quoins: (work.facts.joins ?? []).flatMap((join) => quoinOf(join, works)),
+  });
+}
+
+/** A corner with a wall of the job that can be laid. */
+function quoinOf(join: WallJoin, works: readonly Work[]): Quoin[] {
+  const other = works.find(({ kind, name }) => kind === 'wall' && name === join.wall);
+  const out = other?.facts.laid ?? other?.facts.settingOut;
+  if (!other || !out || join.kind !== 'quoin' || !join.otherSide) return [];
+  const { side, otherSide, inside } = join;
+  return [{ title: `Quoin with ${other.title}`, side, otherSide, other: out, inside }];
+}
+
+function topsOf(work: Work, env: Env): DrawingSet | undefined {
+  const { settingOut, pier } = work.facts;
+  const gauge = settingOut?.gauge ?? 0;
+  const toppings = toppingsOn(work, gauge, 0);
+  if (!toppings.length) return undefined;
+  const thickness = settingOut?.thickness ?? pier?.plan.depth ?? 0;
+  const title = `${work.title}: coping from above`;
+  return topPlans(toppings, { title, units: unitsOf(env), thickness });
+}
+
+function rodOf(work: Work, env: Env): DrawingSet | undefined {
+  const { settingOut, pier } = work.facts;
+  const unit = settingOut?.spec.unit ?? pier?.unit;
+  const joints = settingOut?.spec.joints ?? pier?.joints;
+  if (!unit || !joints) return undefined;
+  const gauge = unit.height + joints.bed;
+  const high = settingOut ? settingOut.spec.piers.map((p) => (p.base ?? 0) + p.courses) : [];
+  const courses = Math.max(settingOut?.spec.courses ?? pier!.plan.courses, ...high);
+  const levels = levelsOf(work, gauge, joints.bed);
+  return rodSet({ title: `${work.title}: gauge rod`, units: unitsOf(env), gauge, courses, levels });
+}

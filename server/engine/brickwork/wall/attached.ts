@@ -1,0 +1,83 @@
+/** Piers that stand out of their wall and are bonded into it course by course. */
+import { pierFlush, pierUnbonded } from '../../findings/pier-attached';
+import type { Remark } from '../../findings/remark';
+import type { Env } from '../../resolve/env';
+import {
+  type AttachedLaid,
+  type AttachedShape,
+  attachPiers,
+  type PierSpec,
+  setOut,
+  type WallSpec,
+} from '../../setting-out';
+import { countsOf } from '../core';
+import type { PierFacts, WallPlan } from './spec';
+
+export interface Attached {
+  readonly plan: WallPlan;
+  /** The wall as it is laid beside its piers: they are wider or narrower there by what runs from one into the other. */
+  readonly spec: WallSpec;
+}
+
+/** More different piers than any wall has: each takes a search. */
+const MOST = 12;
+
+/** Bonds the attached piers of a wall into it; one that no plan bonds is left in its line, with a remark. */
+export function attachedIn(plan: WallPlan, env: Env, remarks: Remark[]): Attached {
+  const all = plan.piers.flatMap((pier, index) => {
+    const shape = shapeOf(pier, plan, remarks);
+    return shape ? [{ index, shape }] : [];
+  });
+  if (!all.length) return { plan, spec: plan.spec };
+  const { spec, laid } = attachPiers(plan.spec, all.slice(0, MOST), setOut);
+  const without = all.filter(({ index }) => !laid.has(index));
+  const { unit, joints } = plan.spec;
+  const half = (unit.length + joints.perpend) / 2;
+  remarks.push(...without.map(({ index }) => pierUnbonded(plan.piers[index]!.facts, half, env)));
+  const piers = plan.piers.map((pier, i) => bonded(pier, laid.get(i), plan));
+  return {
+    plan: { ...plan, piers, spec: { ...plan.spec, piers: piers.map((p) => p.spec) } },
+    spec,
+  };
+}
+
+/** How it stands out, in half bricks; nothing for one in the line of its wall. */
+function shapeOf(
+  { facts, plan, halves }: PierFacts,
+  { spec }: WallPlan,
+  remarks: Remark[],
+): AttachedShape | undefined {
+  const side = facts.line('projects')?.word('side');
+  if (!side) return undefined;
+  const out = halves - spec.thickness;
+  if (out < 1 || (side === 'both' && out % 2)) {
+    remarks.push(pierFlush(facts, spec.thickness, plan.widthHalves, side));
+    return undefined;
+  }
+  const half = side === 'both' ? out / 2 : out;
+  return {
+    width: plan.widthHalves,
+    wall: spec.thickness,
+    front: side === 'back' ? 0 : half,
+    back: side === 'front' ? 0 : half,
+  };
+}
+
+function bonded(pier: PierFacts, laid: AttachedLaid | undefined, { spec }: WallPlan): PierFacts {
+  if (!laid) return pier;
+  const gauge = spec.unit.height + spec.joints.bed;
+  const turned = inTurn(laid, pier.spec);
+  const own: PierSpec = {
+    ...pier.spec,
+    joins: 'toothed',
+    plans: turned.courses.map((course) => countsOf(course)),
+    apart: turned.beyond.map((area) => -area * gauge),
+  };
+  return { ...pier, spec: own, attached: turned };
+}
+
+/** A pier counts its courses from its own foot, the bond from that of the wall. */
+function inTurn(laid: AttachedLaid, { base = 0 }: PierSpec): AttachedLaid {
+  const turn = <T>(of: readonly T[]) => of.map((_, i) => of[(i + base) % of.length]!);
+  return { ...laid, courses: turn(laid.courses), beyond: turn(laid.beyond) };
+}

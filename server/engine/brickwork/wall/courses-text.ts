@@ -1,0 +1,54 @@
+/** How the courses were laid, in words, for the working of their bricks. */
+import type { Band, LaidRun, SettingOut } from '../../setting-out';
+import { lengthText } from '../lengths';
+import type { Masonry } from '../masonry';
+import { pieceNamed } from '../pieces';
+
+/** Each stretch of each row, course pattern by course pattern; a wall of one row is told without its name. */
+export function coursesText({ rows }: SettingOut, masonry: Masonry): string[] {
+  if (rows.length === 1) return bandsText(rows[0]!.bands, masonry);
+  return rows.flatMap(({ bands }, i) => [
+    `${rowNamed(i, rows.length)}:`,
+    ...bandsText(bands, masonry),
+  ]);
+}
+
+function rowNamed(row: number, rows: number): string {
+  if (row === 0) return 'Front';
+  return row === rows - 1 ? 'Back' : 'Core, in the courses that have one';
+}
+
+function bandsText(bands: readonly Band[], masonry: Masonry): string[] {
+  const lines: string[] = [];
+  for (const band of bands)
+    for (const segment of band.segments) {
+      const where = `${lengthText(masonry.env, segment.from)} to ${lengthText(masonry.env, segment.to)}`;
+      lines.push(`Courses ${band.from + 1} to ${band.to}, from ${where}:`);
+      lines.push(...distinctRuns(segment.runs).map((run) => `  ${runText(run, masonry)}`));
+    }
+  return lines;
+}
+
+/** Courses that are laid alike are told once. */
+function distinctRuns(runs: readonly LaidRun[]): LaidRun[] {
+  const seen = new Set<string>();
+  return runs.filter((run) => {
+    const key = JSON.stringify(run.groups);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+function runText(run: LaidRun, masonry: Masonry): string {
+  const groups = run.groups.map(({ pieces, times }) => {
+    const text = pieces
+      .map(({ piece, count, length }) => {
+        const of = piece === 'cut' ? ` of ${lengthText(masonry.env, length)}` : '';
+        return `${count > 1 ? `${count} ` : ''}${pieceNamed(piece, count)}${of}`;
+      })
+      .join(', ');
+    return times > 1 ? `${times} × (${text})` : text;
+  });
+  return `${groups.join(', ')}; joints of ${lengthText(masonry.env, run.joint)}`;
+}

@@ -1,0 +1,109 @@
+/** Bricks and mortar of what spans the openings of a wall and lies at their feet. */
+import { type Ring, ringArea, ringBricks, type Tally } from '../../../setting-out';
+import type { HeadArch } from './arch';
+import type { Head, HeadRow } from './head';
+import type { Lintel } from './lintel';
+import type { UprightRow } from './row';
+import type { Coursing, Site, Zone } from './site';
+
+const NOTHING: Tally = {
+  wholes: 0,
+  halves: 0,
+  threeQuarters: 0,
+  closers: 0,
+  cuts: [],
+  brickVolume: 0,
+  grossVolume: 0,
+};
+
+/** Bricks, mm through the wall, of one place of an upright row or a ring. */
+function solidThrough(
+  { wholes, halves }: UprightRow['across'],
+  kind: UprightRow['kind'],
+  site: Laying,
+) {
+  const { unit } = site.spec;
+  return kind === 'soldier' ? wholes * unit.width : wholes * unit.length + halves * unit.width;
+}
+
+/** A site, and how deep its wall is, mm. */
+export interface Laying extends Site {
+  readonly deep: number;
+}
+
+/** Rows are counted by places along the wall; each takes so many bricks through it. */
+export function rowTally(row: UprightRow, site: Laying, deep = site.deep): Tally {
+  const { way, across, high, kind, from, to } = row;
+  const cut = way?.kind === 'cut' ? way : undefined;
+  const places = (way?.wholes ?? 0) + (cut?.cuts ?? 0);
+  const along = (way?.wholes ?? 0) * site.spec.unit.height + (cut ? cut.cuts * cut.cut : 0);
+  return {
+    ...NOTHING,
+    wholes: places * across.wholes,
+    halves: places * across.halves,
+    brickVolume: along * high * solidThrough(across, kind, site),
+    grossVolume: (to - from) * (high + site.spec.joints.bed) * deep,
+  };
+}
+
+/** A sill's bricks reach as far through as they are long, also over a wall of half a brick. */
+export function sillTally(row: UprightRow, site: Laying): Tally {
+  return rowTally(row, site, solidThrough(row.across, row.kind, site));
+}
+
+/** Bricks cut along to lie on what is not whole courses high, and the mortar round them. */
+export function splitsOver({ coursing, zone }: Splitable, site: Laying): Tally {
+  const { over, split, works } = coursing;
+  const { unit, joints, thickness } = site.spec;
+  const long = zone.to - zone.from;
+  const gross = long * over * site.deep;
+  if (works || split <= 0) return { ...NOTHING, grossVolume: gross };
+  const along = Math.ceil((long - joints.perpend) / (unit.length + joints.perpend) - 1e-9);
+  const bricks = along * thickness;
+  const solid = Math.max(0, long - (along + 1) * joints.perpend);
+  return {
+    ...NOTHING,
+    wholes: bricks,
+    brickVolume: solid * split * unit.width * thickness,
+    grossVolume: gross,
+  };
+}
+
+interface Splitable {
+  readonly coursing: Coursing;
+  readonly zone: Zone;
+}
+
+/** The bed of a lintel on its bearings. */
+export function beddingOf({ from, to, coursing }: Lintel, head: Head, site: Laying): Tally {
+  if (coursing.courses === 0) return NOTHING;
+  const bears = Math.max(0, to - from - head.opening.spec.width);
+  return { ...NOTHING, grossVolume: bears * site.spec.joints.bed * site.deep };
+}
+
+/** Bricks on edge that go through a wall, for one place of a ring. */
+function archThrough({ spec }: Laying): UprightRow['across'] {
+  return { wholes: Math.floor(spec.thickness / 2), halves: spec.thickness % 2 };
+}
+
+export function archTally({ arch, rings, how }: HeadArch, site: Laying): Tally {
+  const { unit } = site.spec;
+  const across = archThrough(site);
+  const count = rings.reduce((sum, ring) => sum + ring.count, 0);
+  const face = rings.reduce(
+    (sum, ring: Ring) => sum + ringBricks(ring, arch.lean, unit.height, how),
+    0,
+  );
+  return {
+    ...NOTHING,
+    wholes: count * across.wholes,
+    halves: count * across.halves,
+    brickVolume: face * solidThrough(across, 'brick-on-edge', site),
+    grossVolume: ringArea(arch) * site.deep,
+  };
+}
+
+/** Bricks of a row, and those cut along over it. */
+export function headTally(row: HeadRow, site: Laying): Tally[] {
+  return [rowTally(row, site), splitsOver(row, site)];
+}

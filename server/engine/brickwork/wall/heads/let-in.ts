@@ -1,0 +1,40 @@
+/** Heads, lintels and arches let into a wall that is set out. */
+import { archGaps, carve, type Tally, wedgeArea } from '../../../setting-out';
+import type { Cornered } from '../meet/quoins';
+import { gapsOf, type Head } from './head';
+
+export function letIn(corners: Cornered, heads: readonly Head[]): Cornered {
+  const gaps = gapsOf(heads);
+  if (!gaps.length) return corners;
+  const face = carve(corners.face, gaps);
+  const laid = corners.laid === corners.face ? face : carve(corners.laid, gaps);
+  return { ...corners, face, laid };
+}
+
+/** What arches take of the face over the whole gaps that bricks are cut to, mm². */
+export function wedgesOf(heads: readonly Head[], gauge: number): number {
+  return heads.reduce(
+    (sum, { arch }) =>
+      arch ? sum + wedgeArea(arch.arch, archGaps(arch.courses, arch.at), gauge) : sum,
+    0,
+  );
+}
+
+/** The wedges are no part of the wall: neither its bricks, by their share of a face, nor its joints. */
+export function withoutWedges(
+  heads: readonly Head[],
+  { gauge, thickness, spec }: Cornered['face'],
+): Tally {
+  const wedges = wedgesOf(heads, gauge);
+  const { unit, joints } = spec;
+  const share = (unit.length * unit.height) / ((unit.length + joints.perpend) * gauge);
+  return {
+    wholes: 0,
+    halves: 0,
+    threeQuarters: 0,
+    closers: 0,
+    cuts: [],
+    brickVolume: -wedges * thickness * share,
+    grossVolume: -wedges * thickness,
+  };
+}

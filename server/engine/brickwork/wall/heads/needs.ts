@@ -1,0 +1,42 @@
+/** Lintels and centres, which come by the piece. */
+import { exact } from '../../../../../shared/exact';
+import { counted, fact, type Term, withGaps } from '../../../working/term';
+import { lengthText } from '../../lengths';
+import type { Masonry } from '../../masonry';
+import type { PieceNeed } from '../../needs';
+import type { Head } from './head';
+import type { Lintel } from './lintel';
+
+export interface Centre {
+  readonly count: Term;
+  /** Nothing for one that the firm has. */
+  readonly need?: PieceNeed;
+}
+
+export function lintelNeeds(heads: readonly Head[], { env }: Masonry) {
+  const lintels = heads.flatMap((head) =>
+    head.lintel ? [lintelNeed(head, head.lintel, env)] : [],
+  );
+  return { lintels, centres: heads.flatMap((head) => (head.arch ? [centreOf(head)] : [])) };
+}
+
+function lintelNeed({ opening }: Head, lintel: Lintel, env: Masonry['env']): PieceNeed {
+  const { line, across, from, to, bearing } = lintel;
+  const long = lengthText(env, to - from);
+  const count = counted(`lintels over ${opening.facts.title || 'the opening'}`, across, 'pieces', {
+    note: `${long} long: the opening and a bearing at each end${across > 1 ? '; side by side through the wall' : ''}`,
+    args: bearing.line?.values.bearing ? [bearing.line.term('bearing', 'bearing')] : [],
+  });
+  const origin = line.values.material ? line.at('material') : line.origin;
+  const gap = { what: 'no bearing is given for lintels', origin: line.origin };
+  const known = bearing.line ? count : withGaps(count, [gap]);
+  return { material: line.word('material') || 'lintel', count: known, origin };
+}
+
+function centreOf({ opening }: Head): Centre {
+  const line = opening.facts.line('centre');
+  const origin = line?.origin ?? opening.facts.line('head')!.origin;
+  const count = fact('centres', exact(1), 'pieces', origin);
+  if (!line) return { count };
+  return { count, need: { material: line.word('material'), count, origin: line.at('material') } };
+}

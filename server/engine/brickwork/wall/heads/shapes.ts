@@ -1,0 +1,145 @@
+/** Heads, lintels, arches and sills as they show in an elevation: outlines, mm of the wall. */
+import type { Ring } from '../../../setting-out';
+import type { FacePoint, FaceShape } from '../../needs';
+import type { HeadArch } from './arch';
+import type { Head } from './head';
+import { piecesOf, type UprightRow } from './row';
+import type { Site, Zone } from './site';
+
+/** More pieces than this are not drawn one by one. */
+const MOST_DRAWN = 2000;
+/** Points that an arc is drawn through. */
+const ARC = 48;
+
+export function shapesOf(heads: readonly Head[], site: Site): FaceShape[] {
+  let left = MOST_DRAWN;
+  return heads.flatMap((head) => {
+    const shapes = shapesIn(head, site);
+    left -= shapes.length;
+    return left < 0 ? [] : shapes;
+  });
+}
+
+function shapesIn({ opening, lintel, row, arch, subsill }: Head, site: Site): FaceShape[] {
+  const { bed } = site.spec.joints;
+  const foot = opening.spec.sill * site.gauge + bed;
+  return [
+    ...(lintel && lintel.high > 0 ? lintelShapes(lintel, lintel.high, site) : []),
+    ...(row ? rowShapes(row, row.zone.low * site.gauge + bed, site) : []),
+    ...(row ? splitShapes(row, row.high, site) : []),
+    ...(arch ? archShapes(arch, site) : []),
+    ...(subsill ? rowShapes(subsill, foot, site) : []),
+  ];
+}
+
+function box(
+  style: FaceShape['style'],
+  x: number,
+  y: number,
+  wide: number,
+  high: number,
+): FaceShape {
+  const [right, top] = [x + wide, y + high];
+  return {
+    style,
+    points: [
+      { x, y },
+      { x: right, y },
+      { x: right, y: top },
+      { x, y: top },
+    ],
+  };
+}
+
+function lintelShapes(lintel: NonNullable<Head['lintel']>, high: number, site: Site): FaceShape[] {
+  const { from, to, zone } = lintel;
+  const y = zone.low * site.gauge + site.spec.joints.bed;
+  return [box('lintel', from, y, to - from, high), ...splitShapes(lintel, high, site)];
+}
+
+function rowShapes(row: UprightRow, y: number, { spec }: Site): FaceShape[] {
+  const joint = row.way?.joint ?? spec.joints.perpend;
+  let x = row.from + joint;
+  const pieces = (row.way?.wholes ?? 0) > MOST_DRAWN ? [] : piecesOf(row, spec.unit.height);
+  return pieces.map(({ length, cut }) => {
+    const shape = box(cut ? 'cut' : row.kind, x, y, length, row.high);
+    x += length + joint;
+    return shape;
+  });
+}
+
+/** What lies on a thing that is not whole courses high. */
+function splitShapes(
+  { coursing, zone }: { coursing: NonNullable<Head['lintel']>['coursing']; zone: Zone },
+  high: number,
+  { gauge, spec }: Site,
+): FaceShape[] {
+  const { split, works } = coursing;
+  const { unit, joints } = spec;
+  if (works || split <= 0) return [];
+  const y = zone.low * gauge + joints.bed + high + joints.bed;
+  const from = zone.from + joints.perpend;
+  const room = zone.to - zone.from - joints.perpend;
+  const count = Math.ceil(room / (unit.length + joints.perpend) - 1e-9);
+  if (count > MOST_DRAWN) return [];
+  return Array.from({ length: count }, (_, i) => {
+    const x = from + i * (unit.length + joints.perpend);
+    return box('cut', x, y, Math.min(unit.length, zone.to - joints.perpend - x), split);
+  });
+}
+
+function archShapes(head: HeadArch, site: Site): FaceShape[] {
+  const { arch, at, rings } = head;
+  const centre = { x: at.middle, y: at.course * site.gauge - arch.drop };
+  const springing = [1, -1].map((side) => ({
+    x: at.middle + (side * arch.span) / 2,
+    y: at.course * site.gauge,
+  }));
+  const bricks = rings.reduce((sum, { count }) => sum + count, 0);
+  if (bricks > MOST_DRAWN) return [];
+  return [
+    {
+      style: 'mortar',
+      points: [...arc(centre, arch.back, arch.lean), springing[1]!, springing[0]!],
+    },
+    { style: 'opening', points: arc(centre, arch.radius, arch.lean) },
+    ...rings.flatMap((ring) => voussoirs(ring, head, centre, site.spec.unit.height)),
+  ];
+}
+
+/** From the right round to the left. */
+function arc(centre: FacePoint, radius: number, lean: number): FacePoint[] {
+  return Array.from({ length: ARC + 1 }, (_, i) => on(centre, radius, lean - (2 * lean * i) / ARC));
+}
+
+/** A point at an angle from the upright, to the right. */
+function on({ x, y }: FacePoint, radius: number, angle: number, aside = 0): FacePoint {
+  const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
+  return { x: x + radius * sin + aside * cos, y: y + radius * cos - aside * sin };
+}
+
+/** Bricks of a ring from the left: rectangles in a rough arch, wedges in an axed one. */
+function voussoirs(
+  ring: Ring,
+  { arch, how }: HeadArch,
+  centre: FacePoint,
+  each: number,
+): FaceShape[] {
+  const { inner, outer, count, back } = ring;
+  const wedge = (radius: number) => (2 * arch.lean * radius - (count + 1) * back) / count;
+  const half = (radius: number) => (how === 'rough' ? each : wedge(radius)) / 2;
+  const joint = (radius: number) =>
+    (2 * arch.lean * radius - count * 2 * half(radius)) / (count + 1);
+  return Array.from({ length: count }, (_, i) => {
+    const middle = (inner + outer) / 2;
+    const along = joint(middle) + half(middle) + i * (2 * half(middle) + joint(middle));
+    const angle = count === 1 ? 0 : along / middle - arch.lean;
+    const points = [
+      on(centre, inner, angle, -half(inner)),
+      on(centre, inner, angle, half(inner)),
+      on(centre, outer, angle, half(outer)),
+      on(centre, outer, angle, -half(outer)),
+    ];
+    return { style: 'voussoir', points };
+  });
+}

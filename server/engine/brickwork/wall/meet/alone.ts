@@ -1,0 +1,54 @@
+/** A wall as it would be laid if it met no other. Kept for as long as its block and what it is worked out in are the same. */
+import type { WallRun } from '../../../findings/fit-run';
+import type { Remark } from '../../../findings/remark';
+import { type Env, factsOf } from '../../../resolve/env';
+import { type SettingOut, setOut } from '../../../setting-out';
+import type { Gap } from '../../../working/term';
+import type { SourceBlock } from '../../../workspace/source';
+import { type Masonry, masonryOf } from '../../masonry';
+import { type Attached, attachedIn } from '../attached';
+import { decidedRuns, runsOf } from '../fits';
+import { planWall, type WallPlan } from '../spec';
+
+/** What could be laid of it. */
+export interface LaidAlone {
+  readonly plan: WallPlan;
+  readonly out: SettingOut;
+  readonly runs: readonly WallRun[];
+}
+
+export interface WallAlone {
+  readonly masonry: Masonry;
+  readonly gaps: readonly Gap[];
+  readonly remarks: readonly Remark[];
+  /** Nothing when a measure is missing without which no brick can be laid. */
+  readonly laid?: LaidAlone;
+}
+
+const kept = new WeakMap<SourceBlock, { readonly env: Env; readonly wall: WallAlone }>();
+
+export function wallAlone(block: SourceBlock, env: Env): WallAlone {
+  const known = kept.get(block);
+  if (known?.env === env) return known.wall;
+  const wall = newWall(block, env);
+  kept.set(block, { env, wall });
+  return wall;
+}
+
+function newWall(block: SourceBlock, env: Env): WallAlone {
+  const masonry = masonryOf(factsOf(block, env)!, env);
+  const gaps: Gap[] = [...masonry.gaps];
+  const remarks: Remark[] = [];
+  const plan = planWall(masonry, remarks, gaps);
+  return { masonry, gaps, remarks, laid: plan && layOut(masonry, attachedIn(plan, env, remarks)) };
+}
+
+/** Laid once to know its runs, and again where a `fit` line decides for one. */
+function layOut(masonry: Masonry, { plan, spec }: Attached): LaidAlone {
+  const first = setOut(spec);
+  const runs = runsOf(masonry, plan, first);
+  const decided = decidedRuns(runs, spec.limits);
+  const out = decided.length ? setOut({ ...spec, decided }) : first;
+  const { piers } = plan.spec;
+  return { plan, out: spec === plan.spec ? out : { ...out, spec: { ...out.spec, piers } }, runs };
+}

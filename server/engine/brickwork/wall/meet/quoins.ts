@@ -1,0 +1,200 @@
+/** Corners between the walls of a job: which course each wall is begun with, and in which it gives way. */
+import type { Env } from '../../../resolve/env';
+import {
+  backInPlace,
+  begunWith,
+  type ChainWall,
+  chooseChain,
+  coursesAt,
+  type Giving,
+  type GivingWay,
+  givesWay,
+  layCorners,
+  type Parity,
+  type Placing,
+  type SettingOut,
+  type Side,
+} from '../../../setting-out';
+import type { SourceBlock } from '../../../workspace/source';
+import { type LaidAlone, wallAlone } from './alone';
+import { otherSide, SIDES } from './ends';
+import { levelCourses } from './level';
+import type { Chain, Neighbours } from './neighbours';
+import { type Standing, standingOf } from './standing';
+import { type Tee, teesOf } from './tees';
+
+/** A corner of a wall, as it is laid. */
+export interface Quoin {
+  readonly side: Side;
+  readonly other: SourceBlock;
+  readonly otherSide: Side;
+  /** The chain of walls comes into this wall here: each corner has one such end, and is told of there. */
+  readonly comesIn: boolean;
+  /** The other wall, as it would be laid alone. */
+  readonly with: LaidAlone;
+  /** Whether courses lap round it with no piece cut for it. */
+  readonly bonded: boolean;
+  /** Nothing where the two walls cannot be laid course by course. */
+  readonly way?: GivingWay;
+}
+
+/** A wall where it meets others. */
+export interface Cornered {
+  /** Its face: at a quoin it looks like a stopped end. */
+  readonly face: SettingOut;
+  /** As it lies on plan, without what is the other wall’s. */
+  readonly laid: SettingOut;
+  readonly quoins: readonly Quoin[];
+  readonly tees: readonly Tee[];
+  /** Courses to a block at the ends that are block-bonded into standing work. */
+  readonly blocks: Readonly<Partial<Record<Side, number>>>;
+}
+
+export function cornered(
+  block: SourceBlock,
+  alone: LaidAlone,
+  neighbours: Neighbours,
+  env: Env,
+): Cornered {
+  const tees = teesOf(block, alone, neighbours, env);
+  const standing = standingOf(block, alone, neighbours, env);
+  const chain = neighbours.chainOf(block);
+  const placing = chain && placingsOf(chain, neighbours, env).get(block);
+  const begun = placing?.begun ?? 0;
+  const at = { block, alone, standing, neighbours, env };
+  const quoins = placing ? SIDES.flatMap((side) => quoinAt(side, at, placing, chain) ?? []) : [];
+  const out = begunWith(standing.out, begun);
+  const meeting = Object.fromEntries(quoins.flatMap((q) => (q.way ? [[q.side, q.way]] : [])));
+  const runsOn = turnsOf(standing, begun);
+  const back = (wall: SettingOut) =>
+    Object.keys(standing.on).length ? backInPlace(wall, alone.out.spec, standing.on) : wall;
+  return {
+    face: back(layCorners(out, runsOn)),
+    laid: back(layCorners(out, { ...meeting, ...runsOn })),
+    quoins,
+    tees,
+    blocks: standing.blocks,
+  };
+}
+
+/** Where courses, or blocks of them, run on past an end in turn: those between stop at it. */
+function turnsOf({ out, on, blocks }: Standing, begun: Parity): Partial<Record<Side, GivingWay>> {
+  const ways: Partial<Record<Side, GivingWay>> = {};
+  const courses = [{ from: 0, to: out.spec.courses }];
+  for (const side of SIDES) {
+    const past = on[side];
+    if (!past) continue;
+    const block = blocks[side];
+    const parity = block ? 1 : teeParity(out, side, past.by, begun);
+    ways[side] = { parity, by: past.by, courses, ...(block ? { block } : {}) };
+  }
+  return ways;
+}
+
+/** The courses that stop at the face of the other wall: those that end there with a joint of their own. */
+function teeParity(out: SettingOut, side: Side, by: number, begun: Parity): Parity {
+  const [even, odd] = givesWay(out, side, by, begun);
+  return even && !odd ? 0 : 1;
+}
+
+interface Meeting {
+  readonly block: SourceBlock;
+  readonly alone: LaidAlone;
+  readonly standing: Standing;
+  readonly neighbours: Neighbours;
+  readonly env: Env;
+}
+
+function quoinAt(
+  side: Side,
+  { block, alone, standing, neighbours, env }: Meeting,
+  placing: Placing,
+  chain: Chain,
+): Quoin | undefined {
+  const answer = neighbours.answering({ block, side });
+  const other = answer && wallAlone(answer.block, env).laid;
+  if (!answer || !other) return undefined;
+  const into = chain.walls.find((w) => w.block === block)!.side;
+  const parity = side === into ? placing.in : placing.out;
+  const ends = { side, other: answer.block, otherSide: answer.side };
+  const quoin = { ...ends, with: other, comesIn: side === into };
+  if (!levelCourses(alone.out, other.out)) return { ...quoin, bonded: false };
+  const theirs = standingOf(answer.block, other, neighbours, env).out;
+  const { begun } = placingsOf(chain, neighbours, env).get(answer.block)!;
+  const theirParity = parity === 0 ? 1 : 0;
+  const bonded =
+    givesWay(standing.out, side, theirs.thickness, placing.begun)[parity] &&
+    givesWay(theirs, answer.side, standing.out.thickness, begun)[theirParity];
+  const courses = coursesAt(theirs, answer.side);
+  return { ...quoin, bonded, way: { parity, by: theirs.thickness, courses } };
+}
+
+interface Solved {
+  readonly chain: Chain;
+  /** The walls as they stood; nothing for one that cannot be laid. */
+  readonly outs: readonly (SettingOut | undefined)[];
+  readonly placings: ReadonlyMap<SourceBlock, Placing>;
+}
+
+/** By the wall that a chain is told from: every wall of it asks for the same. */
+const solved = new WeakMap<SourceBlock, Solved>();
+
+function placingsOf(
+  chain: Chain,
+  neighbours: Neighbours,
+  env: Env,
+): ReadonlyMap<SourceBlock, Placing> {
+  const quick = byChain.get(chain);
+  if (quick?.env === env) return quick.placings;
+  const placings = keptPlacings(chain, neighbours, env);
+  byChain.set(chain, { env, placings });
+  return placings;
+}
+
+/** A chain is one object for all its walls while nothing changes. */
+const byChain = new WeakMap<Chain, { readonly env: Env; readonly placings: Solved['placings'] }>();
+
+function keptPlacings(chain: Chain, neighbours: Neighbours, env: Env): Solved['placings'] {
+  const first = chain.walls[0]!.block;
+  const known = solved.get(first);
+  const outs = chain.walls.map(({ block }) => {
+    const { laid } = wallAlone(block, env);
+    return laid && standingOf(block, laid, neighbours, env).out;
+  });
+  if (known && sameChain(known.chain, chain) && known.outs.every((out, i) => out === outs[i]))
+    return known.placings;
+  const placings = newPlacings(outs, chain);
+  solved.set(first, { chain, outs, placings });
+  return placings;
+}
+
+function sameChain(a: Chain, b: Chain): boolean {
+  if (a === b) return true;
+  if (a.closed !== b.closed || a.walls.length !== b.walls.length) return false;
+  return a.walls.every((w, i) => w.block === b.walls[i]!.block && w.side === b.walls[i]!.side);
+}
+
+function newPlacings(
+  outs: Solved['outs'],
+  { walls, closed }: Chain,
+): ReadonlyMap<SourceBlock, Placing> {
+  const at = (i: number) => (closed ? (i + walls.length) % walls.length : i);
+  const chained = walls.map((wall, i): ChainWall => {
+    const [before, own, after] = [outs[at(i - 1)], outs[i], outs[at(i + 1)]];
+    return {
+      in: givingTo(before, own, wall.side),
+      out: givingTo(after, own, otherSide(wall.side)),
+    };
+  });
+  const placings = chooseChain(chained, closed);
+  return new Map(walls.map((wall, i) => [wall.block, placings[i]!]));
+}
+
+function givingTo(
+  other: SettingOut | undefined,
+  own: SettingOut | undefined,
+  side: Side,
+): Giving | undefined {
+  if (!other || !own) return undefined;
+  return [givesWay(own, side, other.thickness, 0), givesWay(own, side, other.thickness, 1)];
+}

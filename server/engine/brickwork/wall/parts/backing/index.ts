@@ -1,0 +1,70 @@
+/** A wall of two skins: a backing behind the face, and the ties that hold them together. */
+import { backingCourses } from '../../../../findings/backing-courses';
+import { taskHours } from '../../../../labour/gang';
+import { tally } from '../../../../setting-out';
+import { type Gap, withGaps } from '../../../../working/term';
+import { type Counted, countBricks } from '../../../count';
+import { areaShown } from '../../../lengths';
+import type { Masonry } from '../../../masonry';
+import { sizeSaid } from '../../../said';
+import { inputsOf } from '../../counts';
+import type { WallPlan } from '../../spec';
+import type { Part, PartOf } from '../part';
+import { type Backing, layBacking } from './lay';
+import { tiesFor } from './ties';
+
+export const backing: PartOf = (masonry, plan, _counts, gang) => {
+  const { facts, env } = masonry;
+  if (!facts.line('backing')) return undefined;
+  const laid = layBacking(masonry, plan);
+  if (!laid) return unlaid(masonry);
+  const blocks = count(laid, masonry, plan);
+  const face = faceOf(laid);
+  const area = areaShown(env, 'face of the backing', face, { note: 'openings left out' });
+  const ties = tiesFor(face, plan, env);
+  return {
+    bricks: [{ brick: laid.masonry.brick, counted: blocks }],
+    pieces: ties ? [ties.need] : [],
+    tasks: [
+      { task: 'blockwork', hours: taskHours('blockwork', 'Laying the backing', area, env, gang) },
+    ],
+    figures: [
+      { key: 'backing', term: { ...blocks.bricks, label: 'In the backing' } },
+      ...(ties ? [{ key: 'ties', term: ties.count }] : []),
+    ],
+    remarks: backingCourses(laid, masonry, plan),
+    says: [said(laid, masonry, ties !== undefined)],
+    facts: { backing: { settingOut: laid.out, behind: laid.cavity } },
+  };
+};
+
+/** What is missing is told where the line stands, and every total that needs it knows. */
+function unlaid(masonry: Masonry): Part {
+  const line = masonry.facts.line('backing')!;
+  const gap: Gap = {
+    what: `the backing of ${masonry.facts.name} cannot be laid: its block, its size or its joints are not known`,
+    origin: line.origin,
+  };
+  const none = countBricks('In the backing', [], masonry, []);
+  const bricks = withGaps(none.bricks, [gap]);
+  return { bricks: [{ brick: masonry.brick, counted: { ...none, bricks } }] };
+}
+
+function count(laid: Backing, masonry: Masonry, plan: WallPlan): Counted {
+  const inputs = inputsOf(masonry, plan);
+  return countBricks('In the backing', [tally(laid.out)], laid.masonry, inputs);
+}
+
+/** Mm². */
+function faceOf({ out }: Backing): number {
+  let area = 0;
+  for (const band of out.bands)
+    for (const { from, to } of band.segments)
+      area += (to - from) * (band.to - band.from) * out.gauge;
+  return area;
+}
+
+function said({ masonry, line, cavity }: Backing, { env }: Masonry, tied: boolean): string {
+  const between = line.number('cavity') ? ` across a cavity of ${sizeSaid(cavity, env)}` : '';
+  return `Build a backing of ${masonry.brick.title} behind it${tied ? `, tied to it${between}` : between}.`;
+}

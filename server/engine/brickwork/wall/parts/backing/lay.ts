@@ -1,0 +1,93 @@
+/** The skin behind a wall's face: another unit, laid by itself in its own gauge over the same length and height. */
+import { type BlockFacts, defaultLine, factsNamed, type LineFacts } from '../../../../resolve/env';
+import { type OpeningSpec, type SettingOut, setOut, type WallSpec } from '../../../../setting-out';
+import { brickOf } from '../../../goods';
+import { jointsIn, limitsOf, type Masonry, withJoints } from '../../../masonry';
+import { bondOf } from '../../bond';
+import type { WallPlan } from '../../spec';
+
+export interface Backing {
+  readonly line: LineFacts;
+  readonly masonry: Masonry;
+  readonly out: SettingOut;
+  /** Mm from the back of the face to its own face. */
+  readonly cavity: number;
+  /** Mm by which a level (the top, a sill, a head) lies off its courses, by what it is. */
+  readonly off: readonly { readonly what: string; readonly by: number }[];
+}
+
+/** Levels nearer than this are one level, mm. */
+const SAME = 0.5;
+
+export function layBacking(masonry: Masonry, plan: WallPlan): Backing | undefined {
+  const line = masonry.facts.line('backing');
+  if (!line) return undefined;
+  const own = unitOf(line, masonry);
+  const unit = own.brick.size;
+  const joints = jointsIn(own);
+  const bond = bondBehind(masonry);
+  if (!unit || !joints || !bond) return undefined;
+  const { spec } = plan;
+  const face = spec.unit.height + spec.joints.bed;
+  const gauge = unit.height + joints.bed;
+  const levels = new Levels(face, gauge);
+  const courses = levels.up('the top of the wall', spec.courses);
+  const openings = spec.openings.map(
+    (o): OpeningSpec => ({
+      ...o,
+      sill: levels.up(`the sill of ${o.name}`, o.sill),
+      top: o.top === null ? null : levels.down(`the head of ${o.name}`, o.top),
+    }),
+  );
+  const limits = limitsOf(masonry.env, 'joints-accepted', own.jointTerms.perpend);
+  const { length, left, right } = spec;
+  const behind: WallSpec = {
+    ...{ unit, joints, bond, limits, length, left, right, courses },
+    thickness: 1,
+    openings: openings.filter((o) => (o.top ?? courses) > o.sill),
+    piers: [],
+  };
+  const perpend = spec.joints.perpend;
+  const cavity = line.number('cavity') ?? perpend;
+  return { line, masonry: own, out: setOut(behind), cavity, off: levels.off };
+}
+
+/** Its brick or block, its own joints, the wall's mix. */
+function unitOf(line: LineFacts, { env, mix, facts }: Masonry): Masonry {
+  const brick = brickOf(line, env, line.origin);
+  return withJoints(brick.facts ?? facts, env, brick, mix);
+}
+
+/** Half-lapped, as the library's walls are where nothing else is said. */
+function bondBehind({ env }: Masonry) {
+  const line = defaultLine(env, 'bond');
+  const bond: BlockFacts | undefined = line && factsNamed(env, 'bond', line.word('bond'));
+  return bond && bondOf(bond, line?.number('n'), 1);
+}
+
+/** Courses of the face as courses of the backing: up to the next whole one, or down, and how far off. */
+class Levels {
+  readonly off: { what: string; by: number }[] = [];
+
+  constructor(
+    private readonly face: number,
+    private readonly gauge: number,
+  ) {}
+
+  up(what: string, courses: number): number {
+    return this.whole(what, courses, Math.ceil);
+  }
+
+  down(what: string, courses: number): number {
+    return this.whole(what, courses, Math.floor);
+  }
+
+  private whole(what: string, courses: number, round: (n: number) => number): number {
+    const exact = (courses * this.face) / this.gauge;
+    const near = Math.round(exact);
+    if (Math.abs(exact - near) * this.gauge < SAME) return near;
+    const whole = round(exact);
+    this.off.push({ what, by: Math.abs(whole - exact) * this.gauge });
+    return whole;
+  }
+}

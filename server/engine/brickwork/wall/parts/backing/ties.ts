@@ -1,0 +1,43 @@
+/** Ties between two skins, by the spacing that the library gives. */
+import { defaultLine, type Env } from '../../../../resolve/env';
+import { counted, fact, type Term } from '../../../../working/term';
+import type { PieceNeed } from '../../../needs';
+import type { WallPlan } from '../../spec';
+
+export interface Ties {
+  readonly need: PieceNeed;
+  readonly count: Term;
+}
+
+/**
+ * One tie to each rectangle of the spacing over the face, a part of one taken for a whole; and up each
+ * reveal of an opening one to each of the closer distance. Nothing where no library gives a spacing.
+ * `area` is the face, mm².
+ */
+export function tiesFor(area: number, plan: WallPlan, env: Env): Ties | undefined {
+  const line = defaultLine(env, 'wall-ties');
+  const sides = line?.sides('spacing');
+  if (!line || !sides) return undefined;
+  const [along, up] = sides as [number, number];
+  const close = line.number('reveals') ?? 0;
+  const overFace = Math.ceil(area / (along * up) - 1e-9);
+  const atReveals = close > 0 ? revealTies(plan, close) : 0;
+  const count = counted('Ties', overFace + atReveals, 'pieces', {
+    note: `${overFace} over the face${atReveals ? `, ${atReveals} more up the reveals` : ''}`,
+    args: [
+      fact('apart along the wall', along, 'mm', line.at('spacing')),
+      fact('apart in height', up, 'mm', line.at('spacing')),
+      ...(close ? [line.term('reveals', 'apart up a reveal')] : []),
+    ],
+  });
+  const material = line.word('material');
+  return { count, need: { material, count, origin: line.at('material') } };
+}
+
+function revealTies({ spec }: WallPlan, close: number): number {
+  const gauge = spec.unit.height + spec.joints.bed;
+  return spec.openings.reduce((sum, { sill, top }) => {
+    const high = ((top ?? spec.courses) - sill) * gauge;
+    return sum + 2 * Math.ceil(high / close - 1e-9);
+  }, 0);
+}

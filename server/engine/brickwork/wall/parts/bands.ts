@@ -1,0 +1,18 @@
+/** Courses in another brick: bought, and laid in the wall’s mortar. */
+import { bandsOff } from '../../../findings/band';
+import { brickOf } from '../../goods';
+import { zonesOf } from '../zones';
+import type { PartOf } from './part';
+
+export const bands: PartOf = (masonry, plan, counts) => {
+  const { facts, env } = masonry;
+  if (!facts.lines('band').length) return undefined;
+  const zones = zonesOf(masonry, plan).bands;
+  const remarks = bandsOff(facts, zones, (line) => brickOf(line, env, line.origin), plan);
+  const says = counts.bands.map(({ line, brick }) => {
+    const [first, last] = [line.number('first')!, line.number('last') ?? line.number('first')!];
+    const which = first === last ? `course ${first}` : `courses ${first} to ${last}`;
+    return `Lay ${which} in ${brick.title}.`;
+  });
+  return { bricks: counts.bands.map(({ brick, counted }) => ({ brick, counted })), remarks, says };
+};

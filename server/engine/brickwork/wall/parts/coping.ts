@@ -1,0 +1,81 @@
+/** What covers a wall and its piers: bricks on edge or on end, precast lengths, tiles under bricks on edge. */
+import { copingOverhang } from '../../../findings/coping-overhang';
+import type { Remark } from '../../../findings/remark';
+import { type Gang, taskHours } from '../../../labour/gang';
+import type { Term } from '../../../working/term';
+import { type CopingLaid, type CopingRun, countCoping } from '../../coping';
+import { copingBricks, copingTasks } from '../../coping-bricks';
+import { type CreasingCount, countCreasing } from '../../creasing';
+import type { Masonry } from '../../masonry';
+import type { PieceNeed, TaskNeed } from '../../needs';
+import { countPrecast, type Precast } from '../../precast';
+import { highOf } from '../coping-height';
+import { creasingIn, pierRuns, wallRuns } from '../copings';
+import { inputsOf } from '../counts';
+import { decisionRemarks } from '../remarks';
+import type { WallPlan } from '../spec';
+import type { Part, PartOf } from './part';
+
+export const coping: PartOf = (masonry, plan, counts, gang) => {
+  const remarks: Remark[] = [];
+  const over = wallRuns(masonry, plan);
+  const own = counted(over, masonry, remarks);
+  const laid = [...own, ...counted(pierRuns(masonry, plan), masonry, remarks)];
+  remarks.push(...decisionRemarks(laid, masonry, plan, counts), ...overhang(masonry, plan));
+  const inputs = inputsOf(masonry, plan);
+  const bricks = copingBricks(laid, masonry, inputs);
+  const precast = countPrecast(
+    own.filter(({ run }) => run.made.kind === 'precast'),
+    masonry,
+    inputs,
+  );
+  const tiles = tilesUnder(over, masonry, plan, inputs);
+  const cut = bricks.some((b) => b.cuts + b.counted.tally.halves > 0);
+  return {
+    bricks,
+    mortar: [...(precast?.mortar ?? []), ...(tiles ? [tiles.mortar] : [])],
+    pieces: [precast?.need, tiles?.need].filter((need): need is PieceNeed => need !== undefined),
+    tasks: [
+      ...copingTasks(bricks, masonry, masonry.env, gang),
+      ...tasksOf(precast, tiles, masonry, gang),
+    ],
+    remarks,
+    tops: [...(tiles?.tops ?? []), ...laid.map((each) => each.top)],
+    does: cut ? ['cutting'] : [],
+    high: highOf(masonry, plan),
+  } satisfies Part;
+};
+
+function counted(runs: readonly CopingRun[], masonry: Masonry, remarks: Remark[]): CopingLaid[] {
+  return runs.map((run) => ({ run, ...countCoping(run, masonry, remarks) }));
+}
+
+function overhang(masonry: Masonry, plan: WallPlan): Remark[] {
+  const line = masonry.facts.line('coping');
+  const found = line && copingOverhang(line, plan.spec, masonry);
+  return found ? [found] : [];
+}
+
+function tilesUnder(
+  runs: readonly CopingRun[],
+  masonry: Masonry,
+  plan: WallPlan,
+  inputs: readonly Term[],
+): CreasingCount | undefined {
+  const creasing = creasingIn(masonry, plan);
+  return creasing && countCreasing(creasing, runs, masonry, inputs);
+}
+
+function tasksOf(
+  precast: Precast | undefined,
+  tiles: CreasingCount | undefined,
+  { env }: Masonry,
+  gang: Gang,
+): TaskNeed[] {
+  const hours = (task: string, label: string, need: PieceNeed | undefined): TaskNeed[] =>
+    need ? [{ task, hours: taskHours(task, label, need.count, env, gang) }] : [];
+  return [
+    ...hours('precast', 'Bedding precast coping', precast?.need),
+    ...hours('tiles', 'Laying creasing tiles', tiles?.need),
+  ];
+}

@@ -1,0 +1,21 @@
+/** Courses laid out over one another at the top: the same bricks, held against how far they may go. */
+import { corbelFar } from '../../../findings/corbel';
+import type { Remark } from '../../../findings/remark';
+import { sizeSaid } from '../../said';
+import type { PartOf } from './part';
+
+export const corbel: PartOf = (masonry, plan) => {
+  const line = masonry.facts.line('corbel');
+  const courses = Math.floor(line?.number('courses') ?? 0);
+  const out = line?.number('project');
+  if (!line || out === undefined || courses < 1) return undefined;
+  const remarks = corbelFar(line, plan.spec, masonry).filter((r): r is Remark => r !== undefined);
+  const which = courses === 1 ? 'top course' : `top ${courses} courses`;
+  const each = courses === 1 ? '' : ' over the one below';
+  return {
+    remarks,
+    says: [
+      `Lay the ${which} out, ${courses === 1 ? '' : 'each '}${sizeSaid(out, masonry.env)}${each}.`,
+    ],
+  };
+};

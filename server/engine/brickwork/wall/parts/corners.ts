@@ -1,0 +1,30 @@
+/** Corners with other walls: their bricks are counted where they lie, so there is only what to say of them. */
+import { factsOf } from '../../../resolve/env';
+import type { SourceBlock } from '../../../workspace/source';
+import type { WallJoin } from '../../needs';
+import type { Quoin } from '../meet/quoins';
+import type { Part, PartOf } from './part';
+
+export const corners: PartOf = ({ env, facts }, _plan, { quoins }): Part | undefined => {
+  if (!quoins.length) return undefined;
+  const called = (block: SourceBlock) => factsOf(block, env)!.title.replaceAll('-', ' ');
+  // Each corner is said once, by the wall that the chain of walls comes into there.
+  const said = quoins.filter((q) => q.comesIn && q.way);
+  const joins = quoins.map((q) => joinOf(q, facts.line(q.side)?.word('faces') === 'inside'));
+  return {
+    says: said.map((q) => `Bond its corner with ${called(q.other)}.`),
+    facts: { joins },
+  };
+};
+
+function joinOf({ side, other, otherSide, with: { out }, way }: Quoin, inside: boolean): WallJoin {
+  return {
+    kind: 'quoin',
+    side,
+    wall: other.name ?? '',
+    otherSide,
+    thickness: out.thickness,
+    inside,
+    ...(way ? { givesWay: way.parity } : {}),
+  };
+}

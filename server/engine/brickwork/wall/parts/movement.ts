@@ -1,0 +1,106 @@
+/** Movement joints: what is bought for them, and lengths of wall that want one. */
+import { exact } from '../../../../../shared/exact';
+import { movementMissing, type WallLength } from '../../../findings/movement-missing';
+import type { Remark } from '../../../findings/remark';
+import { defaultLine, type Env, factsNamed, type LineFacts } from '../../../resolve/env';
+import { counted, fact, missing, quotient, type Term, up } from '../../../working/term';
+import { inMm, lengthShown } from '../../lengths';
+import type { Masonry } from '../../masonry';
+import type { PieceNeed } from '../../needs';
+import { sizeSaid } from '../../said';
+import { coursesBefore, tieTerm } from '../meet/ties';
+import type { WallPlan } from '../spec';
+import type { Part, PartOf } from './part';
+
+export const movement: PartOf = (masonry, plan): Part | undefined => {
+  const remarks = wanting(masonry, plan);
+  if (!plan.movement.length) return remarks.length ? { remarks } : undefined;
+  const ties = tiesAcross(masonry, plan);
+  const filler = fillerIn(masonry, plan);
+  const count = counted('Movement joints', plan.movement.length, '', {
+    args: plan.movement.map((j) => fact('movement joint', exact(1), '', j.line.origin)),
+  });
+  return {
+    remarks,
+    pieces: [...ties, ...filler],
+    figures: [{ key: 'movement', term: count }],
+    says: [said(masonry, plan)],
+  };
+};
+
+function said({ env }: Masonry, { movement }: WallPlan): string {
+  const widths = [...new Set(movement.map((j) => sizeSaid(j.width, env)))].join(' and ');
+  return movement.length === 1
+    ? `Leave a movement joint ${widths} wide through it, filled and sealed, so that it can swell and shrink without cracking.`
+    : `Leave ${movement.length} movement joints ${widths} wide through it, filled and sealed, so that it can swell and shrink without cracking.`;
+}
+
+function tiesAcross({ env }: Masonry, plan: WallPlan): PieceNeed[] {
+  const line = defaultLine(env, 'movement-ties');
+  if (!line) return [];
+  const courses = plan.movement.map((j) => coursesBefore(plan, j.from));
+  const count = tieTerm('Ties across movement joints', line, plan, courses);
+  return [{ material: line.word('material'), count, origin: line.at('material') }];
+}
+
+/** In strips as long as the material is sold in; the last of them is cut. */
+function fillerIn({ env }: Masonry, plan: WallPlan): PieceNeed[] {
+  const line = defaultLine(env, 'movement-filler');
+  if (!line) return [];
+  const gauge = plan.spec.unit.height + plan.spec.joints.bed;
+  const high = plan.movement.reduce((sum, j) => sum + coursesBefore(plan, j.from) * gauge, 0);
+  const length = lengthShown(env, 'movement joints, all together', high);
+  const strips = quotient('strips', 'pieces', inMm(length), stripOf(line, env));
+  const count = up('Strips of joint filler', 'pieces', strips);
+  return [{ material: line.word('material'), count, origin: line.at('material') }];
+}
+
+function stripOf(line: LineFacts, env: Env): Term {
+  const name = line.word('material');
+  const facts = factsNamed(env, 'material', name)?.line('size');
+  const sides = facts?.sides('size');
+  if (!facts || !sides?.[0])
+    return missing('a strip', 'mm', `how long a strip of ${name} is is not known`, line.origin);
+  return fact('a strip', exact(sides[0]), 'mm', facts.at('size'));
+}
+
+/** Lengths of wall longer than the library lets them be. */
+function wanting(masonry: Masonry, plan: WallPlan): Remark[] {
+  const limit = defaultLine(masonry.env, 'movement-spacing');
+  if (!limit) return [];
+  return lengthsOf(masonry, plan, limit)
+    .filter((l) => l.to - l.from > l.most + 0.5)
+    .map((l) => movementMissing(masonry.facts, l, limit, () => middleOf(l, plan)));
+}
+
+/** Between free ends, movement joints, and openings that reach the top. */
+function lengthsOf({ facts }: Masonry, plan: WallPlan, limit: LineFacts): WallLength[] {
+  const { spec } = plan;
+  const gaps = [...plan.movement, ...spec.openings.filter((o) => o.top === null && o.sill === 0)];
+  const cuts = gaps.sort((a, b) => a.from - b.from);
+  const free = (facts.orDefault('stands')?.word('how') ?? 'free') !== 'held';
+  const spacing = limit.number('spacing')!;
+  const usual = free ? (limit.number('free') ?? spacing) : spacing;
+  const corner = limit.number('corner') ?? usual;
+  const isQuoin = (side: 'left' | 'right') => facts.line(side)?.word('end') === 'quoin';
+  return [...cuts, undefined].map((cut, i) => {
+    const before = cuts[i - 1];
+    const from = before ? before.from + before.width : 0;
+    const to = cut?.from ?? spec.length;
+    const quoin = (!before && isQuoin('left')) || (!cut && isQuoin('right'));
+    const most = quoin ? Math.min(usual, corner) : usual;
+    const why =
+      quoin && corner < usual ? 'from a corner' : free ? 'that stands free' : 'in a straight run';
+    return { from, to, most, why };
+  });
+}
+
+/** Near the middle of a length, in whole bricks from its left end. */
+function middleOf({ from, to }: WallLength, { spec }: WallPlan): number | undefined {
+  const { perpend } = spec.joints;
+  const module = spec.unit.length + perpend;
+  const bricks = Math.round((to - from) / 2 / module);
+  const at = from + bricks * module - perpend;
+  const blocked = spec.openings.some((o) => at < o.from + o.width && o.from < at + module);
+  return bricks < 2 || blocked ? undefined : at;
+}

@@ -1,0 +1,64 @@
+/** Piers of a wall beside their bricks: concrete in their cores, where their pieces lie, and how they ought to stand. */
+import { pierLow, pierSlight, piersApart } from '../../../findings/pier-stands';
+import type { Remark } from '../../../findings/remark';
+import { taskHours } from '../../../labour/gang';
+import { named, sum } from '../../../working/term';
+import { coreConcrete } from '../../core';
+import { laidFrom } from '../../count';
+import type { Masonry } from '../../masonry';
+import type { MixNeed, WallPierFace } from '../../needs';
+import { inputsOf } from '../counts';
+import type { PierFacts, WallPlan } from '../spec';
+import type { PartOf } from './part';
+
+export const piers: PartOf = (masonry, plan, _counts, gang) => {
+  if (!plan.piers.length) return undefined;
+  const from = laidFrom(masonry, inputsOf(masonry, plan));
+  const mixes = plan.piers.flatMap((p) => coreConcrete(p.facts, masonry.env, p.spec, from) ?? []);
+  const litres = concreteIn(mixes);
+  return {
+    mixes,
+    tasks: litres
+      ? [{ task: 'core', hours: taskHours('core', 'Filling the cores', litres, masonry.env, gang) }]
+      : [],
+    figures: litres ? [{ key: 'core', term: named('Concrete in the cores', litres) }] : [],
+    remarks: remarksOn(masonry, plan),
+    facts: { piers: plan.piers.flatMap((pier) => faceIn(pier, plan) ?? []) },
+  };
+};
+
+function concreteIn(mixes: readonly MixNeed[]) {
+  const [first] = mixes;
+  return (
+    first &&
+    sum(
+      'concrete in the cores',
+      first.litres.unit,
+      mixes.map((m) => m.litres),
+    )
+  );
+}
+
+/** Mm from the wall’s front face to the pier’s, when nothing tells: as far out before it as behind. */
+function faceIn(pier: PierFacts, { spec }: WallPlan): WallPierFace | undefined {
+  const { attached, plan } = pier;
+  const { name, from, width, depth, courses, base = 0 } = pier.spec;
+  const laid = attached ?? plan.laid;
+  if (!laid) return undefined;
+  const half = (spec.unit.length + spec.joints.perpend) / 2;
+  const through = spec.thickness * half - spec.joints.perpend;
+  const y = attached ? -attached.front * half : (through - depth) / 2;
+  const coreHalves = attached ? 0 : (plan.laid?.coreHalves ?? 0) * courses;
+  const at = { name, from, y, width, depth, base, courses };
+  return { ...at, attached: attached !== undefined, placed: laid.courses, coreHalves };
+}
+
+function remarksOn(masonry: Masonry, plan: WallPlan): Remark[] {
+  const attached = plan.piers.filter((p) => p.attached);
+  const { env, facts } = masonry;
+  const found = [
+    ...attached.flatMap((p) => [pierSlight(p, plan, env), pierLow(p, plan, env)]),
+    piersApart(facts, attached, plan, env),
+  ];
+  return found.filter((r): r is Remark => r !== undefined);
+}

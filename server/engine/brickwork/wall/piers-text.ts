@@ -1,0 +1,20 @@
+/** How the piers of a wall are laid, in words for a working. */
+import { coursesText, planText } from '../pier-text';
+import type { PierFacts, WallPlan } from './spec';
+
+/** Piers that are alike are told once, by the name of the first. */
+export function piersText(plan: WallPlan): string[] {
+  const told = new Set<string>();
+  return plan.piers.flatMap((pier) => {
+    const lines = linesOf(pier);
+    const key = lines.join();
+    if (told.has(key)) return [];
+    told.add(key);
+    const bonded = pier.attached ? ', with what it reaches into the wall' : '';
+    return [`Pier ${pier.spec.name}${bonded}:`, ...lines.map((line) => `  ${line}`)];
+  });
+}
+
+function linesOf({ spec, plan, attached }: PierFacts): string[] {
+  return attached ? coursesText(spec) : planText(spec, plan);
+}

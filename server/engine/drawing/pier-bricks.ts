@@ -1,0 +1,88 @@
+/** Piers in a face, brick by brick, from their plans. */
+import type { CoursePlan, PlacedPiece, UnitSize } from '../setting-out';
+import { cutLabel } from './coping';
+import type { Units } from './lengths';
+import type { Box, Style } from './model';
+
+/** A pier by its plans: its courses in turn from its lowest, over and over. */
+export interface PlacedPier {
+  name: string;
+  /** Its left face, mm from the wall's left end, and its front, mm from the wall's own. */
+  x: number;
+  y: number;
+  /** The course it starts at, and how many it is high. */
+  base: number;
+  high: number;
+  courses: readonly CoursePlan[];
+}
+
+/** What a pier has in a course of the wall; nothing under and over it. */
+export function planIn(
+  { base, high, courses }: PlacedPier,
+  course: number,
+): CoursePlan | undefined {
+  if (course < base || course >= base + high || !courses.length) return undefined;
+  return courses[(course - base) % courses.length];
+}
+
+/** A brick behind shows beside the one before it only where it is wider than a joint and a bit, mm. */
+const JOINT = 15;
+const SLIVER = 30;
+
+type Span = [from: number, to: number];
+
+/** What of a span is not behind others. */
+function open(span: Span, before: readonly Span[]): Span[] {
+  let parts = [span];
+  for (const [from, to] of before)
+    parts = parts.flatMap(([a, b]): Span[] => {
+      const left: Span = [a, Math.min(b, from - JOINT)];
+      const right: Span = [Math.max(a, to + JOINT), b];
+      return b < from - JOINT || a > to + JOINT ? [[a, b]] : [left, right];
+    });
+  return parts.filter(([a, b]) => b - a > SLIVER);
+}
+
+/** Whole bricks by the side they show; a three-quarter bat across shows its end. */
+function shownAs({ piece, along, across }: PlacedPiece): Style {
+  const end = along < across;
+  if (piece === 'whole') return end ? 'header' : 'stretcher';
+  return piece === 'three-quarter' && end ? 'header' : piece;
+}
+
+/** What of a course is seen from before or behind, mm along the wall: the nearest bricks, and others beside them. */
+export function seenFrom({ pieces }: CoursePlan, face: 'front' | 'back') {
+  const far = ({ y, across }: PlacedPiece) => (face === 'front' ? y : -(y + across));
+  const before: Span[] = [];
+  return [...pieces]
+    .sort((a, b) => far(a) - far(b) || a.x - b.x)
+    .flatMap((piece) => {
+      const span: Span = [piece.x, piece.x + piece.along];
+      const parts = open(span, before);
+      before.push(span);
+      return parts.map(([x, to]) => ({ style: shownAs(piece), x, width: to - x }));
+    });
+}
+
+export interface PierFaceView {
+  face: 'front' | 'back';
+  unit: UnitSize;
+  bed: number;
+  units: Units;
+  courses: { from: number; to: number };
+}
+
+/** The bricks of the courses asked for; sizes are written on cuts. */
+export function pierBricks(pier: PlacedPier, { face, unit, bed, units, courses }: PierFaceView) {
+  const shown = new Map(pier.courses.map((course) => [course, seenFrom(course, face)]));
+  const boxes: Box[] = [];
+  const end = Math.min(pier.base + pier.high, courses.to);
+  for (let course = Math.max(pier.base, courses.from); course < end; course++) {
+    const plan = planIn(pier, course);
+    const y = course * (unit.height + bed) + bed;
+    for (const { style, x, width } of (plan && shown.get(plan)) ?? [])
+      boxes.push({ style, x: pier.x + x, y, width, height: unit.height });
+  }
+  const cuts = boxes.filter(({ style }) => style === 'cut');
+  return { boxes, labels: cuts.map((box) => cutLabel(box, units)) };
+}

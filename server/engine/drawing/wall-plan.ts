@@ -1,0 +1,92 @@
+/** Two alternate courses of a wall on plan, at every end, quoin, reveal and pier. */
+import type { SettingOut } from '../setting-out';
+import { placeCourse } from '../setting-out';
+import { courseAt, OVER, type PlanWork } from './course-plan';
+import type { Units } from './lengths';
+import type { PlacedPier } from './pier-bricks';
+import { type PlanPlace, planPlaces } from './plan-places';
+import { type Quoin, quoinGroups } from './quoin-plan';
+import type { DrawingSet, Group } from './set';
+
+export interface WallPlanOptions {
+  title: string;
+  units?: Units;
+  /** The lower of the two courses, from 0; where left out, one that differs most from that above it. */
+  course?: number;
+  piers?: readonly PlacedPier[];
+  /** A skin behind it: `y` is its front, mm from the wall's own. */
+  behind?: { out: SettingOut; y: number };
+  quoins?: readonly Quoin[];
+}
+
+/** More places than this are not drawn. */
+const MOST_PLACES = 60;
+
+/** How many pieces of a course go through the wall: what tells a header course from a stretcher course. */
+function headers(out: SettingOut, course: number, place: PlanPlace): number {
+  const pieces = placeCourse(out, course, place.left + OVER, place.right - OVER);
+  return pieces.filter(({ across }) => across > out.spec.unit.width + OVER).length;
+}
+
+/** The lower of two courses, one on the other, that differ most of those at the place; the lowest such. */
+function pairAt(out: SettingOut, place: PlanPlace): number {
+  const { from, to } = place.courses;
+  const cycle = Math.min(to - from - 1, out.spec.bond.courses.length);
+  let [best, most] = [from, -1];
+  for (let course = from; course < from + cycle; course++) {
+    const differ = Math.abs(headers(out, course, place) - headers(out, course + 1, place));
+    if (differ > most) [best, most] = [course, differ];
+  }
+  return best;
+}
+
+function groupAt(work: PlanWork, place: PlanPlace, course: number | undefined): Group[] {
+  const { from, to } = place.courses;
+  if (to <= from) return [];
+  const lower = Math.max(from, Math.min(course ?? pairAt(work.out, place), to - 2));
+  const courses = [lower + 1, lower].filter((at) => at < to);
+  const drawings = courses.flatMap((at) => courseAt(work, at, place));
+  return drawings.length ? [{ title: place.title, drawings }] : [];
+}
+
+/** The same courses at a quoin as at any other end. */
+function quoinsOf(work: PlanWork, { quoins = [], course }: WallPlanOptions): Group[] {
+  const { out, units } = work;
+  const end: PlanPlace = {
+    title: '',
+    left: 0,
+    right: out.spec.length,
+    courses: { from: 0, to: out.spec.courses },
+    goesOn: { left: false, right: false },
+  };
+  return quoins.flatMap((quoin) => {
+    const brick = out.spec.unit.length * 3;
+    const side = quoin.side === 'left' ? { right: brick } : { left: out.spec.length - brick };
+    return quoinGroups(out, quoin, course ?? pairAt(out, { ...end, ...side }), units);
+  });
+}
+
+/** Only the bricks at the places are made, however long the wall is. */
+export function wallPlans(out: SettingOut, options: WallPlanOptions): DrawingSet {
+  const { title, units = 'millimetres', piers = [], behind, quoins = [] } = options;
+  const work: PlanWork = { out, piers, behind, units };
+  const corners = new Set(quoins.map(({ side }) => side));
+  const places = planPlaces(out, corners);
+  const drawn = places.slice(0, MOST_PLACES);
+  const more = places.length - drawn.length;
+  const names = [...quoins, ...drawn].map((place) => place.title).join(', ');
+  return {
+    title,
+    description: `Two courses on plan, one on the other, of each place: ${names}.`,
+    units,
+    scale: units === 'feet' ? 8 : 10,
+    groups: [
+      ...quoinsOf(work, options),
+      ...drawn.flatMap((place) => groupAt(work, place, options.course)),
+    ],
+    notes: [
+      'Seen from above, the front face below. Courses are numbered from the ground.',
+      ...(more ? [`${more} more places are not drawn.`] : []),
+    ],
+  };
+}

@@ -1,0 +1,62 @@
+/** A band of another brick that is not what its line says. */
+import type { Brick } from '../brickwork/goods';
+import type { WallPlan } from '../brickwork/wall/spec';
+import type { BandZones } from '../brickwork/wall/zones';
+import { bandCourses, MOST_BANDS } from '../brickwork/wall/zones';
+import type { BlockFacts, LineFacts } from '../resolve/env';
+import { coursesText } from './courses';
+import { differs } from './dpc';
+import type { Remark } from './remark';
+import { tooMany } from './wall';
+
+/** `bands` with what was left for each when those before it, and the damp course, had theirs. */
+export function bandsOff(
+  facts: BlockFacts,
+  bands: readonly BandZones[],
+  brickIn: (line: LineFacts) => Brick,
+  plan: WallPlan,
+): Remark[] {
+  const many = facts.lines('band').length > MOST_BANDS ? [tooMany(facts, 'bands', MOST_BANDS)] : [];
+  return [
+    ...many,
+    ...bands.flatMap((band) => [
+      ...tooHigh(band, plan),
+      ...takenAlready(band, plan),
+      ...otherSize(band, brickIn(band.line), plan),
+    ]),
+  ];
+}
+
+function off(line: LineFacts, key: string, message: string): Remark {
+  return { code: 'band-off', severity: 'warning', origin: line.at(key), message };
+}
+
+function tooHigh({ line }: BandZones, plan: WallPlan): Remark[] {
+  const courses = bandCourses(line, plan);
+  if (!courses || courses.to <= plan.spec.courses) return [];
+  const there = plan.spec.courses - (plan.ground[0]?.level ?? 0);
+  const message = `This band reaches above the ${coursesText(there)} of the wall; those above are left out.`;
+  return [off(line, line.values.last ? 'last' : 'first', message)];
+}
+
+/** Over the first stretch of ground: a band is level, and the damp course is as many courses all along. */
+function takenAlready({ line, zones }: BandZones, plan: WallPlan): Remark[] {
+  const courses = bandCourses(line, plan);
+  if (!courses) return [];
+  const wanted = Math.min(courses.to, plan.spec.courses) - courses.from;
+  const left = plan.ground.map(({ from }) =>
+    zones
+      .filter((zone) => zone.from === from)
+      .reduce((sum, zone) => sum + zone.courses.to! - zone.courses.from, 0),
+  );
+  const least = Math.min(...left);
+  if (least >= wanted) return [];
+  const message = `${coursesText(wanted - least)} of this band ${wanted - least === 1 ? 'is' : 'are'} of the damp course or of a band before it already, and ${wanted - least === 1 ? 'stays' : 'stay'} there.`;
+  return [off(line, 'first', message)];
+}
+
+function otherSize({ line }: BandZones, brick: Brick, { spec }: WallPlan): Remark[] {
+  if (!brick.size || !differs(brick.size, spec.unit)) return [];
+  const message = `${brick.title} is of another size than the wall’s brick. Its courses are counted as so many of that brick, and the height does not change: say how it really goes before it is bought.`;
+  return [off(line, 'brick', message)];
+}

@@ -1,0 +1,37 @@
+import { fewestBricks } from './bound';
+import { cutByWorth, valued } from './by-worth';
+import { cutInOrder } from './in-order';
+import { bricksIn, type Cutting, type Nesting } from './stock';
+
+/** Rounds of learning what each length is worth; the most that is spent on pieces that are hard to place. */
+const ROUNDS = 6;
+/** One brick over what nothing goes under is looked into no longer than this. */
+const NEAR_ROUNDS = 3;
+/** With more lengths than this nobody waits for rounds: they are cut longest first. Protects the tool. */
+const MOST_LENGTHS = 600;
+
+/**
+ * Which bricks to cut into what, so that few are cut: never more than cutting in order would, nor than
+ * cutting the longest first, and nearly always the fewest there are (held against a solver in the tests).
+ * Bats at hand are used before a brick is. A piece that goes into no brick has one to itself.
+ */
+export function nest(nesting: Nesting): readonly Cutting[] {
+  const asked = nesting.asked.map((_, i) => i).filter((i) => nesting.asked[i]!.count > 0);
+  const falling = [...asked].sort((a, b) => nesting.asked[b]!.length - nesting.asked[a]!.length);
+  const plain = [cutInOrder(nesting, falling), cutInOrder(nesting, asked)];
+  let best = plain.reduce((a, b) => (bricksIn(b) < bricksIn(a) ? b : a));
+  if (asked.length > MOST_LENGTHS || !allGoIn(nesting)) return best;
+  const least = fewestBricks(nesting);
+  const values = valued(nesting);
+  for (let round = 0; round < ROUNDS; round++) {
+    const over = bricksIn(best) - least;
+    if (over <= 0 || (over <= 1 && round >= NEAR_ROUNDS)) break;
+    const found = cutByWorth(values, round % 2 === 1);
+    if (bricksIn(found) < bricksIn(best)) best = found;
+  }
+  return best;
+}
+
+function allGoIn({ asked, brick }: Nesting): boolean {
+  return asked.every(({ length }) => length <= brick);
+}

@@ -1,0 +1,67 @@
+import type { Band, Segment, SettingOut, WallRow } from '../types';
+import { repeatingOver } from './bond-courses';
+import type { Courses, Parity, Side } from './corner';
+import { cutbackOf, stretchAt, trimAt } from './corner';
+
+/** How a wall gives way at one end to the wall across it. */
+export interface GivingWay {
+  /** The courses in which it does: every second one, or every second block of them. */
+  readonly parity: Parity;
+  /** Courses to a block; 1 when left out. */
+  readonly block?: number;
+  /** Thickness of the other wall, mm. */
+  readonly by: number;
+  /** Where the other wall has brickwork at all; elsewhere this one runs to its end. */
+  readonly courses: readonly Courses[];
+}
+
+const within = (course: number, list: readonly Courses[]) =>
+  list.some(({ from, to }) => course >= from && course < to);
+
+/** Bands parted where the other wall begins or stops, so that through each of them it is there or not. */
+function parted(bands: readonly Band[], { courses }: GivingWay): Band[] {
+  const levels = courses.flatMap(({ from, to }) => [from, to]);
+  return bands.flatMap((band) => {
+    const inside = levels.filter((level) => level > band.from && level < band.to);
+    const cuts = [...new Set([band.from, ...inside, band.to])].sort((a, b) => a - b);
+    return cuts.slice(1).map((to, i) => ({ ...band, from: cuts[i]!, to }));
+  });
+}
+
+function trimmed(segment: Segment, out: SettingOut, side: Side, way: GivingWay): Segment {
+  const cutback = cutbackOf(out, way.by);
+  const { block = 1 } = way;
+  const runs = segment.runs.map((run, course) =>
+    Math.floor(course / block) % 2 === way.parity ? trimAt(run, segment, side, cutback).run : run,
+  );
+  return { ...segment, runs };
+}
+
+function layRow(row: WallRow, out: SettingOut, side: Side, way: GivingWay): WallRow {
+  const bands = parted(row.bands, way).map((band) => {
+    const segment = stretchAt(band, out, side);
+    if (!segment || !within(band.from, way.courses)) return band;
+    const laid = trimmed(segment, out, side, way);
+    return { ...band, segments: band.segments.map((s) => (s === segment ? laid : s)) };
+  });
+  return { ...row, bands };
+}
+
+/**
+ * A wall as it is laid on plan where other walls meet its ends. Its face goes on looking as it did: in the
+ * courses in which it gives way, what stood in the corner is now the other wall's, seen on end.
+ */
+export function layCorners(
+  out: SettingOut,
+  ways: Readonly<Partial<Record<Side, GivingWay>>>,
+): SettingOut {
+  const given = [ways.left, ways.right].filter((way) => way !== undefined);
+  if (given.length === 0) return out;
+  const even = given.reduce((wall, { block = 1 }) => repeatingOver(wall, 2 * block), out);
+  let rows = even.rows;
+  for (const side of ['left', 'right'] as const) {
+    const way = ways[side];
+    if (way) rows = rows.map((row) => layRow(row, even, side, way));
+  }
+  return { ...even, rows, bands: rows[0]?.bands ?? [] };
+}

@@ -1,0 +1,82 @@
+import type { Segment } from '../types';
+import { firstFrom, jointsOf } from './joints';
+
+/** Bricks on either side of an end or a break within which laps are looked at. */
+const REACH = 3;
+/** Places between, looked at where two stretches have unlike joints, so that their perpends drift apart. */
+const BETWEEN = 8;
+
+/** From and to, mm along the wall. */
+export type Window = [number, number];
+
+/** Which course of one stretch meets which of another. */
+export interface Courses {
+  readonly mine: number;
+  readonly theirs: number;
+}
+
+const places = new WeakMap<Segment, readonly number[]>();
+
+function breaksIn(segment: Segment, low: number, high: number): readonly number[] {
+  let all = places.get(segment);
+  if (!all) {
+    all = segment.broken.map(({ at }) => at);
+    places.set(segment, all);
+  }
+  return all.length === 0 ? all : all.slice(firstFrom(all, low), firstFrom(all, high));
+}
+
+/**
+ * Where perpends of two stretches may come too near one another, as far as both go: at their ends
+ * and breaks; elsewhere patterns run that are laid to lap.
+ */
+export function windowsOf(a: Segment, b: Segment, brick: number): Window[] {
+  const low = Math.max(a.from, b.from) - brick;
+  const high = Math.min(a.to, b.to) + brick;
+  const reach = REACH * brick;
+  const ends = [a.from, a.to, b.from, b.to, ...between(a, b, low, high)];
+  const breaks = [a, b].flatMap((each) => breaksIn(each, low - reach, high + reach));
+  const windows = [...ends, ...breaks]
+    .map((at): Window => [Math.max(low, at - reach), Math.min(high, at + reach)])
+    .filter(([from, to]) => to > from);
+  return joined(windows.sort((x, y) => x[0] - y[0]));
+}
+
+function between(a: Segment, b: Segment, low: number, high: number): number[] {
+  if (Math.abs(a.runs[0]!.joint - b.runs[0]!.joint) < 1e-6) return [];
+  return Array.from({ length: BETWEEN }, (_, i) => low + ((high - low) * (i + 1)) / (BETWEEN + 1));
+}
+
+function joined(windows: readonly Window[]): Window[] {
+  const merged: Window[] = [];
+  for (const [from, to] of windows) {
+    const last = merged.at(-1);
+    if (last && from <= last[1]) last[1] = Math.max(last[1], to);
+    else merged.push([from, to]);
+  }
+  return merged;
+}
+
+/** Perpends of the first that lap by less than `lap` mm where a course of one stretch lies on one of another. */
+export function shortLaps(
+  a: Segment,
+  b: Segment,
+  { mine, theirs }: Courses,
+  brick: number,
+  lap: number,
+): { at: number; lap: number }[] {
+  return windowsOf(a, b, brick).flatMap(([low, high]) =>
+    nearest(jointsOf(a, mine, low, high), jointsOf(b, theirs, low - lap, high + lap)).filter(
+      (each) => each.lap < lap,
+    ),
+  );
+}
+
+/** How far each of `a` is from the nearest of `b`, both in order. */
+function nearest(a: readonly number[], b: readonly number[]): { at: number; lap: number }[] {
+  let j = 0;
+  return a.map((at) => {
+    while (j < b.length - 1 && Math.abs(b[j + 1]! - at) <= Math.abs(b[j]! - at)) j++;
+    return { at, lap: b.length > 0 ? Math.abs(b[j]! - at) : Number.POSITIVE_INFINITY };
+  });
+}

@@ -1,0 +1,86 @@
+import type { Clear } from './bands';
+import type { Beside } from './composite';
+import { CLEAR_OF_END, NARROW, partsUnder, tidy, withOwnEnds } from './composite';
+import type { Craft, Ends } from './craft';
+import { BRICK, mod } from './grid';
+import type { Laid } from './phases';
+import { fromLeft, fromRight, layTiny, sameZone, unbroken } from './phases';
+import { SHORT } from './stub';
+import type { Tiling } from './tiling';
+import type { Zone } from './zones';
+import { layZones } from './zones';
+
+/*
+ * Every way to lay a stretch that is laid again for the sake of what stands above or below it. They
+ * come in the order in which a single stretch would have them: see `phases.ts` and `composite.ts`.
+ */
+
+/** Steps from either end at which a break is tried. */
+const FROM_END = [1.5, 2.5, 3.5].map((bricks) => bricks * BRICK);
+/** More places than this no stretch is tried with a break at. */
+const MOST_PLACES = 24;
+
+/** Ways to lay a stretch of `width` steps by itself, unbroken or with one break, at one of `places` or elsewhere. */
+export function* waysAlone(
+  craft: Craft,
+  width: number,
+  ends: Ends,
+  master: readonly Tiling[],
+  places: readonly number[],
+): Generator<Laid> {
+  for (const zone of unbroken(craft, width, ends, master)) {
+    const courses = layZones(craft, [zone], width, ends);
+    if (courses) yield { courses, zones: [zone] };
+  }
+  const tiny = width <= SHORT ? layTiny(craft, width) : null;
+  if (tiny) yield tiny;
+  for (const zones of brokenOnce(craft, width, master, places)) {
+    const courses = layZones(craft, zones, width, ends);
+    if (courses) yield { courses, zones };
+  }
+}
+
+function* brokenOnce(
+  craft: Craft,
+  width: number,
+  master: readonly Tiling[],
+  places: readonly number[],
+): Generator<Zone[]> {
+  const own = [width / 2];
+  const room = (at: number) => at >= FROM_END[0]! && at <= width - FROM_END[0]!;
+  for (const at of [...places.slice(0, MOST_PLACES), ...own].filter(room))
+    for (const left of [fromLeft(craft, at), { tilings: master, to: at }])
+      for (const right of [fromRight(craft, width), { tilings: master, to: END }])
+        if (!sameZone(left, right)) yield [left, right];
+}
+
+const END = Number.POSITIVE_INFINITY;
+
+/** Ways to lay a stretch past openings or piers: by the patterns beside them, fewer and fewer kept, or by itself. */
+export function* waysAcross(
+  craft: Craft,
+  beside: readonly Beside[],
+  width: number,
+  clear: Clear,
+  master: readonly Tiling[],
+  places: readonly number[],
+): Generator<Laid> {
+  const parts = partsUnder(clear, beside, width, craft.grid.step);
+  const tried = new Set<string>();
+  for (const narrow of width > 2 * CLEAR_OF_END ? [...NARROW, BRICK, BRICK / 2] : [])
+    for (const own of withOwnEnds(craft, tidy(parts, width, narrow), width)) {
+      const text = textOf(own);
+      const courses = tried.has(text) ? null : layZones(craft, own, width, clear);
+      tried.add(text);
+      if (courses) yield { courses, zones: own };
+    }
+  const under = parts.slice(0, -1).map(({ to }) => to);
+  yield* waysAlone(craft, width, clear, master, [...places, ...under]);
+}
+
+/** Zones alike in this are alike. */
+function textOf(zones: readonly Zone[]): string {
+  const phase = ({ origin, period, cells }: Tiling) =>
+    `${mod(origin, period).toFixed(3)}:${cells.map(({ width }) => width)}`;
+  return zones.map(({ to, tilings }) => `${to.toFixed(3)} ${tilings.map(phase)}`).join();
+}

@@ -1,0 +1,9 @@
+/** Piers: where every piece of each course lies, and what each face shows of it. */
+export type { AttachedLaid } from './attached';
+export type { AttachedShape } from './attached-region';
+export { faceOf } from './face';
+export type { AttachedPier } from './in-wall';
+export { attachPiers } from './in-wall';
+export { hasCore, pierPlans } from './standing';
+export type { CoreFill, CoursePlan, PierLaid, PierQuestion, ShownPiece, Side } from './types';
+export { MOST_HALVES } from './types';

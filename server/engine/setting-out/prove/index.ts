@@ -1,0 +1,16 @@
+/** Proves a layout from its pieces alone, whoever made it and however. */
+export { areaOf, slabsOf } from './cover';
+export { proveFace } from './face';
+export { perpendsOf } from './laps';
+export type { PlanOutline } from './plan';
+export { provePlan } from './plan';
+export type {
+  BrokenPlace,
+  BuiltCourse,
+  BuiltPiece,
+  FaultKind,
+  LayoutFault,
+  Outline,
+  Place,
+  ProofRules,
+} from './types';

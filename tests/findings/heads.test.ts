@@ -1,0 +1,415 @@
+import { describe, expect, test } from 'vitest';
+import { jobOf } from '../engine/world';
+import { FIRM, silent, tells } from './tells';
+
+/** Ten bricks of half-brick wall with a window of four bricks and a joint between six halves on each side. */
+const window = (lines: string, wall = '') => `perpend 1
+use "firm.perp"
+wall north
+  brick   red
+  stands  held
+  length  2240 mm
+  height  14 courses
+${wall}  opening window
+    from    left 665 mm
+    width   910 mm
+    sill    2 courses
+    height  4 courses
+${lines}`;
+
+const at = (marked: string, wall = '') => window(marked, wall);
+
+describe('head-missing', () => {
+  test('is told of an opening with courses over it and nothing that carries them', () => {
+    const [found] = tells(`
+      perpend 1
+      use "firm.perp"
+      wall north
+        brick   red
+        stands  held
+        length  2240 mm
+        height  14 courses
+        opening window
+        ^^^^^^^^^^^^^^ head-missing: what carries the 8 courses over the opening window
+          from    left 665 mm
+          width   910 mm
+          sill    2 courses
+          height  4 courses
+    `);
+    expect(found!.severity).toBe('information');
+  });
+
+  test('is not told where a line says it, or there is nothing to carry', () => {
+    silent(window('    lintel 100 x 65 mm slab\n'), 'head-missing');
+    silent(window('    head soldier\n'), 'head-missing');
+    silent(window('').replace('    height  4 courses\n', ''), 'head-missing');
+  });
+});
+
+describe('head-room', () => {
+  test('is told of a head over an opening that runs to the top, and how low it may end', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          length  2240 mm
+          height  14 courses
+          opening gate
+            from    left 665 mm
+            width   910 mm
+            head    semicircular
+            ^^^^^^^^^^^^^^^^^^^^ head-room: runs to the top of the wall
+      `,
+      { ways: ['End it 8 courses under the top: 6 courses high'] },
+    );
+  });
+
+  test('is told of a head that the wall is too low for, and what would be high enough', () => {
+    tells(
+      at(`    lintel  100 x 65 mm slab
+    head    soldier
+    ^^^^^^^^^^^^^^^ head-room: takes 4 courses over the opening window, and the wall has 3 courses there
+`).replace('14 courses', '9 courses'),
+      { ways: ['Make the wall 10 courses high', 'Make the opening 3 courses high'] },
+    );
+  });
+
+  test('is not told of one that just goes in', () => {
+    silent(
+      window('    lintel 100 x 65 mm slab\n    head soldier\n').replace('14 courses', '10 courses'),
+      'head-room',
+    );
+  });
+});
+
+describe('head-clash', () => {
+  test('is told of a lintel that runs into a pier, an end or another opening', () => {
+    tells(
+      at(
+        `    lintel  100 x 65 mm slab
+    ^^^^^^^^^^^^^^^^^^^^^^^^ head-clash: reaches into the pier side
+  pier side
+    at      window left
+    size    1 x 1 bricks
+    height  7 courses
+`,
+      ),
+      { ways: ['End the pier side under it: 6 courses high'] },
+    );
+    tells(`
+      perpend 1
+      use "firm.perp"
+      wall north
+        brick   red
+        stands  held
+        length  1575 mm
+        height  14 courses
+        opening window
+          from    left 665 mm
+          width   910 mm
+          sill    2 courses
+          height  4 courses
+          lintel  100 x 65 mm slab
+          ^^^^^^^^^^^^^^^^^^^^^^^^ head-clash: reaches into the right end of the wall
+    `);
+  });
+
+  test('leaves the wall as if nothing were said of the head', () => {
+    const bricks = (text: string) =>
+      jobOf(text, { 'firm.perp': FIRM })
+        .works[0]!.figures.find((f) => f.key === 'bricks')!
+        .term.value.toFixed();
+    const pier = '  pier side\n    at window left\n    size 1 x 1 bricks\n    height 7 courses\n';
+    expect(bricks(window(`    lintel 100 x 65 mm slab\n${pier}`))).toBe(bricks(window(pier)));
+  });
+
+  test('is not told of a pier that ends under the lintel and carries it', () => {
+    const pier = '  pier side\n    at window left\n    size 1 x 1 bricks\n    height 6 courses\n';
+    silent(window(`    lintel 100 x 65 mm slab\n${pier}`), 'head-clash');
+  });
+});
+
+describe('head-size', () => {
+  test('is told of what is larger than anything that is laid', () => {
+    tells(
+      at(`    head    segmental rise 200 mm rings 40
+    ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ head-size: up to 400 courses and 12 rings
+`),
+    );
+    tells(
+      at(`    lintel  100 x 99000 mm slab
+    ^^^^^^^^^^^^^^^^^^^^^^^^^^^ head-size: Nothing so large
+`),
+    );
+    silent(window('    head segmental rise 200 mm rings 3\n'), 'head-size');
+  });
+});
+
+describe('head-height', () => {
+  test('is told of a lintel between courses, and of heights that are whole ones', () => {
+    // (100 + 10) / 75 is a course and a half: 150 - 110 = 40 mm are left, and a bed of 10 in them.
+    tells(
+      at(`    lintel  100 x 100 mm slab
+    ^^^^^^^^^^^^^^^^^^^^^^^^^ head-height: A lintel 100 mm high does not work in courses of 75 mm: with its bed it is 40 mm short of 2 courses. Bricks cut to 30 mm high
+`),
+      {
+        ways: [
+          'A lintel 65 mm high',
+          'A lintel 140 mm high',
+          'Keep it, with bricks cut to 30 mm on it',
+        ],
+      },
+    );
+  });
+
+  test('is told of bricks on edge, a course and a half high, where soldiers are three courses', () => {
+    tells(
+      at(`    lintel  angle slab
+    head    brick-on-edge
+    ^^^^^^^^^^^^^^^^^^^^^ head-height: A course of bricks on edge does not work in courses of 75 mm: with its bed it is 37.5 mm short of 2 courses
+`),
+      { ways: ['Soldiers instead', 'Keep it, with bricks cut to 27.5 mm on it'] },
+    );
+    expect(2 * 75 - (102.5 + 10)).toBe(37.5);
+    expect(3 * 75 - (215 + 10)).toBe(0);
+  });
+
+  test('is not told of what is decided, or within the beds that are accepted', () => {
+    const kept = '    lintel 100 x 100 mm slab\n    fit lintel-height cut\n';
+    silent(window(kept), 'head-height');
+    silent(window(kept), 'fit-idle');
+    silent(window('    lintel 100 x 67 mm slab\n'), 'head-height');
+  });
+
+  test('a decision that answers nothing is told', () => {
+    tells(
+      at(`    lintel  100 x 65 mm slab
+    fit     lintel-height cut
+    ^^^^^^^^^^^^^^^^^^^^^^^^^ fit-idle: works without a decision
+`),
+      { ways: ['Take the line out'] },
+    );
+  });
+});
+
+describe('head-unsupported', () => {
+  test('is told of soldiers with nothing under them', () => {
+    const [found] = tells(
+      at(`    head    soldier
+    ^^^^^^^^^^^^^^^ head-unsupported: Soldiers carry nothing
+`),
+      { ways: ['Carry them on a steel angle'] },
+    );
+    expect(found!.severity).toBe('warning');
+  });
+
+  test('is not told over an angle or a lintel', () => {
+    silent(window('    head soldier\n    lintel angle slab\n'), 'head-unsupported');
+    silent(window('    head soldier\n    lintel 100 x 65 mm slab\n'), 'head-unsupported');
+  });
+});
+
+describe('fit-head', () => {
+  const slit = (lines: string) => `perpend 1
+use "firm.perp"
+wall north
+  brick   red
+  stands  held
+  length  1227.5 mm
+  height  10 courses
+  opening slit
+    from     left 440 mm
+    width    347.5 mm
+    sill     2 courses
+    height   4 courses
+    lintel   100 x 65 mm slab
+${lines}`;
+
+  test('is told of a sill that bricks on edge do not fill, with what would', () => {
+    // By hand: 4 x 75 and a joint at either end leave 27.5; 5 x 75 + 10 is 37.5 too long; 4 spread out leave (347.5 - 260) / 5.
+    tells(
+      slit(`    subsill  brick-on-edge
+    ^^^^^^^^^^^^^^^^^^^^^^ fit-head: Bricks on edge do not fill 347.5 mm: each takes 75 mm with its joint; 4 bricks on edge leave a gap of 27.5 mm, 5 are 37.5 mm too long, and 4 spread out have joints of 17.5 mm
+`),
+      {
+        ways: [
+          '3 whole bricks on edge and 2 cuts of 50 mm at the middle, joints of 8.8 mm',
+          'Make the opening 310 mm wide: 4 in whole bricks',
+          'Make the opening 385 mm wide: 5 in whole bricks',
+          '4 bricks on edge with joints of 17.5 mm, wider or tighter than anyone would accept',
+        ],
+      },
+    );
+  });
+
+  test('is told of soldiers, whose lintel may bear further', () => {
+    // 347.5 + 2 x 120 = 587.5: 7 take 535, and 8 take 610.
+    tells(
+      slit(`    bearing  120 mm
+    head     soldier
+    ^^^^^^^^^^^^^^^^ fit-head: Soldiers do not fill 587.5 mm
+`),
+      {
+        ways: [
+          'A bearing of 131.3 mm: 8 in whole bricks',
+          '7 whole soldiers and one cut of 50 mm at the middle, joints of 9.2 mm',
+          '6 whole soldiers and 2 cuts of 53.8 mm at the middle, joints of 10 mm',
+          '7 soldiers with joints of 16.6 mm, wider or tighter than anyone would accept',
+        ],
+      },
+    );
+    silent(slit('    head     soldier\n    bearing  100 mm\n'), 'fit-head');
+  });
+});
+
+describe('bearing-short', () => {
+  test('is told of a lintel that bears less than the table asks for its span', () => {
+    tells(
+      at(`    lintel   100 x 65 mm slab
+    bearing  75 mm
+    ^^^^^^^^^^^^^^ bearing-short: bears 75 mm on each side of an opening 910 mm wide, less than the 100 mm asked for
+`),
+      { ways: ['Bear 100 mm'] },
+    );
+    tells(
+      at(`    lintel  100 x 65 x 1060 mm slab
+    ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ bearing-short: bears 75 mm
+`),
+      { ways: ['A lintel 1110 mm long'] },
+    );
+  });
+
+  test('is not told from the least bearing up: 100 mm to 1.2 m, 150 mm over it (NHBC Standards 2020, 6.1.12, Table 5)', () => {
+    const wide = (bearing: number) =>
+      window(`    lintel 100 x 65 mm slab\n    bearing ${bearing} mm\n`)
+        .replace('width   910 mm', 'width   1247.5 mm')
+        .replace('2240 mm', '2577.5 mm');
+    silent(window('    lintel 100 x 65 mm slab\n    bearing 100 mm\n'), 'bearing-short');
+    silent(window('    lintel 100 x 65 mm slab\n'), 'bearing-short');
+    silent(wide(150), 'bearing-short');
+    const codes = jobOf(wide(149), { 'firm.perp': FIRM }).findings.map((f) => f.code);
+    expect(codes).toContain('bearing-short');
+  });
+});
+
+describe('head-span', () => {
+  test('is told of an opening wider than anyone takes without advice', () => {
+    const [found] = tells(`
+      perpend 1
+      use "firm.perp"
+      wall north
+        brick   red
+        stands  held
+        length  3252.5 mm
+        height  9 courses
+        opening bay
+          from    left 665 mm
+          width   1922.5 mm
+          height  4 courses
+          lintel  100 x 65 mm slab
+          ^^^^^^^^^^^^^^^^^^^^^^^^ head-span: is 1922.5 mm wide. Over 1800 mm have what spans it
+    `);
+    expect(found!.message).toContain('structural engineer');
+    expect(found!.severity).toBe('warning');
+  });
+
+  test('is not told up to there, nor where nothing is said to span it', () => {
+    silent(window('    lintel 100 x 65 mm slab\n'), 'head-span');
+  });
+});
+
+describe('arch-rise', () => {
+  test('is told of a rise over half the span, and under an eighth of it', () => {
+    tells(
+      at(`    head    segmental rise 460 mm rings 2
+                           ^^^^^^ arch-rise: at 455 mm it is a semicircle
+`),
+      { ways: ['Make it a semicircle'] },
+    );
+    // 910 / 8 = 113.75, marked out at 115.
+    tells(
+      at(`    head    segmental rise 100 mm
+                           ^^^^^^ arch-rise: over 910 mm it rises at least 115 mm
+`),
+      { ways: ['Make it rise 115 mm'] },
+    );
+    silent(window('    head segmental rise 115 mm\n'), 'arch-rise');
+  });
+});
+
+describe('arch-joint', () => {
+  test('is told of a rough arch whose joints gape at the back, with an axed one and a flatter one for it', () => {
+    tells(
+      at(`    head    semicircular
+    ^^^^^^^^^^^^^^^^^^^^ arch-joint: round a radius of 455 mm have joints of 9.7 mm at the soffit and 25.8 mm at the back, more than the 20 mm
+`),
+      {
+        ways: [
+          'An axed arch: its bricks cut to wedges, about 19 of them, joints of 10 mm',
+          'A flatter arch, rising 330 mm',
+          'Keep it, with its wide joints',
+        ],
+      },
+    );
+    // By hand: (1429.4 - 19 x 65) / 20 and (1751.4 - 19 x 65) / 20.
+    expect((Math.PI * 455 - 19 * 65) / 20).toBeCloseTo(9.7, 1);
+    expect((Math.PI * 557.5 - 19 * 65) / 20).toBeCloseTo(25.8, 1);
+    // Rising 330 mm: 17 bricks round a radius of 478.7 mm have 19.7 mm at the back.
+    const radius = (455 ** 2 + 330 ** 2) / 660;
+    const back = 2 * Math.asin(455 / radius) * (radius + 102.5);
+    expect((back - 17 * 65) / 18).toBeCloseTo(19.7, 1);
+  });
+
+  test('is not told of a flat one, nor of one that is decided', () => {
+    silent(window('    head segmental rise 115 mm\n'), 'arch-joint');
+    silent(window('    head semicircular\n    fit arch cut\n'), 'arch-joint');
+    silent(window('    head semicircular\n    fit arch joints\n'), 'arch-joint');
+    silent(window('    head semicircular\n    fit arch cut\n'), 'fit-idle');
+  });
+});
+
+describe('arch-thin', () => {
+  test('is told of an arch thinner than an inch to the foot of span', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          length  2690 mm
+          height  14 courses
+          opening gate
+            from    left 665 mm
+            width   1360 mm
+            height  4 courses
+            head    segmental rise 200 mm
+            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ arch-thin: 102.5 mm deep is thin for a span of 1360 mm: the rule of thumb asks for 108.8 mm
+      `,
+      { ways: ['Turn it in 2 rings'] },
+    );
+    silent(window('    head segmental rise 115 mm\n'), 'arch-thin');
+  });
+});
+
+describe('line-idle', () => {
+  test('is told of a lintel under an arch, a bearing and a centre of nothing', () => {
+    tells(
+      at(`    head     segmental rise 115 mm
+    lintel   100 x 65 mm slab
+    ^^^^^^^^^^^^^^^^^^^^^^^^^ line-idle: the lintel is left out
+    bearing  100 mm
+    ^^^^^^^^^^^^^^^ line-idle: no lintel here
+`),
+    );
+    tells(
+      at(`    lintel   100 x 65 mm slab
+    centre   slab
+    ^^^^^^^^^^^^^ line-idle: no arch here
+`),
+    );
+  });
+});

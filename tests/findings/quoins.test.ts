@@ -1,0 +1,188 @@
+import { describe, expect, test } from 'vitest';
+import { jobOf } from '../engine/world';
+import { afterWay, FIRM, findingsIn, silent, tells } from './tells';
+
+/** A half-brick wall that nothing else is to be told of. */
+const wall = (name: string, more: string, length = '2240 mm') =>
+  `wall ${name}\n  brick red\n  stands held\n  length ${length}\n  height 8 courses\n${more}`;
+
+const START = 'perpend 1\nuse "firm.perp"\n';
+const CORNER = `${START}${wall('north', '  right quoin east\n')}${wall('east', '  left quoin north\n', '1790 mm')}`;
+
+const bricks = (text: string) =>
+  jobOf(text, { 'firm.perp': FIRM }).works.map((w) =>
+    w.figures.find((f) => f.key === 'bricks')!.term.value.toNumber(),
+  );
+
+describe('quoin-unanswered', () => {
+  test('is told where the other wall does not say that it meets this one', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          length  2240 mm
+          height  8 courses
+          right   quoin east
+                        ^^^^ quoin-unanswered: The wall east does not say that one of its ends meets this one
+        wall east
+          brick   red
+          stands  held
+          length  1790 mm
+          height  8 courses
+          right   stopped
+      `,
+      {
+        ways: ['Write left quoin north in the wall east', 'It meets no wall there: right stopped'],
+      },
+    );
+  });
+
+  test('a wall makes no corner with itself', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          length  2240 mm
+          height  8 courses
+          right   quoin north
+                        ^^^^^ quoin-unanswered: A wall makes no corner with itself.
+      `,
+      { ways: ['It meets no wall there: right stopped'] },
+    );
+  });
+
+  test('is not told of two walls that name each other, nor of a name that no wall has', () => {
+    silent(CORNER, 'quoin-unanswered');
+    silent(`${START}${wall('north', '  right quoin est\n')}`, 'quoin-unanswered');
+  });
+
+  test('an end that meets another wall does not answer', () => {
+    const three = `${CORNER}${wall('west', '  right quoin east\n')}`;
+    const told = findingsIn(three).filter((f) => f.code === 'quoin-unanswered');
+    expect(told).toHaveLength(1);
+    const [way] = told[0]!.ways;
+    expect(way!.title).toBe('Write right quoin west inside in the wall east');
+    expect(findingsIn(afterWay(three, way!.edits)).map((f) => f.code)).not.toContain(
+      'quoin-unanswered',
+    );
+  });
+});
+
+describe('quoin-faces', () => {
+  test('is told where the fronts of two walls cannot be where their lines put them', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          length  2240 mm
+          height  8 courses
+          right   quoin east
+        wall east
+          brick   red
+          stands  held
+          length  1790 mm
+          height  8 courses
+          right   quoin north
+          ^^^^^^^^^^^^^^^^^^^ quoin-faces: These two lines do not make one corner
+      `,
+      {
+        ways: ['The front of this wall is inside the corner', 'It is the other end of north'],
+      },
+    );
+  });
+
+  test('is not told of fronts both outside, both inside, or one of each where like ends meet', () => {
+    silent(CORNER, 'quoin-faces');
+    const inside = CORNER.replace('quoin east', 'quoin east inside');
+    silent(inside.replace('quoin north', 'quoin north inside'), 'quoin-faces');
+    silent(CORNER.replace('left quoin north', 'right quoin north inside'), 'quoin-faces');
+  });
+});
+
+describe('quoin-gauge', () => {
+  test('is told where courses are not level, and both walls then keep free ends', () => {
+    tells(`
+      perpend 1
+      use "firm.perp"
+      wall north
+        brick   red
+        stands  held
+        length  2240 mm
+        height  8 courses
+        right   quoin east
+      wall east
+        brick   red
+        stands  held
+        length  1790 mm
+        height  8 courses
+        gauge   4 courses 320 mm
+        left    quoin north
+        ^^^^^^^^^^^^^^^^^^^ quoin-gauge: The courses of this wall are 80 mm high and those of north 75 mm
+    `);
+    const uneven = CORNER.replace('left quoin', 'gauge 4 courses 320 mm\n  left quoin');
+    expect(bricks(uneven)).toEqual([80, 64]);
+  });
+
+  test('is not told of walls of one gauge', () => silent(CORNER, 'quoin-gauge'));
+});
+
+describe('quoin-unbonded', () => {
+  test('is told of bonds that do not lap round a corner, with bonds that do', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          bond    stack
+          stands  held
+          length  2240 mm
+          height  8 courses
+          right   quoin east
+        wall east
+          brick   red
+          bond    stack
+          stands  held
+          length  1790 mm
+          height  8 courses
+          left    quoin north
+          ^^^^^^^^^^^^^^^^^^^ quoin-unbonded: The corner with north does not bond
+      `,
+      { ways: ['Build both walls in stretcher'] },
+    );
+  });
+
+  test('an even number of stretcher courses in English garden wall bond does not come round', () => {
+    const text = (n: number) =>
+      CORNER.replaceAll('brick red', `brick red\n  thick 1 brick\n  bond english-garden-wall ${n}`);
+    silent(text(3), 'quoin-unbonded');
+    silent(text(5), 'quoin-unbonded');
+    const [told] = findingsIn(text(4)).filter((f) => f.code === 'quoin-unbonded');
+    expect(told!.ways.map((w) => w.title)).toContain('Build both walls in english');
+  });
+
+  test('is not told of stretcher bond', () => silent(CORNER, 'quoin-unbonded'));
+});
+
+describe('a corner', () => {
+  // By hand: 20 and 16 half bricks to a course, less the one that both would count.
+  test('is counted once: a half brick less in each course than two walls with free ends', () => {
+    const free = CORNER.replace(/ {2}(left|right) quoin \w+\n/g, '');
+    expect(bricks(free)).toEqual([80, 64]);
+    expect(bricks(CORNER).reduce((a, b) => a + b)).toBe(80 + 64 - 4);
+  });
+
+  test('with a wall that cannot be laid yet leaves this one as it was', () => {
+    const text = CORNER.replace('length 1790 mm', 'length ?');
+    expect(bricks(text)[0]).toBe(80);
+  });
+});
