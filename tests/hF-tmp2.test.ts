@@ -1,6 +1,8 @@
 import { test } from 'vitest';
-import { jobOf } from './examples/engine';
+import { writeFileSync, readFileSync } from 'node:fs';
+import { format } from '../grammar/print';
+import { jobOnDisk } from './examples/engine';
 test('x', () => {
-  const job = jobOf('defaults\n  corbels height 1/2 and width 1/3 and wall 1/2 # x\n  footing-lap 300 mm or steps 2 # y\n  creasing creasing-tile 2 courses out 25 mm\n');
-  for (const f of job.findings) console.log(f.severity, f.code, f.place.line, f.message);
+  for (const c of ['uk','us','de']) { const p=`server/library/${c}.perp`; const t=readFileSync(p,'utf8'); const f=format(t); if (f!==t) { writeFileSync(p,f); console.log('formatted',p); }
+   console.log(c, jobOnDisk(p).findings.filter(f=>f.severity!=='information').map(f=>f.place.line+f.code+f.message)); }
 });

@@ -6,6 +6,7 @@ import {
   either,
   type LineKind,
   line,
+  list,
   lit,
   money,
   name,
@@ -167,6 +168,8 @@ export const GAUGE_LINE = line(
   { unless: 'the brick’s gauge, else the joint' },
 );
 
+const WAYS = list('ways', ',', choice('way', 'joints', 'half-bond', 'length', 'cut', 'cap'));
+
 export const DEFAULTS: LineKind = line(
   'defaults',
   [],
@@ -238,6 +241,30 @@ export const DEFAULTS: LineKind = line(
         'The shortest cut worth laying.',
         'least-cut 50 mm',
       ),
+      line(
+        'whole-worth',
+        [quantity('length', 'length')],
+        'How much further from the best joint whole bricks may be before an odd half brick is laid instead.',
+        'whole-worth 0 mm',
+      ),
+      line(
+        'ways',
+        [WAYS],
+        'Ways out of a length or a height that does not work, the most welcome first.',
+        'ways joints, half-bond, length, cut, cap',
+      ),
+      line(
+        'pier-ways',
+        [WAYS],
+        'The same on top of a pier, whose size is what its bricks make.',
+        'pier-ways joints, half-bond, cut, cap, length',
+      ),
+      line(
+        'joints-in-length',
+        [number('joints')],
+        'A brick that is bonded through a wall is two widths and a joint long; old ones up to so many joints.',
+        'joints-in-length 2.5',
+      ),
       line('kerf', [quantity('width', 'length')], 'What the saw takes.', 'kerf 3 mm'),
       line(
         'dry-volume',
@@ -275,6 +302,12 @@ export const DEFAULTS: LineKind = line(
         'rule bricks 60 per m2',
       ),
       line(
+        'rule-within',
+        [share('share')],
+        'How much larger or smaller the face of a brick may be for the rule of thumb still to hold.',
+        'rule-within 3%',
+      ),
+      line(
         'wall-ties',
         [
           name('material', 'material'),
@@ -295,6 +328,12 @@ export const DEFAULTS: LineKind = line(
         [quantity('length', 'length')],
         'How far a cap or coping reaches over each face.',
         'coping-overhang 45 mm',
+      ),
+      line(
+        'cap-step',
+        [quantity('length', 'length')],
+        'Caps are asked for in whole multiples of this.',
+        'cap-step 5 mm',
       ),
       line(
         'corbels',

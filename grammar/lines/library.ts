@@ -143,6 +143,13 @@ export const LIMIT: LineKind = line(
         { many: true },
       ),
       line(
+        'nominal',
+        [quantity('within', 'length')],
+        'How far a wall may be from a thickness of the table, which counts its joint in: 8 in for 7 5/8.',
+        'nominal 12 mm',
+        { unless: 'the thickness as it is' },
+      ),
+      line(
         'advice',
         [text('text')],
         'What to do above it.',

@@ -4,6 +4,7 @@ import type { Work } from '../engine/brickwork/needs';
 import { type Drawing, elevation, pierElevation } from '../engine/drawing';
 import type { Env } from '../engine/resolve/env';
 import type { SettingOut } from '../engine/setting-out';
+import { bandsOf } from './work-levels';
 import { piersOf } from './work-piers';
 import { calledIn, dpcCourses, toppingsOn } from './work-tops';
 
@@ -54,6 +55,7 @@ function wallDrawing(work: Work, env: Env, more: Wishes): Drawing {
     toppings: toppingsOn(work, gauge, spec.joints.bed),
     shapes: behind ? undefined : facts.shapes,
     piers: behind ? undefined : piersOf(work),
+    bands: behind ? undefined : bandsOf(work),
     dpc: dpcCourses(work),
     mostBricks,
     units: unitsOf(env),

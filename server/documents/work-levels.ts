@@ -1,6 +1,6 @@
 /** Heights of a piece of work that have a name: what a gauge rod is marked with beside its courses. */
 import type { Work } from '../engine/brickwork/needs';
-import type { Level } from '../engine/drawing';
+import type { BandShown, Level } from '../engine/drawing';
 import { wordOf } from '../engine/resolve/book';
 import type { OpeningSpec, SettingOut } from '../engine/setting-out';
 import { calledIn, dpcCourses, toppingsOn } from './work-tops';
@@ -16,7 +16,7 @@ export function levelsOf(work: Work, gauge: number, bed: number): Level[] {
   const copings = toppingsOn(work, gauge, bed).filter((t) => t.kind !== 'cap' && !t.unsaid);
   return [
     ...(dpc ? [level('damp-proof course', dpc)] : []),
-    ...bandsOf(work).map(({ name, at }) => level(name, at)),
+    ...bandLevels(work).map(({ name, at }) => level(name, at)),
     ...(settingOut ? insideOf(work, settingOut).map(({ name, at }) => level(name, at)) : []),
     top,
     ...copings.map(({ at, height }) => ({ name: 'coping top', at: at + height })),
@@ -48,15 +48,20 @@ function openingOf(work: Work, { name, sill, top }: OpeningSpec): Level[] {
 }
 
 /** Where courses in another brick begin and end; `at` in courses. */
-function bandsOf(work: Work): Level[] {
+function bandLevels(work: Work): Level[] {
+  return bandsOf(work).flatMap(({ name, from, to }) => [
+    { name: `band of ${name} begins`, at: from },
+    { name: `band of ${name} ends`, at: to },
+  ]);
+}
+
+/** Courses in another brick, as its lines say. */
+export function bandsOf(work: Work): BandShown[] {
   const lines = work.block.read.heading?.body.filter((l) => l.kind.key === 'band') ?? [];
-  return lines.flatMap(({ values }): Level[] => {
+  return lines.flatMap(({ values }): BandShown[] => {
     const [first, last] = [values.first, values.last ?? values.first];
     if (first?.kind !== 'quantity' || last?.kind !== 'quantity') return [];
-    const name = `band ${wordOf(values.brick)}`.replaceAll('-', ' ');
-    return [
-      { name: `${name} begins`, at: first.low.toNumber() - 1 },
-      { name: `${name} ends`, at: last.low.toNumber() },
-    ];
+    const name = wordOf(values.brick).replaceAll('-', ' ');
+    return [{ name, from: first.low.toNumber() - 1, to: last.low.toNumber() }];
   });
 }

@@ -35,8 +35,12 @@ describe('perpend draw', () => {
 
   test.each([
     ['firm.perp', '', 'There is nothing to draw in firm.perp: it holds no wall and no pier.'],
-    ['ranged.perp', '', 'There is nothing to draw in ranged.perp: a repair has no drawing.'],
-    ['ranged.perp', 'frost', 'frost is a repair, which has no drawing.'],
+    [
+      'point.perp',
+      '',
+      'There is nothing to draw in point.perp: a repair that builds nothing again has no drawing.',
+    ],
+    ['point.perp', 'joints', 'joints builds nothing again, and so has no drawing.'],
     [
       'half.perp',
       'walsouth',
@@ -44,7 +48,8 @@ describe('perpend draw', () => {
     ],
   ])('of %s %s says why there is no drawing', (file, block, said) => {
     const args = ['draw', file, ...(block ? [block] : [])];
-    const ran = perpend(args, { cwd: folderOf(FILES) });
+    const point = `perpend 1\n\nuse "firm.perp"\n\nrepair joints\n  brick secret-red\n  repoint 2 m2 raked 20 mm\n`;
+    const ran = perpend(args, { cwd: folderOf({ ...FILES, 'point.perp': point }) });
     expect(ran).toEqual({ code: 2, out: '', err: `perpend: ${said}\n` });
   });
 
@@ -73,6 +78,86 @@ describe('perpend draw', () => {
     expect(out).toContain('Sizes in feet and inches.');
     expect(out).toContain('>22&#39;-11 5/8&quot;</text>');
     expect(out).not.toContain('7000.9');
+  });
+});
+
+describe('perpend draw --view', () => {
+  test.each([
+    ['front', 'Elevation of a wall'],
+    ['back', 'Elevation of the back of a wall'],
+    ['plan', 'Two courses on plan, one on the other, of each place: '],
+    ['rod', 'Gauge rod, '],
+  ])('%s', (view, said) => {
+    const cwd = folderOf(FILES);
+    const { code, out, err } = perpend(['draw', 'job.perp', 'walnorth', '--view', view], { cwd });
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toContain(`<desc id="desc">${said}`);
+  });
+
+  test('without it is the front', () => {
+    const cwd = folderOf(FILES);
+    const args = ['draw', 'job.perp', 'walnorth'];
+    expect(perpend([...args, '--view', 'front'], { cwd }).out).toBe(perpend(args, { cwd }).out);
+  });
+
+  test('all, into a folder, is a file for each sheet; into one file, all of them', () => {
+    const cwd = folderOf({ ...FILES, 'drawings/keep.txt': '' });
+    const args = ['draw', 'job.perp', 'walnorth', '--view', 'all', '--out'];
+    expect(perpend([...args, 'drawings'], { cwd })).toEqual({ code: 0, out: '', err: '' });
+    const names = readdirSync(path.join(cwd, 'drawings')).sort();
+    expect(names).toContain('walnorth-front.svg');
+    expect(names).toContain('walnorth-rod.svg');
+    expect(names.filter((name) => /^walnorth-plan(-\d)?\.svg$/.test(name))).not.toEqual([]);
+    expect(perpend([...args, 'all.svg'], { cwd }).code).toBe(0);
+    const one = readFileSync(path.join(cwd, 'all.svg'), 'utf8');
+    const sheets = names.filter((name) => name.endsWith('.svg')).length;
+    expect(one.match(/<rect [^>]*fill="#fff"\/>/g)).toHaveLength(sheets);
+    expect(perpend([...args, 'none/'], { cwd }).err).toContain('the folder is not there');
+  });
+
+  test('that is not there says which there are, and what a work has not', () => {
+    const cwd = folderOf(FILES);
+    const ran = (...more: string[]) => perpend(['draw', 'job.perp', 'walnorth', ...more], { cwd });
+    expect(ran('--view', 'side')).toMatchObject({
+      code: 2,
+      err: 'perpend: There is no view side. There are front, back, plan, top, rod, all. See: perpend --help\n',
+    });
+    expect(ran('--view', 'bak').err).toContain('Did you mean back?');
+    expect(ran('--format', 'pdf').err).toContain('There is no format pdf. There are svg, dxf.');
+    expect(ran('--course', '0').err).toContain('--course 0 is no course');
+    const bare = `perpend 1\n\nuse "firm.perp"\n\nwall plain\n  brick secret-red\n  length 2 m\n  height 6 courses\n`;
+    const plain = folderOf({ ...FILES, 'plain.perp': bare });
+    expect(perpend(['draw', 'plain.perp', '--view', 'top'], { cwd: plain })).toEqual({
+      code: 2,
+      out: '',
+      err: 'perpend: plain has no coping and no cap to draw from above.\n',
+    });
+  });
+
+  test('plan of the course that is asked for', () => {
+    const cwd = folderOf(FILES);
+    const args = ['draw', 'job.perp', 'walnorth', '--view', 'plan', '--course', '3'];
+    const { out } = perpend(args, { cwd });
+    expect(out).toContain('>Course 3</text>');
+    expect(out).toContain('>Course 4</text>');
+    expect(out).not.toContain('>Course 1</text>');
+  });
+
+  test('as DXF where the file ends so, or the format is asked for', () => {
+    const cwd = folderOf(FILES);
+    const args = ['draw', 'job.perp', 'walnorth'];
+    const printed = perpend([...args, '--format', 'dxf'], { cwd });
+    expect(printed.out).toMatch(/^ {2}0\nSECTION\n[\s\S]*\n {2}0\nEOF\n$/);
+    expect(perpend([...args, '--out', 'wall.DXF'], { cwd }).code).toBe(0);
+    expect(readFileSync(path.join(cwd, 'wall.DXF'), 'utf8')).toBe(printed.out);
+  });
+
+  test('of a repair is what it builds again, reused bricks dotted', () => {
+    const { code, out } = perpend(['draw', 'ranged.perp', 'frost'], { cwd: folderOf(FILES) });
+    expect(code).toBe(0);
+    expect(out).toContain('Elevation of a part of a wall built again, 12 courses high.');
+    expect(out).toContain('>reused brick</text>');
+    expect(out).toContain('fill="url(#hatch-dots)"');
   });
 });
 

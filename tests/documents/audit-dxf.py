@@ -4,8 +4,11 @@ import collections
 import json
 import sys
 
-import ezdxf
-from ezdxf import bbox
+try:
+    import ezdxf
+    from ezdxf import bbox
+except ImportError:
+    sys.exit("ezdxf is not there: apt-get install python3-ezdxf")
 
 
 def found(path):

@@ -13,6 +13,7 @@ import { gardenWall } from './by-hand/garden-wall';
 import { gatePiers } from './by-hand/gate-piers';
 import { logStore } from './by-hand/log-store';
 import { repair } from './by-hand/repair';
+import { steppedWall } from './by-hand/stepped-wall';
 import { usWall } from './by-hand/us-wall';
 import { figuresOf, jobOnDisk } from './engine';
 
@@ -23,6 +24,7 @@ const EXAMPLES: Readonly<Record<string, () => Record<string, number>>> = {
   'arched-gate': archedGate,
   'log-store': logStore,
   enclosure,
+  'stepped-wall': steppedWall,
   'us-wall': usWall,
   'de-mauer': deMauer,
 };

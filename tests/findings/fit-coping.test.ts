@@ -112,4 +112,20 @@ describe('fit-coping', () => {
     silent(pier('1 x 1 bricks'), 'fit-coping');
     silent(pier('330 x 330 mm').replace('brick-on-edge', 'none'), 'fit-coping');
   });
+
+  test('over a top too narrow for one and a decent cut, two short cuts are counted and said to be short', () => {
+    const text =
+      'perpend 1\nuse "firm.perp"\nwall w\n  brick red\n  stands held\n  length 80 mm\n  height 2 courses\n  coping brick-on-edge\n';
+    const found = findingsIn(text).find((f) => f.code === 'fit-coping')!;
+    // By hand: one of 65 mm and a joint leave 5 mm; two like cuts are (80 - 10) / 2 = 35 mm.
+    const title = '2 cuts of 35 mm at the middle, joints of 10 mm, shorter than anyone would lay';
+    expect(found.ways.map((w) => w.title)).toContain(title);
+    const bricks = (of: string) => {
+      const { works } = jobOf(of, { 'firm.perp': FIRM });
+      return works[0]!.needs.bricks[0]!.bricks.value.toNumber();
+    };
+    const bare = bricks(text.replace('  coping brick-on-edge\n', ''));
+    expect(bricks(text) - bare).toBe(2);
+    silent(afterWay(text, found.ways.find((w) => w.title === title)!.edits), 'fit-coping');
+  });
 });

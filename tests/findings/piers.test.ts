@@ -66,14 +66,14 @@ describe('place-taken', () => {
 });
 
 describe('pier-plan-missing', () => {
-  test('is told of a size that no library has a plan for', () => {
+  test('is told of a size over two and a half bricks that no library has a plan for', () => {
     tells(`
       perpend 1
       use "firm.perp"
       pier gate
         brick   red
-        size    1.5 x 2.5 bricks
-        ^^^^^^^^^^^^^^^^^^^^^^^^ pier-plan-missing: No plan is known for a pier of 1.5 x 2.5 bricks
+        size    1.5 x 3 bricks
+        ^^^^^^^^^^^^^^^^^^^^^^ pier-plan-missing: No plan is known for a pier of 1.5 x 3 bricks
         height  12 courses
     `);
   });
@@ -84,9 +84,21 @@ describe('pier-plan-missing', () => {
     for (const size of ['1.5 x 1.5 bricks', '1 x 2 bricks', '2 x 1 bricks', '327.5 x 327.5 mm'])
       silent(pier(size), 'pier-plan-missing');
     silent(
-      `${pier('1.5 x 2.5 bricks')}pier-plan 1.5 x 2.5 bricks\n  course whole 7, half 1\n`,
+      `${pier('1.5 x 3 bricks')}pier-plan 1.5 x 3 bricks\n  course whole 9\n`,
       'pier-plan-missing',
     );
+  });
+
+  test('is not told of any size up to two and a half bricks, in any country', () => {
+    const sizes = [1, 1.5, 2, 2.5].flatMap((a) =>
+      [1, 1.5, 2, 2.5].map((b) => `${a} x ${b} bricks`),
+    );
+    for (const library of ['uk', 'us', 'de'])
+      for (const size of sizes)
+        silent(
+          `perpend 1\nuse ${library}\npier g\n  size ${size}\n  height 4 courses\n`,
+          'pier-plan-missing',
+        );
   });
 });
 

@@ -102,6 +102,7 @@ describe('after a word', () => {
     ['units of time', 'labour\n  mason £30 per $0', ['h', 'day']],
     ['trades after a number', 'labour\n  mason £30 per h\n  gang 2 $0', ['mason']],
     ['runs', 'wall n\n  fit $0', ['coping', 'height']],
+    ['runs of an opening', 'wall n\n  opening o\n    fit $0', ['head', 'arch', 'lintel-height']],
     ['what a fit line does', 'wall n\n  fit coping $0', ['joints', 'half-bond', 'cut']],
   ])('%s', (_, text, wanted) => {
     expect(labels(`${HEAD}${text}`)).toEqual(expect.arrayContaining(wanted));

@@ -42,3 +42,15 @@ test('CO-: a pier of two bricks, 440 mm, takes six exactly', () => {
   expect(job.findings.filter((f) => f.code === 'fit-coping')).toEqual([]);
   expect(job.works[0]!.facts.tops![0]!.pieces).toHaveLength(6);
 });
+
+describe('a wall twenty bricks long (bricklaying text: Setting-out a brick-on-edge coping, zhclg.com)', () => {
+  test('takes sixty bricks on edge with joints of 10 mm: three to each brick', () => {
+    const job = jobOf(
+      'use uk\n\nwall w\n  thick 1 brick\n  bond english\n  length 4490 mm\n  height 4 courses\n  coping brick-on-edge\n',
+    );
+    const top = job.works[0]!.facts.tops![0]!;
+    expect(top.pieces).toHaveLength(60);
+    expect(top.joint).toBeCloseTo(10, 9);
+    expect(job.findings.filter((f) => f.code === 'fit-coping')).toEqual([]);
+  });
+});

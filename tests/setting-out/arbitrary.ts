@@ -72,24 +72,52 @@ export interface CoordinatedWall {
 }
 
 /** A wall all of whose lengths are brickwork sizes, its openings CO+ and its ends stopped. */
-export const coordinatedWall: fc.Arbitrary<CoordinatedWall> = fc
-  .record({ bond: bondName, thickness, gaps, last: fc.integer({ min: 6, max: 30 }) })
-  .map(({ bond, thickness, gaps, last }) => {
-    let at = 0;
-    const holes = gaps.map(({ brickwork, width, sill, high }) => {
-      const from = at + brickwork;
-      at = from + width;
-      return { from, width, sill, top: sill + high };
-    });
-    const halves = at + last;
-    const openings: OpeningSpec[] = holes.map((h, i) => ({
-      name: `opening ${i}`,
-      from: overAll(h.from),
-      width: 112.5 * h.width + 10,
-      sill: h.sill,
-      top: h.top,
-    }));
-    const length = overAll(halves);
-    const spec = wall({ bond: BONDS[bond], thickness, length, courses: 16, openings });
-    return { spec, halves, holes };
+export const coordinatedWall: fc.Arbitrary<CoordinatedWall> = coordinated(
+  gaps,
+  fc.integer({ min: 6, max: 30 }),
+);
+
+/** The same with many openings, as narrow as half a brick, and piers of one to eight half bricks between. */
+export const crowdedWall: fc.Arbitrary<CoordinatedWall> = coordinated(
+  fc.array(
+    fc.record({
+      brickwork: fc.integer({ min: 1, max: 8 }),
+      width: fc.integer({ min: 1, max: 12 }),
+      sill: fc.integer({ min: 0, max: 6 }),
+      high: fc.integer({ min: 1, max: 8 }),
+    }),
+    { minLength: 2, maxLength: 8 },
+  ),
+  fc.integer({ min: 1, max: 8 }),
+);
+
+function coordinated(between: typeof gaps, last: fc.Arbitrary<number>) {
+  return fc.record({ bond: bondName, thickness, gaps: between, last }).map(coordinatedOf);
+}
+
+interface Coordinated {
+  bond: BondName;
+  thickness: 1 | 2;
+  gaps: { brickwork: number; width: number; sill: number; high: number }[];
+  last: number;
+}
+
+function coordinatedOf({ bond, thickness, gaps, last }: Coordinated): CoordinatedWall {
+  let at = 0;
+  const holes = gaps.map(({ brickwork, width, sill, high }) => {
+    const from = at + brickwork;
+    at = from + width;
+    return { from, width, sill, top: sill + high };
   });
+  const halves = at + last;
+  const openings: OpeningSpec[] = holes.map((h, i) => ({
+    name: `opening ${i}`,
+    from: overAll(h.from),
+    width: 112.5 * h.width + 10,
+    sill: h.sill,
+    top: h.top,
+  }));
+  const length = overAll(halves);
+  const spec = wall({ bond: BONDS[bond], thickness, length, courses: 16, openings });
+  return { spec, halves, holes };
+}

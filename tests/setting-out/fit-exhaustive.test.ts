@@ -86,7 +86,7 @@ describe('fitRun against trying everything', () => {
   test('a cut fills the run, is never under the least, and no joint or number of wholes betters it', () => {
     fc.assert(
       fc.property(question, (q) => {
-        const ways = fitRun(q).ways.filter((w): w is CutWay => w.kind === 'cut');
+        const ways = fitRun(q).ways.filter((w): w is CutWay => w.kind === 'cut' && !w.short);
         const step = 0.05;
         for (const cuts of [1, 2] as const) {
           const way = ways.find((w) => w.cuts === cuts);

@@ -41,12 +41,11 @@ describe('a wall with a step in its top and one in its ground', () => {
       [BONDS.english, 2],
     ] as const) {
       const out = setOut(stepped({ bond, thickness }, 16, 24));
-      const rows = (length: number, from: number, to: number, right = false) =>
-        // A stretch at the right end is the same seen from behind.
-        tally(
-          setOut(wall({ bond, thickness, length: overAll(length), courses: right ? to : to })),
-          { from, to },
-        );
+      const rows = (halves: number, from: number, to: number) =>
+        tally(setOut(wall({ bond, thickness, length: overAll(halves), courses: to })), {
+          from,
+          to,
+        });
       const parts = sumTallies([rows(24, 0, 2), rows(40, 2, 9), rows(24, 9, 12)]);
       expect(plain(tally(out))).toEqual(plain(parts));
       expect(tally(out).brickVolume).toBeCloseTo(parts.brickVolume, 3);
@@ -68,7 +67,9 @@ describe('a wall with a step in its top and one in its ground', () => {
     const out = setOut(stepped({}, 16, 24));
     const low = tally(out, { from: 2, to: 9 });
     expect(plain(low)).toEqual(plain(tally(full, { from: 2, to: 9 })));
-    expect(out.bands.flatMap((b) => b.segments).every((s) => s.fits && !s.broken.length)).toBe(true);
+    expect(out.bands.flatMap((b) => b.segments).every((s) => s.fits && !s.broken.length)).toBe(
+      true,
+    );
   });
 
   test('has no clash, and says again where its lines are', () => {

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  copingAtCorner,
   creasingCourse,
   creasingLines,
   creasingWidth,
@@ -156,5 +157,48 @@ describe('a fall in steps', () => {
     expect(fallSteps(fall, 0)).toBeUndefined();
     expect(fallSteps({ ...fall, courses: 0 }, 1)).toBeUndefined();
     expect(fallSteps({ ...fall, courses: 90, length: 500 }, 90)).toBeUndefined();
+  });
+});
+
+describe('copings at a corner (common practice: one runs through, the other butts against it)', () => {
+  const wall = (part: object = {}) => ({ length: 5000, high: 600, thick: 215, deep: 215, ...part });
+  const through = { inset: 0, joint: 0 };
+
+  test('the longer wall’s runs through; the other begins at its side, with a joint', () => {
+    expect(copingAtCorner(wall(), wall({ length: 4000 }), false)).toEqual(through);
+    expect(copingAtCorner(wall({ length: 4000 }), wall(), true)).toEqual({ inset: 215, joint: 1 });
+  });
+
+  test('of two walls as long, one and only one runs through', () => {
+    expect(copingAtCorner(wall(), wall(), true)).toEqual(through);
+    expect(copingAtCorner(wall(), wall(), false)).toEqual({ inset: 215, joint: 1 });
+  });
+
+  test('a coping that reaches 45 mm over its faces takes so much more of the other', () => {
+    expect(copingAtCorner(wall({ length: 4000 }), wall({ deep: 305 }), true).inset).toBe(260);
+  });
+
+  test('a lower wall’s ends at the face of the higher one, which runs to its end', () => {
+    expect(copingAtCorner(wall(), wall({ high: 750, length: 1000 }), true)).toEqual({
+      inset: 215,
+      joint: 1,
+    });
+    expect(copingAtCorner(wall({ high: 750, length: 1000 }), wall(), false)).toEqual(through);
+  });
+
+  test('where the other has none it runs to the end', () => {
+    expect(copingAtCorner(wall({ length: 4000 }), wall({ deep: 0 }), false)).toEqual(through);
+  });
+
+  test('a corner is covered once, whatever the walls', () => {
+    const length = fc.constantFrom(1000, 2000, 3000);
+    const high = fc.constantFrom(600, 750);
+    const any = fc.record({ length, high, thick: fc.constant(215), deep: fc.constant(215) });
+    fc.assert(
+      fc.property(any, any, fc.boolean(), (a, b, first) => {
+        const ends = [copingAtCorner(a, b, first), copingAtCorner(b, a, !first)];
+        expect(ends.filter((end) => end.inset === 0)).toHaveLength(1);
+      }),
+    );
   });
 });

@@ -13,6 +13,7 @@ import {
   size,
   text,
   whole,
+  word,
 } from '../slots';
 import { FIT } from './tops';
 
@@ -41,6 +42,14 @@ const LINTEL = line(
   'What carries the work above: how wide, how high and, where it is bought by length, how long; or a steel angle, whose leg lies in a bed joint. And which one is bought.',
   'lintel 100 x 65 mm',
   { unless: 'none' },
+);
+
+const OPENING_FIT = line(
+  'fit',
+  [word('run', 'run of an opening'), ...FIT.takes.slice(1)],
+  'How something over or under the opening that does not work is made to: head and subsill (bricks that do not fill their length), head-height and lintel-height (no whole courses: cut), arch (joints that gape: its bricks cut to wedges, or joints as they come). A way out of a finding writes it.',
+  'fit arch cut',
+  { many: true },
 );
 
 export const OPENING = line(
@@ -98,7 +107,7 @@ export const OPENING = line(
         'subsill brick-on-edge',
         { unless: 'none' },
       ),
-      FIT,
+      OPENING_FIT,
       NOTE,
     ],
   },

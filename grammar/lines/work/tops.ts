@@ -83,7 +83,12 @@ export const PLINTH = line(
 
 export const CORBEL = line(
   'corbel',
-  [quantity('courses', 'courses'), lit('project'), quantity('project', 'length'), optional(lit('each'))],
+  [
+    quantity('courses', 'courses'),
+    lit('project'),
+    quantity('project', 'length'),
+    optional(lit('each')),
+  ],
   'The topmost courses, each laid so much further out than the one below it. They are the same bricks, counted with the wall.',
   'corbel 2 courses project 20 mm each',
   { unless: 'none' },

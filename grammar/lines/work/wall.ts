@@ -15,18 +15,7 @@ import { BATS } from './bats';
 import { LEFT, MOVEMENT_JOINT, RIGHT } from './ends';
 import { OPENING } from './opening';
 import { WALL_PIER } from './pier';
-import {
-  BAND,
-  COPING,
-  CORBEL,
-  DPC,
-  FIT,
-  FOOTING,
-  GROUND,
-  HEIGHT,
-  PLINTH,
-  TOP,
-} from './tops';
+import { BAND, COPING, CORBEL, DPC, FIT, FOOTING, GROUND, HEIGHT, PLINTH, TOP } from './tops';
 
 export const WALL: LineKind = line(
   'wall',

@@ -2,7 +2,7 @@
 import type { Mark, Point, Sheet } from '../../engine/drawing';
 import { LOOKS } from '../svg-looks';
 import { hatchTags } from './hatches';
-import { KEY_LAYER, layerOf, TEXT_LAYER } from './layers';
+import { KEY_LAYER, layerAs, layerOf, TEXT_LAYER } from './layers';
 import type { Handles, Tag } from './tags';
 import { dxfText } from './words';
 
@@ -26,18 +26,28 @@ export function planeOf({ origin, scale }: Sheet, lower = 0): Plane {
   };
 }
 
-/** What every entity begins with. */
-function head(kind: string, layer: string, handles: Handles): Tag[] {
+type Inked = Exclude<Mark, { kind: 'text' }>;
+
+/** The tags that put a thing on a layer: in the key it looks as it would on its own. */
+type On = readonly Tag[];
+
+function on(mark: Inked): On {
+  if (mark.kind === 'shape' || !mark.key) return [[8, layerOf(mark.ink)]];
+  const { colour, weight, dashed } = layerAs(mark.ink);
   return [
-    [0, kind],
-    [5, handles.next()],
-    [330, MODEL_SPACE],
-    [100, 'AcDbEntity'],
-    [8, layer],
+    [8, KEY_LAYER],
+    [6, dashed ? 'DASHED' : 'Continuous'],
+    [370, weight],
+    [420, colour],
   ];
 }
 
-function outline(points: readonly Point[], layer: string, handles: Handles): Tag[] {
+/** What every entity begins with. */
+function head(kind: string, layer: On, handles: Handles): Tag[] {
+  return [[0, kind], [5, handles.next()], [330, MODEL_SPACE], [100, 'AcDbEntity'], ...layer];
+}
+
+function outline(points: readonly Point[], layer: On, handles: Handles): Tag[] {
   const corners = points.flatMap(({ x, y }): Tag[] => [
     [10, x],
     [20, y],
@@ -51,13 +61,7 @@ function outline(points: readonly Point[], layer: string, handles: Handles): Tag
 }
 
 /** Filled plain where `id` is left out, for a piece known by its tone alone. */
-function hatch(
-  points: readonly Point[],
-  layer: string,
-  scale: number,
-  handles: Handles,
-  id?: string,
-) {
+function hatch(points: readonly Point[], layer: On, scale: number, handles: Handles, id?: string) {
   const corners = points.flatMap(({ x, y }): Tag[] => [
     [10, x],
     [20, y],
@@ -87,16 +91,10 @@ function filled(
   scale: number,
   handles: Handles,
 ) {
-  const layer = layerFor(mark);
+  const layer = on(mark);
   const { hatch: id, dark } = LOOKS[mark.ink];
   const inside = id || dark ? hatch(points, layer, scale, handles, id) : [];
   return [...inside, ...outline(points, layer, handles)];
-}
-
-type Inked = Exclude<Mark, { kind: 'text' }>;
-
-function layerFor(mark: Inked): string {
-  return mark.kind !== 'shape' && mark.key ? KEY_LAYER : layerOf(mark.ink);
 }
 
 type TextMark = Extract<Mark, { kind: 'text' }>;
@@ -114,7 +112,7 @@ function words(mark: TextMark, { at, scale }: Plane, handles: Handles): Tag[] {
           [31, 0],
         ];
   return [
-    ...head('TEXT', TEXT_LAYER, handles),
+    ...head('TEXT', [[8, TEXT_LAYER]], handles),
     [100, 'AcDbText'],
     [10, x],
     [20, y],
@@ -131,7 +129,7 @@ function words(mark: TextMark, { at, scale }: Plane, handles: Handles): Tag[] {
 function line(mark: Extract<Mark, { kind: 'line' }>, { at }: Plane, handles: Handles): Tag[] {
   const [from, to] = [at(mark.x1, mark.y1), at(mark.x2, mark.y2)];
   return [
-    ...head('LINE', layerFor(mark), handles),
+    ...head('LINE', on(mark), handles),
     [100, 'AcDbLine'],
     [10, from.x],
     [20, from.y],

@@ -35,19 +35,36 @@ export interface Layer {
   readonly dashed: boolean;
 }
 
+/** What an ink's layer looks like. */
+export function layerAs(ink: Ink): Layer {
+  const { weight, dash } = LOOKS[ink];
+  const hundredths = weight * 100;
+  const nearest = WEIGHTS.reduce((best, known) =>
+    Math.abs(known - hundredths) < Math.abs(best - hundredths) ? known : best,
+  );
+  return { name: layerOf(ink), colour: lineColour(ink), weight: nearest, dashed: !!dash };
+}
+
 export function layers(): Layer[] {
-  const inks = Object.entries(LOOKS) as [Ink, (typeof LOOKS)[Ink]][];
-  const drawn = inks.map(([ink, { line, weight, dash }]): Layer => {
-    const hundredths = weight * 100;
-    const nearest = WEIGHTS.reduce((best, known) =>
-      Math.abs(known - hundredths) < Math.abs(best - hundredths) ? known : best,
-    );
-    return { name: layerOf(ink), colour: colourOf(line), weight: nearest, dashed: !!dash };
-  });
+  const inks = Object.keys(LOOKS) as Ink[];
   const words = [TEXT_LAYER, KEY_LAYER].map((name): Layer => {
     return { name, colour: 0x222222, weight: 18, dashed: false };
   });
-  return [...drawn, ...words];
+  return [...inks.map(layerAs), ...words];
+}
+
+/** A tone is dark enough for a line at this part of its brightness. */
+const DARKER = 0.55;
+
+/** There is no tone inside a plain outline, so its line has it, darker; else it is as on paper. */
+function lineColour(ink: Ink): number {
+  const { fill, line, hatch, dark } = LOOKS[ink];
+  if (hatch || dark || fill === 'none' || fill === '#fff') return colourOf(line);
+  const tone = colourOf(fill);
+  return [16, 8, 0].reduce(
+    (sum, shift) => sum + (Math.round(((tone >> shift) & 0xff) * DARKER) << shift),
+    0,
+  );
 }
 
 /** `#4a2418`, or `#555`. */

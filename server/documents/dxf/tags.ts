@@ -7,6 +7,7 @@ const WHOLE = (code: number) =>
   (code >= 60 && code <= 99) ||
   (code >= 170 && code <= 179) ||
   (code >= 270 && code <= 289) ||
+  (code >= 290 && code <= 299) ||
   (code >= 370 && code <= 379) ||
   (code >= 420 && code <= 429);
 

@@ -4,11 +4,11 @@ import { decisionFor, type RunInText } from '../findings/fit';
 import { copingUnfit } from '../findings/fit-coping';
 import type { Remark } from '../findings/remark';
 import type { Tally } from '../setting-out';
-import { type CutWay, type Fit, fitRun, type JointWay, type WayKind } from '../setting-out';
+import { type CutWay, type Fit, fitRun, type JointWay } from '../setting-out';
 import type { Origin } from '../working/term';
 import { type CopingMade, depthOf } from './coping-made';
 import { lengthText } from './lengths';
-import { limitsOf, type Masonry } from './masonry';
+import { limitsOf, type Masonry, waysIn } from './masonry';
 import type { TopRun } from './needs';
 
 export interface CopingRun {
@@ -45,15 +45,12 @@ export interface CopingCount {
   readonly cuts: number;
 }
 
-/** A pier’s face is what its bricks make: a cut or a cap comes before another size (common practice). */
-const ON_PIER: readonly WayKind[] = ['joints', 'half-bond', 'cut', 'cap', 'length'];
-
 /** Counts a run, and remarks when it does not work and no `fit` line settles it. */
 export function countCoping(run: CopingRun, masonry: Masonry, remarks: Remark[]): CopingCount {
   const limits = limitsOf(masonry.env, 'joints-accepted', masonry.jointTerms.perpend);
   const { endJoints, cap, made } = run;
   const length = run.to - run.from;
-  const prefer = cap ? ON_PIER : undefined;
+  const prefer = waysIn(masonry.env, cap ? 'pier-ways' : 'ways');
   const fit = fitRun({ length, piece: made.along, half: null, endJoints, limits, cap, prefer });
   const way = chosenWay(fit, run);
   const remark = copingUnfit(run, fit, way, masonry);

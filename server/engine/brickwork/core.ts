@@ -48,7 +48,7 @@ export function coreConcrete(
 ): MixNeed | undefined {
   const line = facts.line('core');
   const [apart] = spec.apart ?? [];
-  if (!line || line.word('fill') !== 'concrete' || !apart) return undefined;
+  if (line?.word('fill') !== 'concrete' || !apart) return undefined;
   const named = line.values.mix ? line : defaultLine(env, 'footing-mix');
   const mix = mixOf(named, env, line.origin);
   const note = 'the core between the faces, bed joints with it, as high as the courses';

@@ -1,6 +1,7 @@
 /** What every piece of brickwork stands on: its brick, its mix, its joints, and what joints anyone would accept. */
+import { wordOf } from '../resolve/book';
 import { type BlockFacts, defaultLine, defaultTerm, type Env } from '../resolve/env';
-import type { JointLimits, Joints, UnitSize } from '../setting-out';
+import type { JointLimits, Joints, UnitSize, WayKind } from '../setting-out';
 import type { Gap, Term } from '../working/term';
 import { type Brick, brickOf, type JointTerms, jointsOf, type Mix, mixOf } from './goods';
 import { unsaidIn } from './unsaid';
@@ -48,8 +49,17 @@ export function limitsOf(
   const factor = value?.kind === 'quantity' ? (value.unit?.factor.toNumber() ?? 1) : 1;
   const low = value?.kind === 'quantity' ? value.low.toNumber() * factor : meant;
   const high = value?.kind === 'quantity' ? (value.high ?? value.low).toNumber() * factor : meant;
-  const leastCut = defaultLine(env, 'least-cut')?.number('length') ?? 0;
-  return { least: Math.min(low, meant), most: Math.max(high, meant), best: meant, leastCut };
+  const mm = (line: string) => defaultLine(env, line)?.number('length') ?? 0;
+  const least = Math.min(low, meant);
+  const most = Math.max(high, meant);
+  return { least, most, best: meant, leastCut: mm('least-cut'), wholeWorth: mm('whole-worth') };
+}
+
+/** Kinds of way out, most welcome first, as a library ranks them; nothing where none does. */
+export function waysIn(env: Env, key: 'ways' | 'pier-ways'): readonly WayKind[] | undefined {
+  const value = defaultLine(env, key)?.values.ways;
+  if (value?.kind !== 'list') return undefined;
+  return value.of.map((each) => wordOf(each.way) as WayKind);
 }
 
 export function kerfOf(env: Env): number {

@@ -151,7 +151,9 @@ export interface WorkFacts {
   readonly settingOut?: SettingOut;
   /** The same as it lies on plan, without what is another wall's at a quoin; left out where it is no other. */
   readonly laid?: SettingOut;
+  /** Corners it makes with other walls of the job, and other walls it runs into. */
   readonly joins?: readonly WallJoin[];
+  readonly tees?: readonly WallJoin[];
   readonly tops?: readonly TopRun[];
   /** The cut list, made when somebody asks for it. */
   readonly cuts?: () => readonly CutPart[];

@@ -46,7 +46,7 @@ export function planOf(facts: BlockFacts, masonry: Masonry, remarks: Remark[]): 
   );
   const [along, across] = halves as [number, number];
   if (along < 1 || across < 1) return undefined;
-  if (!bondsThrough(unit, joints.perpend)) {
+  if (!bondsThrough(unit, joints.perpend, masonry.env)) {
     remarks.push(brickShape(masonry));
     return undefined;
   }

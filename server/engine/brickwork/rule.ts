@@ -33,13 +33,12 @@ function suits(rule: LineFacts, { env, brick }: Masonry): boolean {
   const line = env.book.all('defaults', 'brick').find((s) => s.block === rule.block);
   if (!line) return true;
   const meant = brickOf(new LineFacts(line.block, line.line, env), env, rule.origin).size;
-  return !meant || !brick.size || alike(brick.size, meant);
-}
-
-function alike(a: UnitSize, b: UnitSize): boolean {
-  const near = (x: number, y: number) => Math.abs(x - y) <= y * ABOUT;
-  return near(a.length, b.length) && near(a.height, b.height);
+  const within = defaultLine(env, 'rule-within')?.number('share') ?? 0;
+  return !meant || !brick.size || alike(brick.size, meant, within);
 }
 
 /** A face this much larger or smaller still has the same rule, which is itself rounded. */
-const ABOUT = 0.03;
+function alike(a: UnitSize, b: UnitSize, within: number): boolean {
+  const near = (x: number, y: number) => Math.abs(x - y) <= y * within;
+  return near(a.length, b.length) && near(a.height, b.height);
+}

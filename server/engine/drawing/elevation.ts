@@ -1,5 +1,6 @@
 import type { FaceShape } from '../brickwork/needs';
 import type { SettingOut } from '../setting-out';
+import { type BandShown, bandKeys, bandsIn } from './bands-in-face';
 import { brickBoxes, brickCount, plainAreas } from './brickwork';
 import type { Topping } from './coping';
 import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTops } from './coping';
@@ -9,8 +10,9 @@ import { keysOf } from './keys';
 import { lengthOn, type Units, withUnit } from './lengths';
 import { mirrored } from './mirrored';
 import type { Box, Drawing } from './model';
-import { type PlacedPier, pierBricks } from './pier-bricks';
-import { groundAndDpc, openingMarks, pierMarks } from './things';
+import type { PlacedPier } from './pier-bricks';
+import { piersIn } from './piers-in-face';
+import { groundAndDpc, openingMarks } from './things';
 import type { View, Visible } from './view';
 import { clip, viewOf } from './view';
 
@@ -23,6 +25,8 @@ export interface ElevationOptions {
   visible?: Visible;
   /** Piers whose plans are known, drawn brick by brick; the others are ruled in courses. */
   piers?: readonly PlacedPier[];
+  /** Courses `from` (inclusive) to `to` (exclusive) in another brick. */
+  bands?: readonly BandShown[];
   /** Heads, lintels, arches and sills, over the bricks of the wall. */
   shapes?: readonly FaceShape[];
   /** Copings and caps, on the wall and on its piers. */
@@ -36,8 +40,6 @@ export interface ElevationOptions {
 }
 
 const MOST_BRICKS = 20_000;
-/** A pier of more courses is drawn plain. */
-const MOST_HIGH = 2000;
 
 /** From the leftmost thing drawn to the rightmost, and up to the highest: toothing and overhangs stand out past the wall. */
 function extentOf(boxes: readonly Box[], view: View) {
@@ -82,30 +84,13 @@ export function elevation(out: SettingOut, options: ElevationOptions): Drawing {
   return mirrored(faceOf(backOf(out), { ...options, visible }), length);
 }
 
-/** Piers brick by brick where their plans are known and not too much to draw, else plain. */
-function piersIn(view: View, options: ElevationOptions, shown: boolean, units: Units) {
-  const { piers = [], face = 'front' } = options;
-  const { spec } = view.out;
-  const drawn = shown
-    ? piers.filter(({ high, courses }) => courses.length && high <= MOST_HIGH)
-    : [];
-  const courses = { from: view.from, to: view.to };
-  const seen = { face, unit: spec.unit, bed: spec.joints.bed, units, courses };
-  const bricks = drawn.map((pier) => pierBricks(pier, seen));
-  return {
-    boxes: bricks.flatMap((b) => b.boxes).flatMap((box) => clip(view, box) ?? []),
-    labels: bricks.flatMap((b) => b.labels).filter(({ x }) => x > view.left && x < view.right),
-    plain: pierMarks(view, new Set(drawn.map(({ name }) => name))),
-  };
-}
-
 /** The front face of what is given. */
 function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
   const { units = 'millimetres' } = options;
   const view = viewOf(out, options.visible);
   const shown = brickCount(view) <= (options.mostBricks ?? MOST_BRICKS);
   const bricks = shown ? brickBoxes(view, units) : { boxes: plainAreas(view), labels: [] };
-  const piers = piersIn(view, options, shown, units);
+  const piers = piersIn(view, shown ? (options.piers ?? []) : [], options.face ?? 'front', units);
   const things = [...openingMarks(view), ...piers.plain];
   const toppings = view.whole ? (options.toppings ?? []) : [];
   const above = toppings.flatMap(toppingBoxes).flatMap((box) => clip(view, box) ?? []);
@@ -113,6 +98,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
     ...things.flatMap((thing) => thing.boxes),
     ...bricks.boxes,
     ...piers.boxes,
+    ...bandsIn(view, options.bands ?? []),
     ...above,
   ];
   const extent = extentOf(boxes, view);
@@ -140,6 +126,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
     rod: { gauge: out.gauge, courses: view.to, every: 4 },
     keys: [
       ...keysOf(boxes, options.dpc !== undefined, units),
+      ...bandKeys(boxes, options.bands ?? []),
       ...shapeKeys(shapes, toppingKeys(toppings)),
     ],
     notes: [...(shown ? [] : ['Too many bricks to draw one by one.']), ...toppingNotes(toppings)],

@@ -1,5 +1,6 @@
 /** Drawings of work as plain data: one model for screen, SVG, PDF and DXF. */
 
+export type { BandShown } from './bands-in-face';
 export type { DrawnBrick } from './bricks';
 export { bricksOf } from './bricks';
 export type { Topping } from './coping';

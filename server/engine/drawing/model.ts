@@ -34,6 +34,7 @@ export type Style =
   | 'mark'
   | 'rod'
   | 'dimension'
+  | 'band'
   | 'reused';
 
 export interface Point {

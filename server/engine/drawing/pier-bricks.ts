@@ -25,8 +25,7 @@ export function planIn(
   return courses[(course - base) % courses.length];
 }
 
-/** A brick behind shows beside the one before it only where it is wider than a joint and a bit, mm. */
-const JOINT = 15;
+/** What shows of a brick behind others through the joint between them is not drawn, mm. */
 const SLIVER = 30;
 
 type Span = [from: number, to: number];
@@ -34,13 +33,14 @@ type Span = [from: number, to: number];
 /** What of a span is not behind others. */
 function open(span: Span, before: readonly Span[]): Span[] {
   let parts = [span];
-  for (const [from, to] of before)
-    parts = parts.flatMap(([a, b]): Span[] => {
-      const left: Span = [a, Math.min(b, from - JOINT)];
-      const right: Span = [Math.max(a, to + JOINT), b];
-      return b < from - JOINT || a > to + JOINT ? [[a, b]] : [left, right];
-    });
-  return parts.filter(([a, b]) => b - a > SLIVER);
+  for (const [from, to] of before) {
+    const cut = parts.flatMap(([a, b]): Span[] => [
+      [a, Math.min(b, from)],
+      [Math.max(a, to), b],
+    ]);
+    parts = cut.filter(([a, b]) => b - a > SLIVER);
+  }
+  return parts;
 }
 
 /** Whole bricks by the side they show; a three-quarter bat across shows its end. */

@@ -111,7 +111,7 @@ function keysIn(view: PlanView, boxes: readonly Box[]): Key[] {
   const sizes = [...new Set(cuts.map((cut) => sizeOf(cut, view.unit, view.units)))];
   const few = sizes.length <= 4 ? ` ${withUnit(sizes.join(', '), view.units)}` : '';
   const cut: Key[] = sizes.length ? [{ style: 'cut', text: `cut${few}` }] : [];
-  const core: Key[] = view.cores?.length ? [{ style: 'core', text: 'filled' }] : [];
+  const core: Key[] = view.cores?.length ? [{ style: 'core', text: 'core' }] : [];
   return [...pieceWords(boxes), ...cut, ...core];
 }
 

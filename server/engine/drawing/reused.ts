@@ -36,13 +36,18 @@ export function rebuiltElevation(
 ): Drawing {
   const drawing = elevation(out, options);
   const marks = marked(drawing.boxes, reused);
+  const notes = noteOn(reused);
+  const { courses } = out.spec;
   return {
     ...drawing,
+    description: `Elevation of a part of a wall built again, ${courses} courses high. ${notes.join(' ')}`,
+    // It may begin anywhere up the wall.
+    strokes: drawing.strokes.filter(({ style }) => style !== 'ground'),
     boxes: [...drawing.boxes, ...marks],
     keys: [
       ...drawing.keys,
       ...(marks.length ? [{ style: 'reused' as const, text: 'reused brick' }] : []),
     ],
-    notes: [...drawing.notes, ...noteOn(reused)],
+    notes: [...drawing.notes, ...notes],
   };
 }

@@ -99,6 +99,8 @@ function stripDrawing(
   const whole = boxes.filter((box) => box.style === 'cut' && all.includes(box));
   const cuts = boxes.filter((box) => box.style === 'cut');
   const labels: Label[] = (whole.length ? whole : cuts).map((box) => cutLabel(box, units));
+  // Along a wall from its left end; a cap by itself.
+  const origin = topping.kind === 'cap' ? topping.from : 0;
   const through = [...new Set([bottom, faces.front, faces.back, top])].sort((a, b) => a - b);
   return {
     title: '',
@@ -114,7 +116,7 @@ function stripDrawing(
     ],
     labels,
     chains: [
-      { side: 'below', form: 'running', stops: stopsOf(boxes, strip) },
+      { side: 'below', form: 'running', stops: stopsOf(boxes, strip), origin },
       { side: 'right', form: 'between', stops: through },
     ],
     rod: null,
@@ -143,12 +145,16 @@ function groupsOf(
   }));
 }
 
-/** What a run is called, and where it begins: there may be several. */
+/** What a run is called, and where it begins, as there may be several; a cap by its sides. */
 function titleOf(topping: Topping, units: Units): string {
   const text = toppingKeys([topping])[0]!.text;
-  const from = withUnit(lengthOn(units, topping.from), units);
-  const to = withUnit(lengthOn(units, topping.to), units);
-  return `${text[0]!.toUpperCase()}${text.slice(1)}, ${from} to ${to}`;
+  const name = `${text[0]!.toUpperCase()}${text.slice(1)}`;
+  const length = (mm: number) => lengthOn(units, mm);
+  const { from, to, deep } = topping;
+  if (topping.kind !== 'cap')
+    return `${name}, ${withUnit(length(from), units)} to ${withUnit(length(to), units)}`;
+  const sides = [to - from, ...(deep ?? [])].map(length).join(' x ');
+  return `${name}, ${withUnit(sides, units)}`;
 }
 
 export function topPlans(toppings: readonly Topping[], options: TopPlanOptions): DrawingSet {

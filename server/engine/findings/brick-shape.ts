@@ -2,16 +2,18 @@
 
 import { lengthText } from '../brickwork/lengths';
 import type { Masonry } from '../brickwork/masonry';
+import { defaultLine, type Env } from '../resolve/env';
 import type { UnitSize } from '../setting-out';
 import type { Remark } from './remark';
 
-/** As many joints as may stand between two widths before they are no longer a brick’s length: room for old bricks. */
-const MOST_JOINTS = 2.5;
-
-/** L = 2 W + j for every brick of the published formats, within what old bricks vary. */
-export function bondsThrough({ length, width }: UnitSize, joint: number): boolean {
+/**
+ * L = 2 W + j for every brick of the published formats; between the widths of old ones stand as many joints as a
+ * library allows. Without one a brick is what it is.
+ */
+export function bondsThrough({ length, width }: UnitSize, joint: number, env: Env): boolean {
+  const most = defaultLine(env, 'joints-in-length')?.number('joints');
   const between = length - 2 * width;
-  return between > 0 && between <= MOST_JOINTS * joint;
+  return between > 0 && (most === undefined || between <= most * joint + 1e-9);
 }
 
 export function brickShape(masonry: Masonry): Remark {

@@ -4,12 +4,11 @@ import { lengthText, sizeText } from '../brickwork/lengths';
 import { type BlockFacts, defaultLine, type Env } from '../resolve/env';
 import type { Remark } from './remark';
 
-/** Caps are asked for to the next 5 mm. */
-const STEP = 5;
-
-/** A cap that reaches far enough over faces of so many mm. */
-export function capFor(faces: readonly number[], reach: number): number[] {
-  return faces.map((side) => Math.ceil((side + 2 * reach) / STEP) * STEP);
+/** A cap that reaches far enough over faces of so many mm, in the steps that a library asks for caps in. */
+export function capFor(faces: readonly number[], reach: number, env: Env): number[] {
+  const step = defaultLine(env, 'cap-step')?.number('length') ?? 0;
+  const up = (mm: number) => (step > 0 ? Math.ceil(mm / step - 1e-9) * step : mm);
+  return faces.map((side) => up(side + 2 * reach));
 }
 
 /** `width` and `depth` of the pier, mm. Nothing when no library says how far a cap should reach. */
@@ -26,7 +25,7 @@ export function capOverhang(
   if (!line || !sides || !wanted || reach === undefined) return undefined;
   const over = Math.min((sides[0]! - width) / 2, (sides[1]! - depth) / 2);
   if (over >= reach) return undefined;
-  const enough = capFor([width, depth], reach);
+  const enough = capFor([width, depth], reach, env);
   const how =
     over < 0 ? 'does not cover the pier' : `reaches ${lengthText(env, over)} over the faces`;
   const source = wanted.line.syntax.comment?.text.replace(/^#\s*/, '') ?? '';

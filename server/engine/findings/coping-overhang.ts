@@ -19,7 +19,7 @@ export function copingOverhang(
   const wall = thicknessOf(thickness, unit, joints.perpend);
   const over = (sides[1]! - wall) / 2;
   if (over >= reach) return undefined;
-  const [wide] = capFor([wall], reach);
+  const [wide] = capFor([wall], reach, env);
   const enough = sizeText(env, [sides[0]!, wide!, ...sides.slice(2)]);
   const how = over < 0 ? 'does not cover' : `reaches ${lengthText(env, over)} over each face of`;
   const source = wanted.line.syntax.comment?.text.replace(/^#\s*/, '') ?? '';

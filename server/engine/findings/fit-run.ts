@@ -2,10 +2,20 @@
 
 import { lengthText } from '../brickwork/lengths';
 import type { Masonry } from '../brickwork/masonry';
+import { whyBroken } from '../brickwork/wall/bond-choice';
+import type { LaidCut } from '../brickwork/wall/laid-cut';
 import type { Env } from '../resolve/env';
 import type { Fit, LengthWay, Segment } from '../setting-out';
 import type { Origin } from '../working/term';
-import { decisionFor, numbersText, type RunInText, reckonedText, settled, waysOf } from './fit';
+import {
+  cutText,
+  decisionFor,
+  numbersText,
+  type RunInText,
+  reckonedText,
+  settled,
+  waysOf,
+} from './fit';
 import type { Remark, RemarkWay } from './remark';
 
 export interface WallRun {
@@ -14,6 +24,8 @@ export interface WallRun {
   readonly between: string;
   readonly origin: Origin;
   readonly segment: Segment;
+  /** The cut it is laid with, what is decided taken into account. */
+  readonly laid: LaidCut | undefined;
   readonly fit: Fit;
   /** Lengths near it on which the bond closes. */
   readonly closing: () => readonly LengthWay[];
@@ -22,10 +34,10 @@ export interface WallRun {
 export function runUnfit(run: WallRun, masonry: Masonry): Remark | undefined {
   if (run.fit.works !== 'no') return undefined;
   const decision = decisionFor(run.text.home, run.text.name);
-  if (settled(run.fit, decision)) return undefined;
+  if (settled(run.fit, decision, run.laid)) return undefined;
   const { env } = masonry;
   const stale = decision ? ' What its fit line says no longer answers this length.' : '';
-  const message = `The wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}) does not work in whole or half bricks: ${numbersText(run.fit, run.text, env)}.${stale} ${reckonedText(reckoned(run.segment, env))}`;
+  const message = `The wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}) does not work in whole or half bricks: ${numbersText(run.fit, run.text, env)}.${stale} ${reckonedText(reckoned(run, env))}`;
   return {
     code: 'fit-run',
     about: run.text.name,
@@ -37,10 +49,9 @@ export function runUnfit(run: WallRun, masonry: Masonry): Remark | undefined {
 }
 
 /** As the stretch was laid: with a cut wherever one can be made. */
-function reckoned({ runs }: Segment, env: Env): string {
-  const pieces = runs.flatMap((r) => r.groups.flatMap((g) => g.pieces));
-  if (!pieces.length) return 'No brick is';
-  if (pieces.some((p) => p.piece === 'cut')) return 'A cut is';
+function reckoned({ segment: { runs }, laid }: WallRun, env: Env): string {
+  if (laid) return `${cutText(laid, env)} ${laid.lengths.length + laid.each > 2 ? 'are' : 'is'}`;
+  if (!runs.some((r) => r.groups.length)) return 'No brick is';
   return `Joints of ${lengthText(env, runs[0]!.joint)} are`;
 }
 
@@ -51,7 +62,9 @@ export function bondBroken(run: WallRun, masonry: Masonry): Remark | undefined {
   if (decisionFor(run.text.home, run.text.name)?.how === 'half-bond') return undefined;
   const { env } = masonry;
   const at = lengthText(env, broken[0]!.at);
-  const message = `The bond does not close on the wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}): it is broken ${at} from the left end. Nothing is wrong with that if it is meant.`;
+  const { opening } = broken[0]!;
+  const where = opening === undefined ? 'in the middle' : `under or over the opening ${opening}`;
+  const message = `The bond does not close on the wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}): it is broken ${at} from the left end, ${where}. ${whyBroken(broken[0]!.where)} Nothing is wrong with that if it is meant.`;
   return {
     code: 'bond-broken',
     about: run.text.name,

@@ -1,8 +1,10 @@
 /** What the fit findings share: ways out as edits, and the sentences about a run. */
 
+import { listed } from '../../../grammar/read/numbers';
 import { lengthText } from '../brickwork/lengths';
+import type { LaidCut } from '../brickwork/wall/laid-cut';
 import type { BlockFacts, Env } from '../resolve/env';
-import type { CutWay, Fit, LengthWay, Way } from '../setting-out';
+import { type CutWay, type Fit, isPoor, type LengthWay, type Way } from '../setting-out';
 import { lineAfter, type RemarkWay } from './remark';
 
 /** How a run is named in a `fit` line, and how its ways out are written. */
@@ -14,6 +16,8 @@ export interface RunInText {
   readonly move?: (way: LengthWay) => RemarkWay | undefined;
   /** Other sizes that work, where the run’s length is not said by itself. */
   readonly others?: () => RemarkWay[];
+  /** The cut as its courses are laid with one, where they are laid otherwise than as wholes beside one cut. */
+  readonly cutAs?: (where: CutWay['where']) => LaidCut | undefined;
   /** The edit that puts a cap in place of bricks on edge. */
   readonly cap?: () => RemarkWay | undefined;
   /** What its pieces are called: bricks, bricks on edge, courses. */
@@ -21,15 +25,26 @@ export interface RunInText {
 }
 
 export function waysOf(fit: Fit, run: RunInText, env: Env): RemarkWay[] {
-  const poor = (way: Way) => (way.kind === 'joints' || way.kind === 'half-bond') && !way.acceptable;
   const found = (of: readonly Way[]) => of.flatMap((way) => wayOf(way, run, env) ?? []);
-  const good = found(fit.ways.filter((w) => !poor(w)));
-  const ways = [
-    ...good,
-    ...(run.others?.() ?? []),
-    ...found(fit.ways.filter(poor)).map((way) => ({ ...way, last: true })),
-  ];
+  const good = withOthers(
+    fit.ways.filter((w) => !isPoor(w)),
+    found,
+    run,
+  );
+  const ways = [...good, ...found(fit.ways.filter(isPoor)).map((way) => ({ ...way, last: true }))];
   return ways.map((way, i) => ({ ...way, preferred: i === 0 }));
+}
+
+/** Other sizes stand where other lengths do. */
+function withOthers(
+  ways: readonly Way[],
+  found: (of: readonly Way[]) => RemarkWay[],
+  run: RunInText,
+): RemarkWay[] {
+  const at = ways.findIndex((w) => w.kind === 'length');
+  const place = at < 0 ? ways.length : at;
+  const others = run.others?.() ?? [];
+  return [...found(ways.slice(0, place)), ...others, ...found(ways.slice(place))];
 }
 
 function wayOf(way: Way, run: RunInText, env: Env): RemarkWay | undefined {
@@ -47,7 +62,9 @@ function wayOf(way: Way, run: RunInText, env: Env): RemarkWay | undefined {
         `${way.wholes || ''}½ ${way.wholes ? run.pieces : one(run)} (half-bond) with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
       );
     case 'cut':
-      return decide(run, cutWords(way, env), cutTitle(way, run, env));
+      return run.cutAs
+        ? laidCutWay(run.cutAs(way.where), way, run, env)
+        : decide(run, cutWords(way.cut, way, env), cutTitle(way, run, env));
     case 'length':
       return run.move?.(way);
     case 'cap':
@@ -68,8 +85,35 @@ function judged(acceptable: boolean): string {
   return acceptable ? '' : ', wider or tighter than anyone would accept';
 }
 
-function cutWords(way: CutWay, env: Env): string {
-  return `cut ${lengthText(env, way.cut)} at ${way.where}`;
+function cutWords(cut: number, { where }: CutWay, env: Env): string {
+  return `cut ${lengthText(env, cut)} at ${where}`;
+}
+
+/** What the courses are laid with once this is decided. */
+function laidCutWay(
+  laid: LaidCut | undefined,
+  way: CutWay,
+  run: RunInText,
+  env: Env,
+): RemarkWay | undefined {
+  if (!laid) return undefined;
+  const title = `${cutText(laid, env)}, joints of ${lengthText(env, laid.joint)}`;
+  return decide(run, cutWords(laid.lengths[0]!, way, env), title);
+}
+
+/** More lengths than this are not told one by one. */
+const MOST_LENGTHS = 4;
+
+/** “A cut of 175.5 mm in each course at the middle”, “cuts of 142.3 mm and 198.5 mm by turns at the left”. */
+export function cutText({ lengths, each, at }: LaidCut, env: Env): string {
+  const place = at === 'both' ? 'at either end' : `at the ${at}`;
+  const told = lengths.slice(0, MOST_LENGTHS).map((mm) => lengthText(env, mm));
+  const more = lengths.length > told.length ? [`${lengths.length - told.length} others`] : [];
+  const of = listed([...told, ...more], 'and');
+  if (lengths.length > 1) return `Cuts of ${of} by turns ${place}`;
+  return each > 1
+    ? `${each} cuts of ${of} in a course ${place}`
+    : `A cut of ${of} in each course ${place}`;
 }
 
 function cutTitle(way: CutWay, run: RunInText, env: Env): string {
@@ -77,7 +121,7 @@ function cutTitle(way: CutWay, run: RunInText, env: Env): string {
   const wholes = way.wholes
     ? `${way.wholes} whole ${way.wholes === 1 ? one(run) : run.pieces} and `
     : '';
-  return `${wholes}${cuts} of ${lengthText(env, way.cut)} at the ${way.where}, joints of ${lengthText(env, way.joint)}`;
+  return `${wholes}${cuts} of ${lengthText(env, way.cut)} at the ${way.where}, joints of ${lengthText(env, way.joint)}${way.short ? ', shorter than anyone would lay' : ''}`;
 }
 
 /** Writes the decision under the last line of its heading, or in place of an older one. */
@@ -140,13 +184,23 @@ export function decisionFor(home: BlockFacts, name: string): Decision | undefine
   };
 }
 
-/** Whether what was decided still answers the run as it is now. */
-export function settled(fit: Fit, decision: Decision | undefined): boolean {
+/** Whether what was decided still answers the run as it is now. `laid` is the cut as it lies in courses. */
+export function settled(
+  fit: Fit,
+  decision: Decision | undefined,
+  laid?: LaidCut | undefined,
+): boolean {
   if (!decision) return false;
+  if (laid && decision.how === 'cut')
+    return decision.cut === undefined || laid.lengths.some((mm) => agree(mm, decision.cut!));
   if (decision.how !== 'cut') return fit.ways.some((w) => w.kind === decision.how);
   const cuts = fit.ways.filter((w): w is CutWay => w.kind === 'cut');
   if (decision.cut === undefined) return cuts.length > 0;
-  return cuts.some((w) => Math.abs(w.cut - decision.cut!) <= CUT_AGREES);
+  return cuts.some((w) => agree(w.cut, decision.cut!));
+}
+
+function agree(a: number, b: number): boolean {
+  return Math.abs(a - b) <= CUT_AGREES;
 }
 
 /** A cut is marked by hand to the millimetre; sixteenths of an inch are rounded by up to 0.8 mm. */

@@ -75,13 +75,14 @@ function rowsFor(halves: number, thickness: number, env: Env): Allowed[] {
   const found: Allowed[] = [];
   for (const block of env.book.blocksOf('limit')) {
     const limit = new BlockFacts(block, block.read.heading!, env);
+    const nominal = Math.max(SAME, limit.line('nominal')?.number('within') ?? 0);
     for (const line of limit.lines('allow')) {
       const bricks = line.number('bricks');
       const thick = line.number('thick');
       const same =
         bricks !== undefined
           ? halvesOf(bricks) === halves
-          : thick !== undefined && Math.abs(thick - thickness) <= NOMINAL;
+          : thick !== undefined && Math.abs(thick - thickness) <= nominal;
       const height = line.number('height');
       if (same && height !== undefined)
         found.push({ zone: line.word('zone'), height, line, limit });
@@ -90,8 +91,8 @@ function rowsFor(halves: number, thickness: number, env: Env): Allowed[] {
   return found;
 }
 
-/** Tables give nominal thickness, joint included: 8 in for 7 5/8. */
-const NOMINAL = 12;
+/** Thicknesses nearer than this are the same, mm, where a table is not of nominal ones. */
+const SAME = 0.5;
 
 function overHeight(over: Over, env: Env): Remark {
   const { facts, height, row } = over;

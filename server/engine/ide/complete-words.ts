@@ -14,6 +14,8 @@ export function wordsFor(what: string, block: SourceBlock | undefined, job: Job)
       return job.book.all('currencies', 'code').map(({ line }) => word(line.syntax.key!.text));
     case 'run':
       return runs(block, job).map(word);
+    case 'run of an opening':
+      return OPENING_RUNS.map(word);
     case 'unit of area':
       return units('area');
     case 'unit of distance':
@@ -22,6 +24,9 @@ export function wordsFor(what: string, block: SourceBlock | undefined, job: Job)
       return (TIMES[what] ?? []).map(word);
   }
 }
+
+/** As the findings of an opening name them. */
+const OPENING_RUNS = ['head', 'head-height', 'lintel-height', 'subsill', 'arch'];
 
 const TIMES: Readonly<Record<string, readonly string[]>> = {
   'h or day': ['h', 'day'],

@@ -22,15 +22,16 @@ export type {
   WayKind,
   Where,
 } from './fit/fit';
-export { fitRun, PREFERENCE } from './fit/fit';
+export { fitRun, isPoor } from './fit/fit';
 export type { Row } from './fit/halves';
 export { sizeOf } from './fit/halves';
 export { fitHeight, gaugeJoint, heightOf } from './fit/height';
 export type {
-  ChainWall,
+  ChainQuestion,
+  CornerWall,
   Courses,
-  Giving,
   GivingWay,
+  LetIn,
   MovementGap,
   PanelQuestion,
   Parity,
@@ -42,13 +43,16 @@ export type {
 export {
   backInPlace,
   begunWith,
+  bondsAt,
   chooseChain,
   coursesAt,
   givesWay,
   layCorners,
+  letIn,
   MOST_GAPS,
   panelsOf,
   runOn,
+  wayAt,
 } from './join';
 export { depthsOf, rowsOf } from './lay/rows';
 export { setOut } from './lay/set-out';
@@ -78,6 +82,8 @@ export { placeCourse } from './place/course';
 export type { RowPiece } from './place/face';
 export { bricksOf, piecesIn } from './place/face';
 export { between } from './tops/between';
+export type { CornerEnd, CornerTop } from './tops/corner';
+export { copingAtCorner } from './tops/corner';
 export type { Tile, TileCourse, TileLine, TileRun } from './tops/creasing';
 export { creasingCourse, creasingLines, creasingWidth, halfTile } from './tops/creasing';
 export type { Fall } from './tops/falls';

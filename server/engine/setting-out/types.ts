@@ -189,6 +189,8 @@ export interface LaidRun {
   /** Joints at the ends themselves: 1 where the end is toothed or butted. */
   endJoints: { left: 0 | 1; right: 0 | 1 };
   groups: readonly PieceGroup[];
+  /** Mm by which the course is more wall of the whole thickness than its `length` (or less), where rows behind it end elsewhere, round a corner. */
+  extra?: number;
 }
 
 /** Where the bond had to be broken, and why. */
@@ -252,8 +254,9 @@ export interface SettingOut {
   /** Mm through the wall. */
   thickness: number;
   /**
-   * Perpends of the face that lap less than a broken bond may over a sill or head, near ends and breaks,
-   * where no way of laying the stretches mends it; the lowest first, at most 200.
+   * Perpends of the face that all but stand over one another (a lap under an eighth of a brick) where
+   * stretches of unlike ends meet, at a sill or a head, and no way of laying them was found that mends
+   * it; the lowest first, at most 200. Always empty for a bond that asks for no lap.
    */
   poorLaps: readonly PoorLap[];
   /** Pairs of openings or piers that stand in each other's place. */

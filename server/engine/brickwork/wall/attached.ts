@@ -19,9 +19,6 @@ export interface Attached {
   readonly spec: WallSpec;
 }
 
-/** More different piers than any wall has: each takes a search. */
-const MOST = 12;
-
 /** Bonds the attached piers of a wall into it; one that no plan bonds is left in its line, with a remark. */
 export function attachedIn(plan: WallPlan, env: Env, remarks: Remark[]): Attached {
   const all = plan.piers.flatMap((pier, index) => {
@@ -29,7 +26,7 @@ export function attachedIn(plan: WallPlan, env: Env, remarks: Remark[]): Attache
     return shape ? [{ index, shape }] : [];
   });
   if (!all.length) return { plan, spec: plan.spec };
-  const { spec, laid } = attachPiers(plan.spec, all.slice(0, MOST), setOut);
+  const { spec, laid } = attachPiers(plan.spec, all, setOut);
   const without = all.filter(({ index }) => !laid.has(index));
   const { unit, joints } = plan.spec;
   const half = (unit.length + joints.perpend) / 2;

@@ -10,6 +10,7 @@ import { bricksMade, type CopingMade, precastMade } from '../coping-made';
 import { type Creasing, creasingHeight, creasingOf } from '../creasing';
 import { sizeText } from '../lengths';
 import { limitsOf, type Masonry, thicknessOf } from '../masonry';
+import type { CopingCorners } from './coping-corners';
 import type { PierFacts, WallPlan } from './spec';
 
 /** Those of the piers in a wall. */
@@ -45,13 +46,17 @@ export function creasingIn(masonry: Masonry, { spec }: WallPlan): Creasing | und
 }
 
 /** The wall’s own runs: at each level of its top, between what interrupts it there. */
-export function wallRuns(masonry: Masonry, plan: WallPlan): CopingRun[] {
+export function wallRuns(
+  masonry: Masonry,
+  plan: WallPlan,
+  corners: CopingCorners = {},
+): CopingRun[] {
   const line = masonry.facts.line('coping');
   const made = line && madeFor(line, masonry, plan);
   if (!line || !made) return [];
   const creasing = creasingIn(masonry, plan);
   const over = creasing && creasingHeight(creasing, plan.spec.joints.bed);
-  const stretches = plan.top.flatMap((_, i) => stretchesAt(i, plan));
+  const stretches = plan.top.flatMap((_, i) => stretchesAt(i, plan, corners));
   return stretches.map(({ from, to, joints, level }, i) => ({
     from,
     to,
@@ -77,12 +82,14 @@ interface Stretch {
 }
 
 /** Along one level of the top, piers interrupt the coping, unless they are as high and have no top of their own. */
-function stretchesAt(index: number, plan: WallPlan): Stretch[] {
-  const { from, to, level } = plan.top[index]!;
+function stretchesAt(index: number, plan: WallPlan, corners: CopingCorners): Stretch[] {
+  const { level } = plan.top[index]!;
   const stretches: Stretch[] = [];
-  let at = from;
-  let joint = endJoint(index, -1, plan);
-  for (const stop of [...stopsAt(level, plan), { from: to, to, joint: endJoint(index, 1, plan) }]) {
+  const left = endAt(index, -1, plan, corners);
+  const right = endAt(index, 1, plan, corners);
+  const to = right.at;
+  let { at, joint } = left;
+  for (const stop of [...stopsAt(level, plan), { from: to, to, joint: right.joint }]) {
     const end = Math.min(stop.from, to);
     if (end > at) stretches.push({ from: at, to: end, joints: joint + stop.joint, level });
     if (stop.to > at) {
@@ -94,11 +101,19 @@ function stretchesAt(index: number, plan: WallPlan): Stretch[] {
   return stretches;
 }
 
-/** A joint where the level butts against a higher part of the wall, or the wall against something; none at a free end. */
-function endJoint(index: number, side: -1 | 1, { top, spec }: WallPlan): number {
+/**
+ * Where a level’s coping ends, and whether with a joint: it butts against a higher part of the wall, against what the
+ * wall butts against, or at a corner against the other wall or its coping; none at a free end.
+ */
+function endAt(index: number, side: -1 | 1, { top, spec }: WallPlan, corners: CopingCorners) {
+  const { from, to, level } = top[index]!;
+  const end = side < 0 ? from : to;
   const next = top[index + side];
-  if (next) return next.level > top[index]!.level ? 1 : 0;
-  return (side < 0 ? spec.left : spec.right) === 'stopped' ? 0 : 1;
+  if (next) return { at: end, joint: next.level > level ? 1 : 0 };
+  const corner = corners[side < 0 ? 'left' : 'right'];
+  if (corner) return { at: end - side * corner.inset, joint: corner.joint };
+  const kind = side < 0 ? spec.left : spec.right;
+  return { at: end, joint: kind === 'stopped' ? 0 : 1 };
 }
 
 function stopsAt(level: number, { spec, piers }: WallPlan) {
@@ -194,7 +209,7 @@ function capInstead(
   const line = facts.line('coping')!;
   const reach = defaultLine(masonry.env, 'coping-overhang')?.number('length');
   if (reach === undefined || facts.line('cap')) return undefined;
-  const text = `cap ${sizeText(masonry.env, capFor(faces, reach))}`;
+  const text = `cap ${sizeText(masonry.env, capFor(faces, reach, masonry.env))}`;
   const edits = [{ block: line.block, span: line.line.syntax.span, text }];
   return { title: `A ${text.replace('cap', 'cap of')} instead of ${made.pieces}`, edits };
 }

@@ -38,6 +38,8 @@ export interface WallCounts {
   /** As it lies on plan: in the courses that give way at a quoin, without what is the other wall’s. */
   readonly laid: SettingOut;
   readonly quoins: readonly Quoin[];
+  readonly tees: Cornered['tees'];
+  readonly blocks: Cornered['blocks'];
   /** Its stretches between fixed points, from the left. */
   readonly runs: readonly WallRun[];
   /** Stretches of wall between fixed points, above the damp course. */
@@ -53,7 +55,7 @@ export interface WallCounts {
 export function countWall(
   masonry: Masonry,
   { plan, runs }: LaidAlone,
-  { face, laid, quoins }: Cornered,
+  { face, laid, quoins, tees, blocks }: Cornered,
 ): WallCounts {
   const zones = zonesOf(masonry, plan);
   const wall = counted(
@@ -77,7 +79,7 @@ export function countWall(
     ...bands.map((b) => b.counted),
   ];
   const all = sumTallies([wall.tally, ...others.map((c) => c.tally)]);
-  return { out: face, laid, quoins, runs, wall, piers, dpc, bands, all };
+  return { out: face, laid, quoins, tees, blocks, runs, wall, piers, dpc, bands, all };
 }
 
 /** What arches cut off the bricks beside them is counted with the wall, and taken off again. */

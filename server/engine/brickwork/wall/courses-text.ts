@@ -3,6 +3,7 @@ import type { Band, LaidRun, SettingOut } from '../../setting-out';
 import { lengthText } from '../lengths';
 import type { Masonry } from '../masonry';
 import { pieceNamed } from '../pieces';
+import { bondChoice } from './bond-choice';
 
 /** Each stretch of each row, course pattern by course pattern; a wall of one row is told without its name. */
 export function coursesText({ rows }: SettingOut, masonry: Masonry): string[] {
@@ -25,6 +26,7 @@ function bandsText(bands: readonly Band[], masonry: Masonry): string[] {
       const where = `${lengthText(masonry.env, segment.from)} to ${lengthText(masonry.env, segment.to)}`;
       lines.push(`Courses ${band.from + 1} to ${band.to}, from ${where}:`);
       lines.push(...distinctRuns(segment.runs).map((run) => `  ${runText(run, masonry)}`));
+      lines.push(...bondChoice(segment, masonry).map((text) => `  ${text}`));
     }
   return lines;
 }

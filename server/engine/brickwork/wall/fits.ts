@@ -18,9 +18,11 @@ import {
   setOut,
   sizeOf,
   type Way,
+  type Where,
 } from '../../setting-out';
 import { lengthText } from '../lengths';
-import type { Masonry } from '../masonry';
+import { type Masonry, waysIn } from '../masonry';
+import { cutAt, cutIn } from './laid-cut';
 import type { PierFacts, WallPlan } from './spec';
 
 /** Points nearer than this are one point, mm. */
@@ -36,6 +38,15 @@ export function runsOf(masonry: Masonry, plan: WallPlan, out: SettingOut): WallR
     }
   const found = [...byEnds.values()].sort((a, b) => a.from - b.from || a.to - b.to);
   return found.map((segment, i) => runOf(segment, `run-${i + 1}`, masonry, plan));
+}
+
+/** The same runs with the cuts that they are laid with, once what is decided is taken into account. */
+export function asLaid(runs: readonly WallRun[], out: SettingOut): WallRun[] {
+  return runs.map((run) => {
+    const cutAs = (where: Where) => cutAt(out, run.segment, where);
+    const laid = run.fit.works === 'no' ? cutIn(out, run.segment) : undefined;
+    return { ...run, laid, text: { ...run.text, cutAs } };
+  });
 }
 
 /** Runs that a `fit` line has laid otherwise: at joints outside the usual limits, or with the cut at one end. */
@@ -63,7 +74,8 @@ export function remarkOnRuns(runs: readonly WallRun[], masonry: Masonry, remarks
 
 function runOf(segment: Segment, name: string, masonry: Masonry, plan: WallPlan): WallRun {
   const row = rowIn(segment, plan);
-  const asked = fitRun({ ...row, length: segment.to - segment.from });
+  const prefer = waysIn(masonry.env, 'ways');
+  const asked = fitRun({ ...row, length: segment.to - segment.from, prefer });
   const fit = asked.works === 'no' ? ranked(asked, row.limits.best, segment, plan) : asked;
   const line = governing(segment, masonry, plan);
   const between = `from ${endName(segment.from, 'left', plan, masonry)} to ${endName(segment.to, 'right', plan, masonry)}`;
@@ -73,6 +85,7 @@ function runOf(segment: Segment, name: string, masonry: Masonry, plan: WallPlan)
     between,
     origin: line?.facts.at(line.key) ?? masonry.facts.line('length')!.origin,
     segment,
+    laid: undefined,
     fit,
     closing: () => closingLengths(segment, fit.length, plan),
   };
@@ -104,10 +117,16 @@ function ranked(fit: Fit, best: number, segment: Segment, plan: WallPlan): Fit {
     joint,
     numbers,
     get ways() {
-      ways ??= closingFirst(sensible(fit.ways, best), segment, plan);
+      ways ??= closingFirst(oneCut(sensible(fit.ways, best)), segment, plan);
       return ways;
     },
   };
+}
+
+/** However it is cut, a wall is laid in one way: see {@link cutIn}. */
+function oneCut(ways: readonly Way[]): Way[] {
+  const first = ways.find((w) => w.kind === 'cut');
+  return ways.filter((w) => w.kind !== 'cut' || w === first);
 }
 
 /** Other lengths on which the bond closes come before those on which it would be broken. */
@@ -185,6 +204,8 @@ interface Governing {
 function governing(segment: Segment, masonry: Masonry, plan: WallPlan): Governing | undefined {
   const right = openingAtEdge(segment.to, 'from', plan);
   if (right) return openingLine(right, 1);
+  const pier = pierBetween(segment, plan);
+  if (pier) return pier;
   const joint = movementAt(segment, plan);
   if (joint) return joint;
   const left = openingAtEdge(segment.from, 'to', plan);
@@ -212,6 +233,21 @@ function stepAt(at: number, sign: 1 | -1, { facts }: Masonry): Governing | undef
   const lines = [...facts.lines('ground'), ...facts.lines('top')];
   const line = lines.find((l) => Math.abs((l.number('at') ?? Number.NaN) - at) < SAME);
   return line && { facts: line, key: 'at', sign, label: 'the step' };
+}
+
+/** The line of a pier that stands so far from the end where a stretch begins, and where it stops. */
+function pierBetween({ from, to }: Segment, plan: WallPlan): Governing | undefined {
+  const last = Math.abs(to - plan.spec.length) < SAME;
+  if (from > SAME && !last) return undefined;
+  const end = last ? 'right' : 'left';
+  const side = last ? from : to;
+  const pier = plan.piers.find(({ facts, spec, attached }) => {
+    const own = last ? spec.from + spec.width : spec.from;
+    const at = facts.line('at');
+    const told = at?.number('distance') !== undefined && at.word('end') === end;
+    return told && Math.abs(own - side) < (attached ? BESIDE : SAME);
+  });
+  return pier && { facts: pier.facts.line('at')!, key: 'distance', sign: 1, label: 'the pier' };
 }
 
 function pierAtEnd(at: number, plan: WallPlan): boolean {

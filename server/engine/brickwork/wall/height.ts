@@ -7,7 +7,7 @@ import type { Remark } from '../../findings/remark';
 import type { BlockFacts } from '../../resolve/env';
 import { type Fit, fitHeight, type JointWay } from '../../setting-out';
 import { fact, type Term } from '../../working/term';
-import { jointsIn, limitsOf, type Masonry } from '../masonry';
+import { jointsIn, limitsOf, type Masonry, waysIn } from '../masonry';
 
 export interface Height {
   readonly courses: number;
@@ -39,6 +39,7 @@ export function heightIn(
     high,
     unit.height,
     limitsOf(masonry.env, 'beds-accepted', masonry.jointTerms.bed),
+    waysIn(masonry.env, 'ways'),
   );
   const chosen = decidedJoint(fit, facts);
   const courses = chosen?.wholes ?? fit.pieces.wholes;

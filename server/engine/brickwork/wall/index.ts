@@ -23,7 +23,7 @@ import type {
 import { countWall, inputsOf, type WallCounts } from './counts';
 import { wallCuts } from './cuts';
 import { wallFigures } from './figures';
-import { letIn } from './heads/let-in';
+import { withHeads } from './heads/let-in';
 import { type LaidAlone, wallAlone } from './meet/alone';
 import { Neighbours } from './meet/neighbours';
 import { type Cornered, cornered } from './meet/quoins';
@@ -94,7 +94,7 @@ class WallWork {
     const { plan } = laid;
     this.plan = plan;
     this.corners = corners;
-    this.counts = countWall(masonry, laid, letIn(corners, plan.heads));
+    this.counts = countWall(masonry, laid, withHeads(corners, plan.heads));
     remarks.push(...wallRemarks(masonry, plan, this.counts));
     for (const { facts, spec } of plan.piers)
       this.tops.push(...capTop(facts, spec.from, spec.width, (spec.base ?? 0) + spec.courses));

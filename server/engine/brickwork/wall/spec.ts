@@ -78,7 +78,7 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
   if (halves) remarks.push(...bondRemarks(facts, halves, env));
   const { unit, joints, length, height, bond } = known;
   if (!unit || !joints || !length || !height || !bond || !halves) return undefined;
-  if (halves > 1 && !bondsThrough(unit, joints.perpend)) {
+  if (halves > 1 && !bondsThrough(unit, joints.perpend, env)) {
     remarks.push(brickShape(masonry));
     gaps.push({
       what: `${facts.name || 'this wall'} cannot be laid in its brick`,

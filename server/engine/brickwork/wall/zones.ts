@@ -31,7 +31,7 @@ export interface Zones {
 }
 
 /** More bands than anyone lays: each is held against every other. */
-export const MOST_BANDS = 100;
+export const MOST_BANDS = 50;
 
 export function dpcCourses(masonry: Masonry): number {
   return Math.floor(masonry.facts.line('dpc')?.number('courses') ?? 0);

@@ -137,7 +137,7 @@ export function tally(out: SettingOut, range: CourseRange = ALL_COURSES): Tally 
   const [front] = out.rows;
   if (front)
     eachRun(front, range, (run, courses) => {
-      into.grossVolume += run.length * out.gauge * out.thickness * courses;
+      into.grossVolume += (run.length + (run.extra ?? 0)) * out.gauge * out.thickness * courses;
     });
   return into;
 }

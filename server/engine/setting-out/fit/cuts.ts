@@ -51,15 +51,31 @@ function bestCutting(q: FitQuestion, cuts: 1 | 2): Cutting | null {
   return best;
 }
 
-/** One cut; and where that would alter the joint, or cannot be, a whole and the rest made into two like cuts. */
+/**
+ * One cut; and where that would alter the joint, or cannot be, a whole and the rest made into two like cuts. A run
+ * that no cut of a decent length goes into has the longest that does.
+ */
 export function cutWays(question: FitQuestion): CutWay[] {
-  const where = question.cutAt ?? 'middle';
+  const ways = longEnough(question);
+  return ways.length ? ways : tooShort(question);
+}
+
+function longEnough(question: FitQuestion): CutWay[] {
   const one = bestCutting(question, 1);
   const two = one && one.off < SAME ? null : bestCutting(question, 2);
-  const ways: CutWay[] = [];
-  if (one) ways.push({ kind: 'cut', where, cuts: 1, ...pick(one) });
-  if (two) ways.push({ kind: 'cut', where, cuts: 2, ...pick(two) });
-  return ways;
+  return [...wayOf(one, 1, question), ...wayOf(two, 2, question)];
+}
+
+function tooShort(question: FitQuestion): CutWay[] {
+  const any = { ...question, limits: { ...question.limits, leastCut: 0 } };
+  const ways = [1 as const, 2 as const].flatMap((n) => wayOf(bestCutting(any, n), n, question));
+  const longest = Math.max(...ways.map((way) => way.cut));
+  const found = longest > SAME ? ways.find((way) => way.cut === longest) : undefined;
+  return found ? [{ ...found, short: true }] : [];
+}
+
+function wayOf(found: Cutting | null, cuts: 1 | 2, { cutAt = 'middle' }: FitQuestion): CutWay[] {
+  return found ? [{ kind: 'cut', where: cutAt, cuts, ...pick(found) }] : [];
 }
 
 function pick({ wholes, cut, joint }: Cutting) {

@@ -21,7 +21,7 @@ export interface FitQuestion extends Row {
   cutAt?: Where;
   /** Brick on edge over a pier: a cap would do instead. */
   cap?: boolean;
-  /** Kinds of way, most welcome first; {@link PREFERENCE} when left out. */
+  /** Kinds of way, most welcome first; a kind left out comes behind, as they are listed in {@link Way}. */
   prefer?: readonly WayKind[];
 }
 
@@ -54,6 +54,8 @@ export interface CutWay {
   cuts: 1 | 2;
   joint: number;
   where: Where;
+  /** Shorter than the least cut: there is no longer one. */
+  short?: boolean;
 }
 
 export interface CapWay {
@@ -62,9 +64,6 @@ export interface CapWay {
 
 export type Way = JointWay | LengthWay | CutWay | CapWay;
 export type WayKind = Way['kind'];
-
-/** Common practice: good joints, then a length that works, then a cut nobody sees, then a cap. */
-export const PREFERENCE: readonly WayKind[] = ['joints', 'half-bond', 'length', 'cut', 'cap'];
 
 /** What a sentence about the run needs, all at whole pieces. */
 export interface FitNumbers {
@@ -141,11 +140,16 @@ function nearestEachSide(ways: readonly LengthWay[]): LengthWay[] {
   return ways.filter((way) => kept.has(way));
 }
 
+/** Joints or a cut that nobody would accept who had another way. */
+export function isPoor(way: Way): boolean {
+  if (way.kind === 'cut') return way.short === true;
+  return (way.kind === 'joints' || way.kind === 'half-bond') && !way.acceptable;
+}
+
 /** Smaller is better: what is acceptable first, then by kind, then as they came. */
 function rank(way: Way, prefer: readonly WayKind[]): number {
-  const poor = (way.kind === 'joints' || way.kind === 'half-bond') && !way.acceptable;
   const place = prefer.indexOf(way.kind);
-  return (poor ? 1000 : 0) + (place < 0 ? prefer.length : place);
+  return (isPoor(way) ? 1000 : 0) + (place < 0 ? prefer.length : place);
 }
 
 function numbersOf(row: Row, length: number): FitNumbers {
@@ -174,7 +178,7 @@ function numbersOf(row: Row, length: number): FitNumbers {
  * (nothing, less than nothing, a least over a most) work in no way.
  */
 export function fitRun(question: FitQuestion): Fit {
-  const { length, prefer = PREFERENCE } = question;
+  const { length, prefer = [] } = question;
   if (!canBeFilled(question, length)) return unfillable(length);
   const found = fittingHalves(question, length);
   const halves = found ?? nearestHalves(question, length);

@@ -13,6 +13,9 @@ export interface Courses {
   readonly to: number;
 }
 
+export const within = (course: number, list: readonly Courses[]) =>
+  list.some(({ from, to }) => course >= from && course < to);
+
 /** Ends nearer than this are the same end, mm. */
 const SAME_END = 0.5;
 
@@ -38,6 +41,7 @@ export function cutbackOf({ spec }: SettingOut, by: number): Cutback {
   const known = [
     { piece: 'half', length: module / 2 - joints.perpend },
     { piece: 'three-quarter', length: (module * 3) / 4 - joints.perpend },
+    { piece: 'closer', length: (unit.width - joints.perpend) / 2 },
   ] as const;
   return { by, limits, known };
 }

@@ -1,7 +1,7 @@
 import type { Band, Segment, SettingOut, WallRow } from '../types';
 import { repeatingOver } from './bond-courses';
 import type { Courses, Parity, Side } from './corner';
-import { cutbackOf, stretchAt, trimAt } from './corner';
+import { cutbackOf, stretchAt, trimAt, within } from './corner';
 
 /** How a wall gives way at one end to the wall across it. */
 export interface GivingWay {
@@ -11,12 +11,16 @@ export interface GivingWay {
   readonly block?: number;
   /** Thickness of the other wall, mm. */
   readonly by: number;
+  /** Where either wall has several rows: how far each row is cut back in each course, over and over, mm; 0 where it is not. */
+  readonly reach?: readonly (readonly number[])[];
   /** Where the other wall has brickwork at all; elsewhere this one runs to its end. */
   readonly courses: readonly Courses[];
 }
 
-const within = (course: number, list: readonly Courses[]) =>
-  list.some(({ from, to }) => course >= from && course < to);
+/** Courses after which it is laid alike again. */
+function repeatOf({ reach, block = 1 }: GivingWay): number {
+  return reach?.[0]?.length ?? 2 * block;
+}
 
 /** Bands parted where the other wall begins or stops, so that through each of them it is there or not. */
 function parted(bands: readonly Band[], { courses }: GivingWay): Band[] {
@@ -37,11 +41,31 @@ function trimmed(segment: Segment, out: SettingOut, side: Side, way: GivingWay):
   return { ...segment, runs };
 }
 
-function layRow(row: WallRow, out: SettingOut, side: Side, way: GivingWay): WallRow {
+/** One of several rows. The front one goes on standing for the whole thickness where the work is measured. */
+function nested(
+  segment: Segment,
+  out: SettingOut,
+  side: Side,
+  way: GivingWay,
+  row: number,
+): Segment {
+  const reach = way.reach![row]!;
+  const runs = segment.runs.map((run, course) => {
+    const by = reach[course % reach.length]!;
+    const laid = by > 0 ? trimAt(run, segment, side, cutbackOf(out, by)).run : run;
+    if (row > 0) return laid;
+    const stops = course % 2 === way.parity ? way.by : 0;
+    const extra = run.length - stops - laid.length;
+    return extra === 0 ? laid : { ...laid, extra: (run.extra ?? 0) + extra };
+  });
+  return { ...segment, runs };
+}
+
+function layRow(row: WallRow, at: number, out: SettingOut, side: Side, way: GivingWay): WallRow {
   const bands = parted(row.bands, way).map((band) => {
     const segment = stretchAt(band, out, side);
     if (!segment || !within(band.from, way.courses)) return band;
-    const laid = trimmed(segment, out, side, way);
+    const laid = way.reach ? nested(segment, out, side, way, at) : trimmed(segment, out, side, way);
     return { ...band, segments: band.segments.map((s) => (s === segment ? laid : s)) };
   });
   return { ...row, bands };
@@ -57,11 +81,11 @@ export function layCorners(
 ): SettingOut {
   const given = [ways.left, ways.right].filter((way) => way !== undefined);
   if (given.length === 0) return out;
-  const even = given.reduce((wall, { block = 1 }) => repeatingOver(wall, 2 * block), out);
+  const even = given.reduce((wall, way) => repeatingOver(wall, repeatOf(way)), out);
   let rows = even.rows;
   for (const side of ['left', 'right'] as const) {
     const way = ways[side];
-    if (way) rows = rows.map((row) => layRow(row, even, side, way));
+    if (way) rows = rows.map((row, i) => layRow(row, i, even, side, way));
   }
   return { ...even, rows, bands: rows[0]?.bands ?? [] };
 }

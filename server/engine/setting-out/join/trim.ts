@@ -14,6 +14,8 @@ export interface Trimmed {
   readonly run: LaidRun;
   /** A joint of the course stands where the other work ends: no piece had to be cut. */
   readonly clean: boolean;
+  /** What the piece across the line is cut to. */
+  readonly cut?: FacePiece;
 }
 
 /** Lengths nearer than this are one length, mm. */
@@ -103,8 +105,9 @@ export function trimLeft(run: LaidRun, { by, limits, known }: Cutback): Trimmed 
     const from = at + across.piece.length;
     return { run: startingAt(run, Math.min(from, end), end, across.rest), clean: false };
   }
-  const cut = { pieces: [leftOver(left, known)], times: 1 };
-  return { run: startingAt(run, by, end, [cut, ...across.rest]), clean: false };
+  const piece = leftOver(left, known);
+  const groups = [{ pieces: [piece], times: 1 }, ...across.rest];
+  return { run: startingAt(run, by, end, groups), clean: false, cut: piece.piece };
 }
 
 function startingAt(run: LaidRun, from: number, end: number, groups: PieceGroup[]): LaidRun {
@@ -130,5 +133,5 @@ export function mirrorRun(run: LaidRun, length: number): LaidRun {
 /** {@link trimLeft} at the other end of a stretch `length` mm long. */
 export function trimRight(run: LaidRun, length: number, cutback: Cutback): Trimmed {
   const trimmed = trimLeft(mirrorRun(run, length), cutback);
-  return { run: mirrorRun(trimmed.run, length), clean: trimmed.clean };
+  return { ...trimmed, run: mirrorRun(trimmed.run, length) };
 }

@@ -30,9 +30,14 @@ export interface Agreed {
   readonly poorLaps: readonly PoorLap[];
 }
 
-/** Least lap that a sill or a head is to have, mm. */
+/** Lap that a sill or a head is to have, mm. */
 function lapOf({ craft }: Laying): number {
   return (brokenLap(craft) / BRICK - SLACK) * craft.grid.module;
+}
+
+/** Lap below which one perpend all but stands over another, mm: an eighth of a brick, common practice. */
+function leastOf(laying: Laying): number {
+  return Math.min(lapOf(laying), laying.craft.grid.module / 8);
 }
 
 /**
@@ -70,7 +75,7 @@ function clashes(laying: Laying): Set<string> {
 
 function* poorPairs(laying: Laying) {
   const { placed, meetings, craft } = laying;
-  const lap = lapOf(laying);
+  const lap = leastOf(laying);
   for (const [key, mine] of meetings)
     for (const meeting of mine) {
       if (!meeting.upper) continue;

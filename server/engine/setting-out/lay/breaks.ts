@@ -5,6 +5,7 @@ import type { Craft } from './craft';
 import { brokenLap } from './craft';
 import type { CourseEnd } from './ends';
 import { BRICK, EPS, mod } from './grid';
+import { firstFrom } from './joints';
 import type { Boundary, Cell, Tiling } from './tiling';
 import { atOrAfter, atOrBefore, next, previous } from './tiling';
 
@@ -105,7 +106,10 @@ export function breakBond(
   bounds: readonly Bounds[],
 ): Joining[] | null {
   const layers = left.map((tiling, i) => candidatesFor(craft, tiling, right[i]!, at, bounds[i]!));
-  const beware = craft.beware?.map((all) => all.filter((x) => Math.abs(x - at) <= WINDOW + BRICK));
+  const reach = WINDOW + BRICK;
+  const beware = craft.beware?.map((all) =>
+    all.slice(firstFrom(all, at - reach), firstFrom(all, at + reach)),
+  );
   return chooseBonded(layers, brokenLap(craft), beware) as (Candidate & Joining)[] | null;
 }
 

@@ -3,6 +3,7 @@ import { chooseBonded } from './choose';
 import type { Craft } from './craft';
 import type { CourseEnd } from './ends';
 import { BRICK, EPS } from './grid';
+import { firstFrom } from './joints';
 import type { Tiling } from './tiling';
 import { next, previous } from './tiling';
 
@@ -42,10 +43,13 @@ function endings(ways: readonly CourseEnd[], tiling: Tiling, edge: number): Endi
 /** Perpends above and below, as distances from an end at `edge` inward. */
 function bewareFrom({ beware }: Craft, edge: number): number[][] | undefined {
   const inward = edge > 0 ? -1 : 1;
+  const far = REACH + BRICK;
+  const [low, high] = inward > 0 ? [edge, edge + far] : [edge - far, edge];
   return beware?.map((all) =>
     all
+      .slice(firstFrom(all, low), firstFrom(all, high))
       .map((at) => inward * (at - edge))
-      .filter((far) => far > 0 && far < REACH + BRICK)
+      .filter((away) => away > 0 && away < far)
       .sort((a, b) => a - b),
   );
 }

@@ -35,9 +35,16 @@ const made = new WeakMap<Grid, WeakMap<readonly Cell[], PieceGroup>>();
 /** A long course takes the same few lists of cells over and over. */
 function groupOf({ cells, times }: CellGroup, grid: Grid, rest: number): PieceGroup {
   if (times > 1 || cells.some((cell) => cell.takesRest)) return piecesOf(cells, times, grid, rest);
-  const known = made.get(grid) ?? new WeakMap<readonly Cell[], PieceGroup>();
-  const group = known.get(cells) ?? piecesOf(cells, 1, grid, 0);
-  made.set(grid, known.set(cells, group));
+  let known = made.get(grid);
+  if (!known) {
+    known = new WeakMap();
+    made.set(grid, known);
+  }
+  let group = known.get(cells);
+  if (!group) {
+    group = piecesOf(cells, 1, grid, 0);
+    known.set(cells, group);
+  }
   return group;
 }
 

@@ -8,7 +8,7 @@ import { craftOf, remembered } from './craft-shelf';
 import { BRICK, mod } from './grid';
 import { keyOf } from './meetings';
 import { layOnGrid } from './phases';
-import type { LaidStretch } from './stretch';
+import type { LaidStretch, Match } from './stretch';
 import { layStretch, matchLength, rowOf } from './stretch';
 import type { Tiling } from './tiling';
 import { mirror, shift } from './tiling';
@@ -91,7 +91,7 @@ function layBeside(site: Site, clear: Clear): LaidStretch {
   const onGrid = (width: number) =>
     remembered(site.craft, `${width} ${ends}`, () => layOnGrid(site.craft, width, clear, master));
   const match = matchOf(site, clear);
-  const cutAt = stepsOfCut(decided, match.halves);
+  const cutAt = stepsOfCut(decided?.cutAt, match.halves);
   const laid = layStretch(site.craft, length, match, clear, onGrid, cutAt);
   site.alike.set(key, laid);
   return laid;
@@ -100,11 +100,11 @@ function layBeside(site: Site, clear: Clear): LaidStretch {
 /** Bricks in from an end at which a cut is tried: the end itself stays as the bond has it. */
 const IN_FROM_END = [1, 1.5, 2, 2.5];
 
-function stepsOfCut(decided: Decided | undefined, halves: number): readonly number[] {
+function stepsOfCut(end: Decided['cutAt'], halves: number): readonly number[] {
   const width = (halves * BRICK) / 2;
   const near = IN_FROM_END.map((bricks) => bricks * BRICK).filter((at) => at < width);
-  if (decided?.cutAt === 'left') return near;
-  return decided?.cutAt === 'right' ? near.map((at) => width - at) : [];
+  if (end === 'left') return near;
+  return end === 'right' ? near.map((at) => width - at) : [];
 }
 
 /** The same for one of `beside`, which many bands run past. */
@@ -170,15 +170,22 @@ export function* layAgain(
   const width = (match.halves * BRICK) / 2;
   const { under, beside } = besideOf(site, clear, past);
   const master = masterAt(site, clear.from);
-  const cutAt = across ? [] : stepsOfCut(decidedFor(site.spec, clear), match.halves);
-  const places = under === undefined ? cutAt : [under];
+  const cutAt = across ? [] : stepsOfCut(decidedFor(site.spec, clear)?.cutAt, match.halves);
+  const usual = under === undefined ? cutAt : [under];
   const ways = across
     ? waysAcross(craft, beside, width, clear, master, near)
     : waysAlone(craft, width, clear, master, near);
-  for (const way of ways) {
-    const laid = layStretch(craft, clear.to - clear.from, match, clear, () => way, places);
-    yield segmentOf(site, clear, laid, across);
-  }
+  for (const way of ways)
+    for (const places of cutsToTry(usual, match)) {
+      const laid = layStretch(craft, clear.to - clear.from, match, clear, () => way, places);
+      yield segmentOf(site, clear, laid, across);
+    }
+}
+
+/** Where a cut that there has to be may go: where it would anyhow, or near either end, so that the rest keeps plumb. */
+function cutsToTry(usual: readonly number[], { fits, halves }: Match): (readonly number[])[] {
+  if (fits) return [usual];
+  return [usual, ...(['left', 'right'] as const).map((end) => stepsOfCut(end, halves))];
 }
 
 function segmentOf(site: Site, clear: Clear, laid: LaidStretch, across: boolean): Segment {

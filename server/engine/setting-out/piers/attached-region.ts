@@ -6,6 +6,8 @@ import type { Region } from './region';
 export interface Edges {
   readonly left: number | undefined;
   readonly right: number | undefined;
+  /** Joints of the wall itself near the pier, the two edges among them. */
+  readonly joints?: readonly number[];
 }
 
 /** Half bricks: along the wall, through the wall, and how far the pier stands out before it and behind it. */
@@ -44,10 +46,13 @@ export function attachedRegion(shape: AttachedShape, edges: Edges): Region {
   };
 }
 
-/** Joints of the wall against itself, where it runs right through before the pier: nothing of the pier shows them. */
-export function throughJoints(shape: AttachedShape, { left, right }: Edges): Perpend[] {
-  if (left === undefined || left !== right) return [];
+/** Joints of the wall itself that show beside the pier: its courses have to lap them too. */
+export function wallJoints(shape: AttachedShape, { joints = [] }: Edges): Perpend[] {
   const [near, far] = wallRows(shape);
-  const front = shape.front ? [] : [perpendAt('front', near, left + ROOM)];
-  return shape.back ? front : [...front, perpendAt('back', far, left + ROOM)];
+  const across = 2 * shape.width;
+  const shown = joints.filter((x) => x >= -ROOM && x <= across + ROOM);
+  const beside = shown.filter((x) => x <= 0 || x >= across);
+  const on = (side: 'front' | 'back', line: number, out: number) =>
+    (out ? beside : shown).map((x) => perpendAt(side, line, x + ROOM));
+  return [...on('front', near, shape.front), ...on('back', far, shape.back)];
 }

@@ -5,7 +5,7 @@ import {
   attachedRegion,
   type Edges,
   ROOM,
-  throughJoints,
+  wallJoints,
   wallRows,
 } from './attached-region';
 import { between, type Candidate, candidate, chooseCycle } from './choose';
@@ -20,6 +20,8 @@ export interface AttachedQuestion {
   readonly edges: readonly Edges[];
   readonly unit: UnitSize;
   readonly joint: number;
+  /** What has been asked of one wall: see {@link MOST_ASKED}. */
+  readonly asked?: Set<string>;
 }
 
 export interface AttachedLaid {
@@ -34,18 +36,14 @@ export interface AttachedLaid {
 }
 
 /** The courses of an attached pier; nothing where no plan laps its faces and ties it to the wall. */
-export function attachedPlans({
-  shape,
-  edges,
-  unit,
-  joint,
-}: AttachedQuestion): AttachedLaid | undefined {
+export function attachedPlans(question: AttachedQuestion): AttachedLaid | undefined {
+  const { shape, edges, unit, joint } = question;
   const deep = shape.front + shape.wall + shape.back;
   if (![shape.width, deep].every((n) => Number.isInteger(n) && n >= 1 && n <= MOST_HALVES))
     return undefined;
   if (shape.width * deep > MOST_AREA) return undefined;
   if (!edges.length || edges.length > MOST_COURSES || !edges.every(isNear(shape))) return undefined;
-  const chosen = remembered(shape, edges);
+  const chosen = remembered(question);
   if (!chosen) return undefined;
   const quarter = quarterOf(unit, joint);
   const through = 2 * shape.wall * quarter - joint;
@@ -93,8 +91,13 @@ function moved(
 const shelf = new Map<string, readonly Candidate[] | undefined>();
 const MOST_KEPT = 500;
 
-function remembered(shape: AttachedShape, edges: readonly Edges[]) {
+/** Piers of one wall that are alike in it are one; each other takes a search, and no wall has more. */
+const MOST_ASKED = 24;
+
+function remembered({ shape, edges, asked }: AttachedQuestion) {
   const key = JSON.stringify([shape, edges]);
+  if (asked && !asked.has(key) && asked.size >= MOST_ASKED) return undefined;
+  asked?.add(key);
   if (shelf.has(key)) return shelf.get(key);
   const chosen = chosenCourses(shape, edges);
   if (shelf.size >= MOST_KEPT) shelf.clear();
@@ -119,7 +122,7 @@ function chosenCourses(
       const bounds = { cost, enough: ENOUGH, tries: TRIES, toFront: TO_FRONT, alike };
       const known = new Map<string, Candidate[]>();
       const layers = turns.map((edge) => {
-        const key = `${edge.left} ${edge.right}`;
+        const key = JSON.stringify(edge);
         const layer = known.get(key) ?? candidatesOf(shape, edge, bounds);
         known.set(key, layer);
         return layer;
@@ -132,21 +135,23 @@ function chosenCourses(
 
 function candidatesOf(shape: AttachedShape, edges: Edges, bounds: Bounds): Candidate[] {
   const region = attachedRegion(shape, edges);
-  const plain = throughJoints(shape, edges);
+  const plain = wallJoints(shape, edges);
   const found = fillings(region, bounds).map((filling) => candidate(filling, region, plain));
-  return bestByFaces(found);
+  return bestByFaces(found).slice(0, MOST_OF_ONE);
 }
+
+/** Ways to lay one course that are held against those of the next: the work grows with the square. */
+const MOST_OF_ONE = 160;
 
 /** So many of those that show the same: what is behind a face is the less of it. */
 const ALIKE = 3;
 
 /** The cheapest come first, and of each face only a few are kept. */
 function bestByFaces(found: readonly Candidate[]): Candidate[] {
-  const seen = new Map<string, number>();
-  return found.filter(({ faces }) => {
-    const key = [...faces].sort((a, b) => a - b).join();
-    const count = (seen.get(key) ?? 0) + 1;
-    seen.set(key, count);
+  const seen = new Map<bigint, number>();
+  return found.filter(({ bits }) => {
+    const count = (seen.get(bits) ?? 0) + 1;
+    seen.set(bits, count);
     return count <= ALIKE;
   });
 }

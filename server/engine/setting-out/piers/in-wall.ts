@@ -2,7 +2,8 @@
  * Attached piers in the wall they stand in. The wall is set out toothed on both sides of each, its line a half brick
  * further off or not, and of all these ways the one is taken whose courses take least cutting.
  */
-import type { PierSpec, SettingOut, WallSpec } from '../types';
+import { bricksOf } from '../place/face';
+import type { PierSpec, Segment, SettingOut, WallSpec } from '../types';
 import { type AttachedLaid, attachedPlans } from './attached';
 import type { AttachedShape, Edges } from './attached-region';
 import { quarterOf } from './place';
@@ -44,12 +45,13 @@ export function attachPiers(
   lay: (spec: WallSpec) => SettingOut,
 ): AttachedOut {
   const best = new Map<number, Way>();
+  const asked = new Set<string>();
   if (spec.thickness > MOST_THICK) return { spec, laid: new Map() };
   for (const line of LINES) {
     const open = piers.filter(({ index }) => !isGood(best.get(index)));
     if (!open.length) break;
     const out = lay(withLines(spec, new Map(open.map((p) => [p.index, line]))));
-    for (const pier of open) keepBetter(best, pier.index, wayOf(out, spec, pier, line));
+    for (const pier of open) keepBetter(best, pier.index, wayOf(out, spec, pier, { line, asked }));
   }
   const lines = new Map([...best].map(([index, way]) => [index, way.line]));
   return { spec: withLines(spec, lines), laid: laidIn(best) };
@@ -116,12 +118,12 @@ function wayOf(
   out: SettingOut,
   spec: WallSpec,
   { index, shape }: AttachedPier,
-  line: Line,
+  { line, asked }: { readonly line: Line; readonly asked: Set<string> },
 ): Way | undefined {
   const pier = spec.piers[index]!;
   const edges = edgesOf(out, spec, pier, line);
   const { unit, joints } = spec;
-  const laid = edges && attachedPlans({ shape, edges, unit, joint: joints.perpend });
+  const laid = edges && attachedPlans({ shape, edges, unit, joint: joints.perpend, asked });
   return laid && { line, laid };
 }
 
@@ -133,30 +135,52 @@ function edgesOf(out: SettingOut, spec: WallSpec, pier: PierSpec, line: Line): E
   const band = out.bands.find((b) => b.from <= (pier.base ?? 0) && b.to > (pier.base ?? 0));
   const left = band?.segments.find((s) => Math.abs(s.to - at.left) < MEETS);
   const right = band?.segments.find((s) => Math.abs(s.from - at.right) < MEETS);
+  const wanted = { left: hasWall(spec, pier.from, -1), right: hasWall(spec, sideOf(pier), 1) };
+  if (wanted.left !== !!left || wanted.right !== !!right) return undefined;
   const cycle = left?.runs.length ?? right?.runs.length ?? 0;
+  const inQuarters = (mm: number) => (mm - pier.from) / quarter;
   const edges = [...Array(cycle).keys()].map((turn) => {
-    const before = left?.runs[turn];
-    const after = right?.runs[turn];
+    const before = left && jointsOf(left, turn, joint, [at.left - NEAR * quarter, at.right]);
+    const after = right && jointsOf(right, turn, joint, [at.left, at.right + NEAR * quarter]);
     return {
-      left: before && (left!.from + before.from + before.length - pier.from) / quarter,
-      right: after && (right!.from + after.from + joint - pier.from) / quarter,
+      left: before && inQuarters(Math.max(...before)),
+      right: after && inQuarters(Math.min(...after)),
+      joints: [...(before ?? []), ...(after ?? [])].map(inQuarters),
     };
   });
-  const wanted = {
-    left: hasWall(spec, pier.from, -1),
-    right: hasWall(spec, pier.from + pier.width, 1),
-  };
-  if (wanted.left !== !!left || wanted.right !== !!right) return undefined;
   return onGrid(edges);
+}
+
+const sideOf = ({ from, width }: PierSpec) => from + width;
+
+/** So far beside a pier its wall’s joints are looked at, in quarter bricks. */
+const NEAR = 8;
+
+/** Where a course of a stretch has its joints, mm along the wall, those at its toothed ends with them. */
+function jointsOf(
+  segment: Segment,
+  turn: number,
+  joint: number,
+  [low, high]: readonly [number, number],
+): number[] {
+  const { from: start, length } = segment.runs[turn]!;
+  const from = segment.from + start;
+  const ends = [
+    ...(segment.left === 'toothed' ? [from + joint] : []),
+    ...(segment.right === 'toothed' ? [from + length] : []),
+  ];
+  const pieces = [...bricksOf(segment, turn, low, high)].map((piece) => piece.from);
+  return [...pieces.filter((x) => x > from + joint + MEETS), ...ends];
 }
 
 /** As far from a quarter brick as is lost in the joints, in quarters. */
 const OFF = 0.2;
 
 function onGrid(edges: readonly Edges[]): Edges[] | undefined {
-  const whole = edges.map(({ left, right }) => ({
+  const whole = edges.map(({ left, right, joints = [] }) => ({
     left: left === undefined ? undefined : Math.round(left) + 0,
     right: right === undefined ? undefined : Math.round(right) + 0,
+    joints: joints.map((x) => Math.round(x) + 0).sort((a, b) => a - b),
   }));
   const off = (a: number | undefined, b: number | undefined) => Math.abs((a ?? 0) - (b ?? 0)) > OFF;
   const bad = edges.some((e, i) => off(e.left, whole[i]!.left) || off(e.right, whole[i]!.right));

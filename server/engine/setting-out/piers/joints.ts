@@ -29,7 +29,10 @@ function addPerpends(piece: GridPiece, side: Side, region: Region, found: Set<Pe
     [low, low, low - 1],
     [high, high - 1, high],
   ] as const)
-    if (ground(own, outer) === 'air' && ground(next, inner) !== 'air')
+    if (
+      (ground(own, outer) === 'air' || ground(next, outer) === 'air') &&
+      ground(next, inner) !== 'air'
+    )
       found.add(perpendAt(side, line, edge));
 }
 
@@ -63,9 +66,4 @@ export function shared<T>(a: ReadonlySet<T>, b: ReadonlySet<T>): number {
   let count = 0;
   for (const each of a) if (b.has(each)) count++;
   return count;
-}
-
-export function disjoint<T>(a: ReadonlySet<T>, b: ReadonlySet<T>): boolean {
-  for (const each of a) if (b.has(each)) return false;
-  return true;
 }

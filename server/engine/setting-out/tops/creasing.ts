@@ -27,6 +27,7 @@ const SHORT = 1e-6;
 export function creasingLines(wall: number, out: number, tile: Tile, joint: number): TileLine[] {
   const wanted = wall + 2 * out - SHORT;
   const { length, width } = tile;
+  if (!(length > 0 && width > 0 && wanted < Number.POSITIVE_INFINITY)) return [];
   for (let tiles = 1; tiles <= MOST_ACROSS; tiles++)
     for (let turned = 0; turned <= tiles; turned++) {
       const wide = turned * length + (tiles - turned) * width + (tiles - 1) * joint;

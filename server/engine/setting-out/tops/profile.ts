@@ -23,7 +23,8 @@ export function levelsOf(length: number, start: number, steps: readonly StepAt[]
   let from = 0;
   let level = start;
   for (const { at, by } of sorted) {
-    if (at > from + SAME && at < length - SAME) {
+    if (at >= length - SAME) break;
+    if (at > from + SAME) {
       levels.push({ from, to: at, level });
       from = at;
     }

@@ -3,7 +3,7 @@ import { archGaps, carve, type Tally, wedgeArea } from '../../../setting-out';
 import type { Cornered } from '../meet/quoins';
 import { gapsOf, type Head } from './head';
 
-export function letIn(corners: Cornered, heads: readonly Head[]): Cornered {
+export function withHeads(corners: Cornered, heads: readonly Head[]): Cornered {
   const gaps = gapsOf(heads);
   if (!gaps.length) return corners;
   const face = carve(corners.face, gaps);

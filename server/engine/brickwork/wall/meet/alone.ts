@@ -2,17 +2,19 @@
 import type { WallRun } from '../../../findings/fit-run';
 import type { Remark } from '../../../findings/remark';
 import { type Env, factsOf } from '../../../resolve/env';
-import { type SettingOut, setOut } from '../../../setting-out';
+import { type SettingOut, setOut, type WallSpec } from '../../../setting-out';
 import type { Gap } from '../../../working/term';
 import type { SourceBlock } from '../../../workspace/source';
 import { type Masonry, masonryOf } from '../../masonry';
 import { type Attached, attachedIn } from '../attached';
-import { decidedRuns, runsOf } from '../fits';
+import { asLaid, decidedRuns, runsOf } from '../fits';
 import { planWall, type WallPlan } from '../spec';
 
 /** What could be laid of it. */
 export interface LaidAlone {
   readonly plan: WallPlan;
+  /** What it is laid by: beside piers that it is bonded to it is longer or shorter than its plan says. */
+  readonly spec: WallSpec;
   readonly out: SettingOut;
   readonly runs: readonly WallRun[];
 }
@@ -48,7 +50,14 @@ function layOut(masonry: Masonry, { plan, spec }: Attached): LaidAlone {
   const first = setOut(spec);
   const runs = runsOf(masonry, plan, first);
   const decided = decidedRuns(runs, spec.limits);
-  const out = decided.length ? setOut({ ...spec, decided }) : first;
+  const own = decided.length ? { ...spec, decided } : spec;
+  const out = decided.length ? setOut(own) : first;
   const { piers } = plan.spec;
-  return { plan, out: spec === plan.spec ? out : { ...out, spec: { ...out.spec, piers } }, runs };
+  const laid = asLaid(runs, out);
+  return {
+    plan,
+    spec: own,
+    out: spec === plan.spec ? out : { ...out, spec: { ...out.spec, piers } },
+    runs: laid,
+  };
 }

@@ -3,11 +3,9 @@ import type { OtherBond } from '../../../findings/quoin-unbonded';
 import { type BlockFacts, factsNamed } from '../../../resolve/env';
 import {
   type BondPattern,
-  chooseChain,
+  bondsAt,
   depthsOf,
-  type Giving,
-  givesWay,
-  type Side,
+  type SettingOut,
   setOut,
   type WallSpec,
 } from '../../../setting-out';
@@ -40,25 +38,24 @@ function bothIn(
   { side, otherSide, with: other }: Quoin,
   alone: LaidAlone,
 ): boolean {
-  const own = givingIn(bond, n, alone.out.spec, side, other.out.thickness);
-  const theirs = givingIn(bond, n, other.out.spec, otherSide, alone.out.thickness);
-  if (!own || !theirs) return false;
-  const [a, b] = chooseChain([{ out: own }, { in: theirs }], false);
-  return own[a!.begun][a!.out] && theirs[b!.begun][b!.in];
+  const a = laidIn(bond, n, alone.out.spec);
+  const b = laidIn(bond, n, other.out.spec);
+  if (!a || !b) return false;
+  const wall = { begun: 0, inside: false };
+  return [0, 1].some((begun) =>
+    ([0, 1] as const).some((gives) =>
+      bondsAt(
+        { ...wall, out: a, side, gives },
+        { ...wall, out: b, side: otherSide, begun, gives: gives === 0 ? 1 : 0 },
+      ),
+    ),
+  );
 }
 
 /** Nothing for a bond that is not given for the thickness. */
-function givingIn(
-  facts: BlockFacts,
-  n: number | undefined,
-  spec: WallSpec,
-  side: Side,
-  by: number,
-): Giving | undefined {
+function laidIn(facts: BlockFacts, n: number | undefined, spec: WallSpec): SettingOut | undefined {
   const { thickness } = spec;
   const given = facts.lines('thick').some((line) => line.number('thick') === thickness / 2);
   const bond: BondPattern | undefined = given ? bondOf(facts, n, thickness) : undefined;
-  if (!bond || !depthsOf(bond, thickness)) return undefined;
-  const out = setOut({ ...spec, bond });
-  return [givesWay(out, side, by, 0), givesWay(out, side, by, 1)];
+  return bond && depthsOf(bond, thickness) ? setOut({ ...spec, bond }) : undefined;
 }

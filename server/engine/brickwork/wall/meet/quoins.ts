@@ -1,25 +1,27 @@
 /** Corners between the walls of a job: which course each wall is begun with, and in which it gives way. */
-import type { Env } from '../../../resolve/env';
+import { type Env, factsOf } from '../../../resolve/env';
 import {
   backInPlace,
   begunWith,
-  type ChainWall,
+  bondsAt,
+  type CornerWall,
   chooseChain,
-  coursesAt,
-  type Giving,
   type GivingWay,
   givesWay,
+  type LetIn,
   layCorners,
+  letIn,
   type Parity,
   type Placing,
   type SettingOut,
   type Side,
+  wayAt,
 } from '../../../setting-out';
 import type { SourceBlock } from '../../../workspace/source';
 import { type LaidAlone, wallAlone } from './alone';
 import { otherSide, SIDES } from './ends';
 import { levelCourses } from './level';
-import type { Chain, Neighbours } from './neighbours';
+import type { Chain, Neighbours, WallEnd } from './neighbours';
 import { type Standing, standingOf } from './standing';
 import { type Tee, teesOf } from './tees';
 
@@ -70,11 +72,30 @@ export function cornered(
     Object.keys(standing.on).length ? backInPlace(wall, alone.out.spec, standing.on) : wall;
   return {
     face: back(layCorners(out, runsOn)),
-    laid: back(layCorners(out, { ...meeting, ...runsOn })),
+    laid: letIn(back(layCorners(out, { ...meeting, ...runsOn })), roomFor(block, neighbours, env)),
     quoins,
     tees,
     blocks: standing.blocks,
   };
+}
+
+/** Room in a wall for those that run into it. */
+function roomFor(block: SourceBlock, neighbours: Neighbours, env: Env): LetIn[] {
+  return neighbours.into(block).flatMap((wall) => {
+    const { laid } = wallAlone(wall, env);
+    if (!laid) return [];
+    const standing = standingOf(wall, laid, neighbours, env);
+    const chain = neighbours.chainOf(wall);
+    const begun = (chain && placingsOf(chain, neighbours, env).get(wall)?.begun) ?? 0;
+    const ways = turnsOf(standing, begun);
+    return teesOf(wall, laid, neighbours, env).flatMap((tee) => {
+      if (tee.other !== block || !tee.bonded) return [];
+      const parity = ways[tee.side]!.parity === 0 ? 1 : 0;
+      const { distance: from } = tee;
+      const courses = { from: 0, to: laid.out.spec.courses };
+      return [{ from, to: from + laid.out.thickness, parity, courses }];
+    });
+  });
 }
 
 /** Where courses, or blocks of them, run on past an end in turn: those between stop at it. */
@@ -121,12 +142,20 @@ function quoinAt(
   if (!levelCourses(alone.out, other.out)) return { ...quoin, bonded: false };
   const theirs = standingOf(answer.block, other, neighbours, env).out;
   const { begun } = placingsOf(chain, neighbours, env).get(answer.block)!;
-  const theirParity = parity === 0 ? 1 : 0;
-  const bonded =
-    givesWay(standing.out, side, theirs.thickness, placing.begun)[parity] &&
-    givesWay(theirs, answer.side, standing.out.thickness, begun)[theirParity];
-  const courses = coursesAt(theirs, answer.side);
-  return { ...quoin, bonded, way: { parity, by: theirs.thickness, courses } };
+  const own = cornerWall({ block, side }, standing.out, placing.begun, parity, env);
+  const across = cornerWall(answer, theirs, begun, parity === 0 ? 1 : 0, env);
+  return { ...quoin, bonded: bondsAt(own, across), way: wayAt(own, across) };
+}
+
+function cornerWall(
+  { block, side }: WallEnd,
+  out: SettingOut,
+  begun: Parity,
+  gives: Parity,
+  env: Env,
+): CornerWall {
+  const inside = factsOf(block, env)!.line(side)?.word('faces') === 'inside';
+  return { out, side, begun, gives, inside };
 }
 
 interface Solved {
@@ -163,7 +192,7 @@ function keptPlacings(chain: Chain, neighbours: Neighbours, env: Env): Solved['p
   });
   if (known && sameChain(known.chain, chain) && known.outs.every((out, i) => out === outs[i]))
     return known.placings;
-  const placings = newPlacings(outs, chain);
+  const placings = newPlacings(outs, chain, env);
   solved.set(first, { chain, outs, placings });
   return placings;
 }
@@ -177,24 +206,24 @@ function sameChain(a: Chain, b: Chain): boolean {
 function newPlacings(
   outs: Solved['outs'],
   { walls, closed }: Chain,
+  env: Env,
 ): ReadonlyMap<SourceBlock, Placing> {
-  const at = (i: number) => (closed ? (i + walls.length) % walls.length : i);
-  const chained = walls.map((wall, i): ChainWall => {
-    const [before, own, after] = [outs[at(i - 1)], outs[i], outs[at(i + 1)]];
-    return {
-      in: givingTo(before, own, wall.side),
-      out: givingTo(after, own, otherSide(wall.side)),
-    };
-  });
-  const placings = chooseChain(chained, closed);
+  const bonds = (wall: number, own: Placing, next: Placing) => {
+    const after = (wall + 1) % walls.length;
+    const [a, b] = [outs[wall], outs[after]];
+    if (!a || !b) return true;
+    const { block, side } = walls[wall]!;
+    const out = { block, side: otherSide(side) };
+    return bondsAt(
+      cornerWall(out, a, own.begun, own.out, env),
+      cornerWall(walls[after]!, b, next.begun, next.in, env),
+    );
+  };
+  // The plans of a pier that stands out of its wall go with the courses of the wall as they are.
+  const held = (wall: number) => {
+    const { laid } = wallAlone(walls[wall]!.block, env);
+    return laid?.plan.piers.some((p) => p.facts.line('projects')) ?? false;
+  };
+  const placings = chooseChain({ walls: walls.length, closed, bonds, held });
   return new Map(walls.map((wall, i) => [wall.block, placings[i]!]));
-}
-
-function givingTo(
-  other: SettingOut | undefined,
-  own: SettingOut | undefined,
-  side: Side,
-): Giving | undefined {
-  if (!other || !own) return undefined;
-  return [givesWay(own, side, other.thickness, 0), givesWay(own, side, other.thickness, 1)];
 }

@@ -26,7 +26,7 @@ export function standingOf(
   neighbours: Neighbours,
   env: Env,
 ): Standing {
-  const { spec } = alone.out;
+  const { spec } = alone;
   const blocks: Partial<Record<Side, number>> = {};
   const on: Partial<Record<Side, RunsOn['left']>> = {};
   const half = (spec.unit.length + spec.joints.perpend) / 2;

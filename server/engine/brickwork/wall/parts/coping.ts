@@ -9,6 +9,7 @@ import { type CreasingCount, countCreasing } from '../../creasing';
 import type { Masonry } from '../../masonry';
 import type { PieceNeed, TaskNeed } from '../../needs';
 import { countPrecast, type Precast } from '../../precast';
+import { copingCorners } from '../coping-corners';
 import { highOf } from '../coping-height';
 import { creasingIn, pierRuns, wallRuns } from '../copings';
 import { inputsOf } from '../counts';
@@ -18,7 +19,7 @@ import type { Part, PartOf } from './part';
 
 export const coping: PartOf = (masonry, plan, counts, gang) => {
   const remarks: Remark[] = [];
-  const over = wallRuns(masonry, plan);
+  const over = wallRuns(masonry, plan, copingCorners(masonry, plan, counts.quoins));
   const own = counted(over, masonry, remarks);
   const laid = [...own, ...counted(pierRuns(masonry, plan), masonry, remarks)];
   remarks.push(...decisionRemarks(laid, masonry, plan, counts), ...overhang(masonry, plan));

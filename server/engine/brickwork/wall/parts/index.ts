@@ -13,10 +13,14 @@ import { movement } from './movement';
 import type { Part, PartOf } from './part';
 import { piers } from './piers';
 import { plinth } from './plinth';
+import { pockets } from './pockets';
+import { tees } from './tees';
 
 const PARTS: readonly PartOf[] = [
   heads,
   corners,
+  tees,
+  pockets,
   movement,
   coping,
   bands,

@@ -47,7 +47,7 @@ function faceIn(pier: PierFacts, { spec }: WallPlan): WallPierFace | undefined {
   if (!laid) return undefined;
   const half = (spec.unit.length + spec.joints.perpend) / 2;
   const through = spec.thickness * half - spec.joints.perpend;
-  const y = attached ? -attached.front * half : (through - depth) / 2;
+  const y = attached ? 0 - attached.front * half : (through - depth) / 2;
   const coreHalves = attached ? 0 : (plan.laid?.coreHalves ?? 0) * courses;
   const at = { name, from, y, width, depth, base, courses };
   return { ...at, attached: attached !== undefined, placed: laid.courses, coreHalves };

@@ -1,0 +1,71 @@
+/** A wall block-bonded into standing work: the pockets that are cut there for its blocks of courses. */
+import { exact } from '../../../../../shared/exact';
+import { taskHours } from '../../../labour/gang';
+import { defaultLine, type LineFacts } from '../../../resolve/env';
+import type { Side } from '../../../setting-out';
+import { counted, fact, product, sum, type Term } from '../../../working/term';
+import type { Masonry } from '../../masonry';
+import { sizeSaid } from '../../said';
+import { SIDES } from '../meet/ends';
+import type { WallPlan } from '../spec';
+import type { Part, PartOf } from './part';
+
+export const pockets: PartOf = (masonry, plan, { blocks }, gang): Part | undefined => {
+  const sides = SIDES.filter((side) => blocks[side] !== undefined);
+  if (!sides.length) return undefined;
+  const cut = sides.map((side) => pocketsAt(side, blocks[side]!, masonry, plan));
+  const bricks = sum(
+    'Bricks cut out of standing work',
+    'bricks',
+    cut.map((c) => c.bricks),
+  );
+  const label = 'Cutting pockets in standing work';
+  return {
+    figures: [
+      {
+        key: 'pockets',
+        term: sum(
+          'Pockets in standing work',
+          '',
+          cut.map((c) => c.pockets),
+        ),
+      },
+      { key: 'cut-out', term: bricks },
+    ],
+    tasks: [{ task: 'cut-out', hours: taskHours('cut-out', label, bricks, masonry.env, gang) }],
+    says: sides.map((side) => said(side, blocks[side]!, masonry, plan)),
+    does: ['cutting'],
+  };
+};
+
+interface Cut {
+  readonly pockets: Term;
+  readonly bricks: Term;
+}
+
+/** Every second block runs in, the lowest first; a brick comes out for each course of it and each brick of thickness. */
+function pocketsAt(
+  side: Side,
+  block: number,
+  { facts, env }: Masonry,
+  { spec, height }: WallPlan,
+): Cut {
+  const count = Math.ceil(Math.ceil(spec.courses / block) / 2);
+  const own = facts.line(side)!;
+  const line: LineFacts = own.values.block ? own : (defaultLine(env, 'block-courses') ?? own);
+  const courses = fact('courses to a block', exact(block), 'courses', line.origin);
+  const pockets = counted(`Pockets at the ${side} end`, count, '', {
+    note: 'every second block of courses runs in, the lowest first',
+    args: [height.term, courses],
+  });
+  const abreast = fact('bricks through the wall', exact(Math.ceil(spec.thickness / 2)), 'bricks');
+  const parts = [pockets, courses, abreast];
+  return { pockets, bricks: product(`Bricks cut out at the ${side} end`, 'bricks', parts) };
+}
+
+function said(side: Side, block: number, { env }: Masonry, { spec }: WallPlan): string {
+  const high = block * (spec.unit.height + spec.joints.bed);
+  const deep = (spec.unit.length + spec.joints.perpend) / 2;
+  const courses = block === 1 ? 'every second course' : `every second ${block} courses`;
+  return `Cut pockets ${sizeSaid(high, env)} high and ${sizeSaid(deep, env)} deep into the standing work at its ${side} end, and run ${courses} into them.`;
+}

@@ -1,0 +1,54 @@
+/** Walls that run into the face of another: the ties they take, and what is said of them. */
+
+import type { Remark } from '../../../findings/remark';
+import { teePlace, teeUnbonded } from '../../../findings/tee-place';
+import { defaultLine, factsOf } from '../../../resolve/env';
+import type { Masonry } from '../../masonry';
+import type { PieceNeed, WallJoin } from '../../needs';
+import type { Tee } from '../meet/tees';
+import { tieTerm } from '../meet/ties';
+import type { WallPlan } from '../spec';
+import type { Part, PartOf } from './part';
+
+export const tees: PartOf = (masonry, plan, { tees: all }): Part | undefined => {
+  if (!all.length) return undefined;
+  const stand = all.filter((t) => !t.off);
+  return {
+    remarks: all.flatMap(remarkOn),
+    pieces: tiesInto(
+      stand.filter((t) => !t.bonded),
+      masonry,
+      plan,
+    ),
+    says: stand.map((t) => said(t, masonry)),
+    facts: { tees: stand.map((t) => joinOf(t)) },
+  };
+};
+
+function remarkOn({ line, side, other, off, unbonded }: Tee): Remark[] {
+  if (off) return [teePlace(line, side, other, off)];
+  return unbonded ? [teeUnbonded(line, side, other, unbonded)] : [];
+}
+
+function tiesInto(tied: readonly Tee[], { env }: Masonry, plan: WallPlan): PieceNeed[] {
+  const line = defaultLine(env, 'tee-ties');
+  if (!line || !tied.length) return [];
+  const courses = tied.map((t) => Math.min(plan.spec.courses, t.with.plan.spec.courses));
+  const count = tieTerm('Ties into walls that it meets', line, plan, courses);
+  return [{ material: line.word('material'), count, origin: line.at('material') }];
+}
+
+function said({ other, bonded }: Tee, { env }: Masonry): string {
+  const title = factsOf(other, env)!.title.replaceAll('-', ' ');
+  return bonded ? `Bond it into the face of ${title}.` : `Tie it into the face of ${title}.`;
+}
+
+function joinOf({ side, other, with: { out } }: Tee): WallJoin {
+  return {
+    kind: 'tee',
+    side,
+    wall: other.name ?? '',
+    thickness: out.thickness,
+    inside: false,
+  };
+}

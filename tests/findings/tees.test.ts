@@ -1,0 +1,113 @@
+import { describe, expect, test } from 'vitest';
+import { jobOf } from '../engine/world';
+import { FIRM, findingsIn, silent, tells } from './tells';
+
+const PRICED = `${FIRM}material starter-tie
+  price  £0.40 each
+`;
+const files = { 'firm.perp': PRICED };
+
+const wall = (name: string, more: string, length = '2240 mm', courses = 9) =>
+  `wall ${name}\n  brick red\n  stands held\n  length ${length}\n  height ${courses} courses\n${more}`;
+const job = (inner: string, north = '') =>
+  `perpend 1\nuse "firm.perp"\n${wall('north', north)}${wall('inner', inner, '1125 mm')}`;
+
+const work = (text: string, name: string) => jobOf(text, files).works.find((w) => w.name === name)!;
+const bricks = (text: string, name: string) =>
+  work(text, name)
+    .figures.find((f) => f.key === 'bricks')!
+    .term.value.toNumber();
+const ties = (text: string) =>
+  jobOf(text, files)
+    .price.purchases.find((p) => p.name === 'starter-tie')
+    ?.needed.value.toNumber();
+
+describe('tee-place', () => {
+  test('is told of a wall that would run into no wall', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          length  2240 mm
+          height  8 courses
+        wall inner
+          brick   red
+          stands  held
+          length  1125 mm
+          height  8 courses
+          left    tee north 2.2 m
+                            ^^^^^ tee-place: This wall cannot run into north there. There is no wall there.
+      `,
+      { files },
+    );
+  });
+
+  test('or into an opening, a movement joint or itself; not where it comes against brickwork', () => {
+    const told = (inner: string, north = '') =>
+      findingsIn(job(inner, north), files).filter((f) => f.code === 'tee-place').length;
+    const gate = '  opening gate\n    from left 890 mm\n    width 460 mm\n';
+    expect(told('  left tee north 1 m\n')).toBe(0);
+    expect(told('  left tee north 1 m\n', gate)).toBe(1);
+    expect(told('  left tee north 1 m\n', '  movement-joint left 1015 mm\n')).toBe(1);
+    expect(told('  left tee inner 0.5 m\n')).toBe(1);
+  });
+});
+
+describe('tee-unbonded', () => {
+  test('is told where courses cannot be run into the other wall, and it is tied', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          bond    english
+          thick   1 brick
+          stands  held
+          length  2240 mm
+          height  8 courses
+        wall inner
+          brick   red
+          stands  held
+          length  1125 mm
+          height  8 courses
+          left    tee north 1 m bonded
+                                ^^^^^^ tee-unbonded: This wall is not bonded into north: Courses are run only into a half-brick wall.
+      `,
+      { files, ways: ['Tie it: tied'] },
+    );
+  });
+
+  test('is not told of a half-brick wall of the same courses', () => {
+    silent(job('  left tee north 1 m bonded\n'), 'tee-unbonded', files);
+    silent(job('  left tee north 1 m tied\n'), 'tee-unbonded', files);
+  });
+});
+
+describe('a wall tied to another', () => {
+  // Common practice: a tie on every fourth course, 300 mm. Nine courses: on the fourth and the eighth.
+  test('takes its ties, and keeps its own bricks', () => {
+    const tied = job('  left tee north 1 m\n');
+    expect(ties(tied)).toBe(2);
+    expect(bricks(tied, 'north')).toBe(bricks(job(''), 'north'));
+    expect(work(tied, 'inner').facts.says).toContain('Tie it into the face of north.');
+  });
+});
+
+describe('a wall bonded into another', () => {
+  const bonded = job('  left tee north 1015 mm bonded\n');
+
+  test('takes no ties', () => expect(ties(bonded)).toBeUndefined());
+
+  test('by hand: in every second course a stretcher runs in, and the other wall leaves room for it', () => {
+    // 1125 mm against a face are five bricks; where it runs in by half a brick, five and a half.
+    const { laid } = work(bonded, 'inner').facts;
+    const pieces = laid!.bands[0]!.segments[0]!.runs.map((run) =>
+      run.groups.flatMap((g) => g.pieces.map((p) => `${p.count * g.times} ${p.piece}`)),
+    );
+    expect(pieces).toEqual([['5 stretcher', '1 half'], ['5 stretcher']]);
+  });
+});
