@@ -55,6 +55,13 @@ export const BRICK: LineKind = line(
       ),
       JOINT_LINE,
       GAUGE_LINE,
+      line(
+        'tolerance',
+        [either([name('class', 'tolerance')], [size('size', [3], 'length')])],
+        'How far bricks may be from their work size: a class by its name, or length, width and height as the maker declares.',
+        'tolerance T2',
+        { unless: 'not known' },
+      ),
       PRICE,
       line('pack', [whole(number('pack'))], 'How many come in a pack.', 'pack 452'),
       line('waste', [share('share')], 'Broken or turned away.', 'waste 5%', {

@@ -4,6 +4,7 @@ import { DEFAULTS, EDITION, FIRM, JOB, USE } from './job';
 import { BOND, CAUTION, CURRENCIES, LIMIT, PIER_PLAN } from './library';
 import { COST, OPTION, PRICE, RECORD, TRAVEL } from './price';
 import type { LineKind } from './slots';
+import { TOLERANCE } from './tolerance';
 import { PIER, REPAIR, WALL } from './work';
 
 /** The headings that stand in the first column, in the order a file has them. */
@@ -29,6 +30,7 @@ export const HEADINGS: readonly LineKind[] = [
   BOND,
   PIER_PLAN,
   LIMIT,
+  TOLERANCE,
   CAUTION,
   CURRENCIES,
 ];

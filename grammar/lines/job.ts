@@ -399,6 +399,12 @@ export const DEFAULTS: LineKind = line(
         { many: true },
       ),
       line(
+        'lintel-overhang',
+        [quantity('length', 'length')],
+        'How much of a wall’s thickness may hang over its lintels, at the most.',
+        'lintel-overhang 25 mm',
+      ),
+      line(
         'head-span',
         [quantity('span', 'length')],
         'The widest opening whose lintel or arch nobody is told to have designed.',

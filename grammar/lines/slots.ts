@@ -18,6 +18,7 @@ export type NamedKind =
   | 'cost'
   | 'option'
   | 'zone'
+  | 'tolerance'
   | 'trade';
 
 interface Keyed {

@@ -48,6 +48,7 @@ export const LOOKS: Record<Ink, Look> = {
   break: { fill: 'none', line: '#222', weight: 0.2 },
   hidden: { fill: 'none', line: '#222', weight: 0.15, dash: '1.6 0.8' },
   mark: { fill: 'none', line: '#222', weight: 0.35 },
+  block: { fill: '#d9d6cf', line: '#444', weight: 0.12 },
   band: { fill: 'none', line: '#4a2418', weight: 0.12, hatch: 'hatch-level' },
   reused: { fill: 'none', line: '#4a2418', weight: 0.12, hatch: 'hatch-dots' },
   dimension: { fill: 'none', line: '#222', weight: 0.15 },

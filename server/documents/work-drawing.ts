@@ -1,7 +1,7 @@
 /** The drawing of a face of a piece of work, from what it says of itself. */
 
 import type { Work } from '../engine/brickwork/needs';
-import { type Drawing, elevation, pierElevation } from '../engine/drawing';
+import { asBlocks, type Drawing, elevation, isBlock, pierElevation } from '../engine/drawing';
 import type { Env } from '../engine/resolve/env';
 import type { SettingOut } from '../engine/setting-out';
 import { bandsOf } from './work-levels';
@@ -49,7 +49,7 @@ function wallDrawing(work: Work, env: Env, more: Wishes): Drawing {
   const front = facts.carved ?? facts.settingOut!;
   const behind = face === 'back' ? facts.backing?.settingOut : undefined;
   const { gauge, spec } = front;
-  return elevation(titled(behind ?? front, work), {
+  const drawing = elevation(titled(behind ?? front, work), {
     title,
     face,
     toppings: toppingsOn(work, gauge, spec.joints.bed),
@@ -60,6 +60,7 @@ function wallDrawing(work: Work, env: Env, more: Wishes): Drawing {
     mostBricks,
     units: unitsOf(env),
   });
+  return behind && isBlock(behind, front) ? asBlocks(drawing) : drawing;
 }
 
 /** Openings and piers by their titles; those without one by their names, as words. */

@@ -101,7 +101,7 @@ function quoinOf(join: WallJoin, works: readonly Work[]): Quoin[] {
 function topsOf(work: Work, env: Env): DrawingSet | undefined {
   const { settingOut, pier } = work.facts;
   const gauge = settingOut?.gauge ?? 0;
-  const toppings = toppingsOn(work, gauge, 0);
+  const toppings = toppingsOn(work, gauge, 0).sort((a, b) => a.from - b.from || a.at - b.at);
   if (!toppings.length) return undefined;
   const thickness = settingOut?.thickness ?? pier?.plan.depth ?? 0;
   const title = `${work.title}: coping from above`;

@@ -16,12 +16,10 @@ export function toppingsOn({ facts }: Work, gauge: number, bed: number): Topping
 function topping(top: TopRun, at: number, faces: Topping['faces']): Topping[] {
   const { from, to, height, joint, deep } = top;
   if (top.kind === 'cap') return [{ kind: 'cap', name: 'cap', from, to, at, height, deep, faces }];
-  const wholes = top.pieces.filter((p) => !p.cut);
-  const cuts = top.pieces.filter((p) => p.cut);
-  const piece = wholes[0]?.length ?? cuts[0]?.length;
-  if (piece === undefined) return [];
-  const cut = cuts[0] && { length: cuts[0].length, count: cuts.length };
-  const run = { kind: top.kind, from, to, at, piece, wholes: wholes.length, joint, cut } as const;
+  const { kind, pieces } = top;
+  const whole = pieces.find(({ cut }) => !cut) ?? pieces[0];
+  if (!whole) return [];
+  const run = { kind, from, to, at, piece: whole.length, wholes: 0, joint, pieces } as const;
   return [{ ...run, height: height || UNSAID, unsaid: !height, deep, faces }];
 }
 

@@ -4,8 +4,10 @@ import { coldCommand, coldServer } from './cold';
 import { nesting } from './cuts';
 import { keystroke } from './keystroke';
 import { laying } from './laying';
+import { fourTimes, type Levels, opened } from './openings';
 import { reading } from './reading';
 import type { Paired } from './stats';
+import { windowOf } from './window';
 
 const SERVER = 'dist/server.cjs';
 const COMMAND = 'dist/perpend.cjs';
@@ -20,6 +22,23 @@ function row(what: string, pair: Paired, beside: string, aim?: number): void {
   const judged =
     aim === undefined ? '' : ` Aim: at most ${aim}: ${pair.ratio <= aim ? 'met' : 'MISSED'}.`;
   console.log(`${''.padEnd(44)} beside: ${beside}.${judged}`);
+}
+
+const LEVELS: Readonly<Record<Levels, string>> = { rows: 'in rows', own: 'each at its own level' };
+
+async function openings(levels: Levels): Promise<void> {
+  const { counted, pair } = await opened(400, levels, 15);
+  row(
+    `${counted.wholes + counted.halves} bricks, 400 openings ${LEVELS[levels]}`,
+    pair,
+    'the same walked brick by brick, nothing kept',
+  );
+  row(
+    `400 openings ${LEVELS[levels]}`,
+    await fourTimes(levels, 15),
+    '100 openings: 4 is as the openings, 16 as their square',
+    levels === 'rows' ? 6 : 8,
+  );
 }
 
 async function main(): Promise<void> {
@@ -65,6 +84,13 @@ async function main(): Promise<void> {
     `nesting 500 cuts into ${cuts.bricks} bricks`,
     cuts.pair,
     `cutting them as they come, from ${cuts.inOrder} bricks; the aim is under 50 ms of our own`,
+  );
+  for (const levels of ['rows', 'own'] as const) await openings(levels);
+  row(
+    'drawing 4 m of 10 km of wall',
+    await windowOf(15),
+    'drawing the same 4 m of a wall of 20 m; the work is the same',
+    2,
   );
 }
 

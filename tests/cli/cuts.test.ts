@@ -36,6 +36,15 @@ describe('perpend cuts', () => {
     expect(short).toContain('cut from 2 bricks:\n');
   });
 
+  test('piers alike share the bats at hand', () => {
+    // A pier of 1.5 x 1.5 bricks has a half bat in each course (the library’s plan): six, and five bats for two piers.
+    const pier =
+      'perpend 1\nuse uk\npier gate\n  number 2\n  size 1.5 x 1.5 bricks\n  height 6 courses\n  bats 5\n';
+    const { out } = cuts(pier);
+    expect(out).toContain('2 bats of 102.5 mm, each into 1 half bat\n');
+    expect(out).toContain('2 bricks, each into 2 half bats\n');
+  });
+
   test('of one block, or of all; a strange name is answered', () => {
     const two = JOB(
       `${PLAIN}\npier gate\n  size    2 x 1 bricks\n  height  6 courses\n  number  2\n`,

@@ -119,10 +119,10 @@ Options:
 
 Usage: perpend draw [OPTIONS] FILE [BLOCK]
 
-BLOCK is the name of a wall or a pier. Where there is only one, leave it out.
-front and back are the faces; plan is two courses, one on the other, at every end,
-quoin, reveal and pier; top is the coping from above; rod is the gauge rod.
-SVG sheets are to scale on paper; DXF is at full size in millimetres.
+BLOCK is the name of a wall, a pier or a repair; where there is only one, leave
+it out. front and back are the faces; plan is two courses, one on the other, at
+every end, quoin, reveal and pier; top is the coping from above; rod the gauge
+rod. SVG sheets are to scale on paper; DXF is at full size in millimetres.
 
 Options:
   --view VIEW         front, back, plan, top, rod or all; without it, front

@@ -9,6 +9,7 @@ import { coordinatedWall, rudeWall } from '../setting-out/arbitrary';
 import { bricksOf as walked } from '../setting-out/expand';
 import { BONDS, overAll, wall } from '../setting-out/fixtures';
 import { cornersOf } from './marks';
+import { piers, yard } from './samples';
 
 const BRICKS = ['stretcher', 'header', 'half', 'three-quarter', 'closer', 'cut'] as const;
 const bricksIn = (drawing: Drawing) =>
@@ -85,8 +86,13 @@ describe('elevation', () => {
 
   test('a cut is labelled with its length, and in the key', () => {
     const drawing = elevation(setOut(wall({ length: 1270 })), { title: 'cut' });
-    expect(new Set(drawing.labels.map((label) => label.text))).toEqual(new Set(['145']));
-    expect(drawing.keys).toContainEqual({ style: 'cut', text: 'cut 145 mm' });
+    // Which cuts a length takes is for setting-out to choose; the drawing names each of them.
+    const cuts = drawing.boxes.filter(({ style }) => style === 'cut').map(({ width }) => width);
+    const lengths = [...new Set(cuts)].sort((a, b) => a - b).map((w) => lengthOn('millimetres', w));
+    expect(lengths.length).toBeGreaterThan(0);
+    expect(drawing.labels).toHaveLength(cuts.length);
+    expect(new Set(drawing.labels.map((label) => label.text))).toEqual(new Set(lengths));
+    expect(drawing.keys).toContainEqual({ style: 'cut', text: `cut ${lengths.join(', ')} mm` });
   });
 
   test('dimensions: each run and opening, the same from the left end, over all; heights of sill, head and top', () => {
@@ -137,6 +143,21 @@ describe('elevation', () => {
   ])('%f mm is %s', (mm, drawn, said) => {
     expect(lengthOn('feet', mm)).toBe(drawn);
     expect(feetText(mm)).toBe(said);
+  });
+
+  test('courses in another brick are lined, brick by brick, through the piers too', () => {
+    const bands = [{ name: 'blue', from: 4, to: 6 }];
+    const drawing = elevation(yard, { title: 'bands', bands, piers });
+    const { boxes, keys } = drawing;
+    const lined = boxes.filter(({ style }) => style === 'band');
+    const within = bricksIn(drawing).filter(({ y }) => y === 310 || y === 385);
+    const at = ({ x, y, width, height }: Box) => [x, y, width, height];
+    expect(lined.map(at)).toEqual(within.map(at));
+    expect(keys).toContainEqual({ style: 'band', text: 'courses in blue' });
+    const plain = elevation(yard, { title: 'plain', bands, mostBricks: 1 });
+    const areas = plain.boxes.filter(({ style }) => style === 'band');
+    expect(areas.map(({ y, height }) => [y, height])).toEqual(areas.map(() => [300, 150]));
+    expect(areas.length).toBeGreaterThan(0);
   });
 
   test('the damp-proof course stops at an opening that goes down through it', () => {

@@ -82,7 +82,7 @@ describe('after any edit', () => {
 
   test(
     'walls that meet are as if they had been opened so',
-    () => follows('yard.perp', 40, 6),
+    () => follows('yard.perp', 20, 5),
     60_000,
   );
 

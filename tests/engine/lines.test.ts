@@ -179,10 +179,10 @@ describe('what is reckoned with until something is chosen', () => {
     expect(coping).not.toContain('A cut is');
   });
 
-  test('nothing, where neither goes in', () => {
+  test('a cut shorter than anyone would lay, where nothing else goes in', () => {
     const [coping] = told('length 30 mm\n  height 8 courses').slice(-1);
     expect(coping).toContain('not even one brick on edge goes in: it is 35 mm too long');
-    expect(coping).toContain('No brick on edge is reckoned with');
+    expect(coping).toContain('A cut is reckoned with');
   });
 
   test('of none it is not said that it leaves a gap', () => {

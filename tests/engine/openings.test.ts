@@ -1,7 +1,7 @@
 /** Lintels, heads, arches and sills in a wall: counts by hand, what they leave of it, and how they are drawn. */
 import { describe, expect, test } from 'vitest';
 import { drawingOf } from '../../server/documents/work-drawing';
-import { bricksOf } from '../../server/engine/setting-out';
+import { bricksOf, placeCourse } from '../../server/engine/setting-out';
 import type { Term } from '../../server/engine/working/term';
 import { FIRM, findingsIn } from '../findings/tells';
 import { agree, allTerms, evaluated } from './evaluate';
@@ -170,6 +170,38 @@ describe('an arch', () => {
     const said = Number(/(\d+) to the skewbacks/.exec(detail!)![1]);
     expect(said).toBeGreaterThanOrEqual(6);
     expect(said % 2).toBe(0);
+  });
+});
+
+describe('in thicker walls', () => {
+  const thick = (bricks: string, lines: string) =>
+    job(wall(lines).replace('  stands', `  thick   ${bricks}\n  bond    english\n  stands`))
+      .works[0]!;
+
+  test.each(['1 brick', '1.5 bricks', '2 bricks'])(
+    '%s: no row of any course reaches into a lintel, and each side of it has a joint',
+    (bricks) => {
+      const { carved } = thick(bricks, '    lintel 100 x 140 mm slab\n    bearing 150 mm\n').facts;
+      for (const course of [5, 6]) {
+        const pieces = placeCourse(carved!, course);
+        expect(pieces.length).toBeGreaterThan(4);
+        const near = pieces.filter((p) => p.x < 1725 + 9.9 && p.x + p.along > 515 - 9.9);
+        expect(near).toEqual([]);
+      }
+    },
+  );
+
+  test('an arch takes a brick to each place for every two half bricks of the wall', () => {
+    const bricks = (size: string) => {
+      const { needs, figures } = thick(size, '    head segmental rise 130 mm\n');
+      const round = figures.find((f) => f.key === 'window.voussoirs')!.term.value.toNumber();
+      const terms = [...allTerms(needs.bricks[0]!.bricks)];
+      return terms.find((t) => t.label === 'Arch over window')!.value.toNumber() / round;
+    };
+    expect(bricks('1 brick')).toBe(1);
+    expect(bricks('2 bricks')).toBe(2);
+    // A brick and a half: one whole and one half bat to a place, two bats from a brick.
+    expect(bricks('1.5 bricks')).toBeCloseTo(1.5, 0);
   });
 });
 

@@ -290,3 +290,24 @@ describe('copings where two walls meet in a corner', () => {
     expect(corner(high(8), high(10))).toEqual([[[0, 2025, 27, 10]], [[0, 1790, 24, 10]]]);
   });
 });
+
+test('what is still to be measured is a gap, and the rest stands', () => {
+  const told = (line: string) =>
+    wall(`  ${line}\n`)
+      .findings.filter((f) => f.code === 'incomplete')
+      .map((f) => f.message)
+      .join();
+  expect(told('ground steps at ? down 2 courses')).toContain('a step of the ground of w');
+  expect(told('top steps at 2 m down ?')).toContain('a step of the top of w');
+  expect(told('band engineering courses ?')).toContain('a band of w');
+  expect(told('plinth ? project 1/2 brick')).toContain('the plinth of w');
+  expect(told('coping precast ? slab')).toContain('the coping of w');
+  expect(brickOf('red', '  ground steps at ? down 2 courses\n')).toBe(PLAIN);
+});
+
+test('a skin behind a stepped face steps with it', () => {
+  const skin = (lines: string) =>
+    brickOf('engineering', `  backing engineering cavity 50 mm\n${lines}`);
+  expect(skin('') - skin('  top steps at 2240 mm down 2 courses\n')).toBe(2 * 10);
+  expect(skin('  ground steps at 2250 mm down 2 courses\n') - skin('')).toBe(2 * 10);
+});

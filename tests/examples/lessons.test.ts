@@ -36,8 +36,8 @@ describe.each([...files('examples'), ...files('server/library')])('%s', (file) =
   });
 });
 
-test('there are five jobs, and a firm for each country', () => {
+test('there are nine jobs, and a firm for each country', () => {
   const jobs = files('examples').filter((f) => f.endsWith('/job.perp'));
-  expect(jobs).toHaveLength(5);
+  expect(jobs).toHaveLength(9);
   expect(files('examples').filter((f) => f.endsWith('firm.perp'))).toHaveLength(3);
 });

@@ -117,6 +117,7 @@ describe('fit-run', () => {
     const way = found.ways.find((w) => w.title.startsWith('A cut'))!;
     const after = afterWay(marked, way.edits);
     expect(after.match(/fit /g)).toHaveLength(1);
+    // Where it was to lie stays as it was said.
     expect(after).toContain('  fit run-1 cut 152.5 mm at middle\n');
     silent(after, 'fit-run');
   });

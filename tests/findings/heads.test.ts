@@ -295,6 +295,26 @@ describe('bearing-short', () => {
   });
 });
 
+describe('lintel-narrow', () => {
+  const thick = '  thick   1 brick\n  bond    english\n';
+
+  test('is told of one lintel under half of a wall (NHBC Standards 2020, 6.1.12: at most 25 mm hang over)', () => {
+    // 215 - 140 = 75 mm; two of 100 and the joint between them leave 5.
+    tells(
+      at(
+        `    lintel  140 x 65 mm slab
+    ^^^^^^^^^^^^^^^^^^^^^^^^ lintel-narrow: under a wall 215 mm thick: 75 mm of it hangs over, more than the 25 mm
+`,
+        thick,
+      ),
+      { ways: ['2 lintels 100 mm wide'] },
+    );
+    silent(window('    lintel 100 x 65 mm slab\n', thick), 'lintel-narrow');
+    silent(window('    lintel 215 x 65 mm slab\n', thick), 'lintel-narrow');
+    silent(window('    lintel 100 x 65 mm slab\n'), 'lintel-narrow');
+  });
+});
+
 describe('head-span', () => {
   test('is told of an opening wider than anyone takes without advice', () => {
     const [found] = tells(`
@@ -409,6 +429,22 @@ describe('line-idle', () => {
       at(`    lintel   100 x 65 mm slab
     centre   slab
     ^^^^^^^^^^^^^ line-idle: no arch here
+`),
+    );
+  });
+});
+
+describe('incomplete', () => {
+  test('is told of a rise and a bearing that are still to be measured', () => {
+    tells(
+      at(`    head    segmental rise ? rings 2
+                           ^ incomplete: the rise of the opening window is still to be measured
+`),
+    );
+    tells(
+      at(`    lintel   100 x 65 mm slab
+    bearing  ?
+             ^ incomplete: the bearing of the opening window is still to be measured
 `),
     );
   });

@@ -182,9 +182,10 @@ describe('opening-width', () => {
       `,
       {
         ways: [
-          // Another length would leave the run beside the window not working: after the cut. By hand: eight bricks,
-          // a half bat and the cut with nine joints, 1720 + 102.5 + 142.5 + 90 = 2055.
-          'A cut of 142.5 mm in each course at the middle, joints of 10 mm',
+          // Another length would leave the run beside the window not working: after the cut. By hand, with nine
+          // joints of 10 mm: eight bricks, a half bat and the cut, 1720 + 102.5 + 142.5 + 90 = 2055; and seven
+          // bricks, a half and a three-quarter bat and the cut, 1505 + 102.5 + 158.75 + 198.75 + 90.
+          'Cuts of 198.8 mm and 142.5 mm by turns at the middle, joints of 10 mm',
           'Make the wall 2015 mm: the run is 40 mm shorter, 9 bricks',
           'Make the wall 2127.5 mm: the run is 72.5 mm longer, 9½ bricks',
           'Make the wall 2240 mm: the run is 185 mm longer, 10 bricks',

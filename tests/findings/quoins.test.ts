@@ -124,15 +124,48 @@ describe('quoin-gauge', () => {
         stands  held
         length  1790 mm
         height  8 courses
-        gauge   4 courses 320 mm
+        gauge   4 courses 308 mm
         left    quoin north
-        ^^^^^^^^^^^^^^^^^^^ quoin-gauge: The courses of this wall are 80 mm high and those of north 75 mm
+        ^^^^^^^^^^^^^^^^^^^ quoin-gauge: The courses of this wall are 77 mm high and those of north 75 mm
     `);
-    const uneven = CORNER.replace('left quoin', 'gauge 4 courses 320 mm\n  left quoin');
+    const uneven = CORNER.replace('left quoin', 'gauge 4 courses 308 mm\n  left quoin');
     expect(bricks(uneven)).toEqual([80, 64]);
   });
 
   test('is not told of walls of one gauge', () => silent(CORNER, 'quoin-gauge'));
+});
+
+describe('quoin-taken', () => {
+  test('is told where a pier stands at the corner', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          length  2240 mm
+          height  8 courses
+          right   quoin east
+          ^^^^^^^^^^^^^^^^^^ quoin-taken: The pier corner stands where this wall would make its corner with east
+          pier corner
+            at    right
+            size  1 x 1 bricks
+        wall east
+          brick   red
+          stands  held
+          length  1800 mm
+          height  8 courses
+          left    quoin north
+      `,
+      { ways: ['east ends against it: left butted'] },
+    );
+  });
+
+  test('is not told of a pier elsewhere', () => {
+    const pier = '  pier p\n    at left\n    size 1 x 1 bricks\n';
+    silent(CORNER.replace('wall east', `${pier}wall east`), 'quoin-taken');
+  });
 });
 
 describe('quoin-unbonded', () => {

@@ -13,6 +13,7 @@ import {
   text,
   whole,
 } from '../slots';
+import { FIT } from './tops';
 
 export const REPAIR: LineKind = line(
   'repair',
@@ -80,6 +81,7 @@ export const REPAIR: LineKind = line(
       ),
       GAUGE_LINE,
       JOINT_LINE,
+      FIT,
       NOTE,
     ],
   },

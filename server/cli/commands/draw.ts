@@ -39,10 +39,10 @@ export const draw: Command = {
   takes: 'FILE [BLOCK]',
   about: 'draw a wall or a pier, every brick, as SVG or DXF',
   more: [
-    'BLOCK is the name of a wall, a pier or a repair. Where there is only one, leave it out.',
-    'front and back are the faces; plan is two courses, one on the other, at every end,',
-    'quoin, reveal and pier; top is the coping from above; rod is the gauge rod.',
-    'SVG sheets are to scale on paper; DXF is at full size in millimetres.',
+    'BLOCK is the name of a wall, a pier or a repair; where there is only one, leave',
+    'it out. front and back are the faces; plan is two courses, one on the other, at',
+    'every end, quoin, reveal and pier; top is the coping from above; rod the gauge',
+    'rod. SVG sheets are to scale on paper; DXF is at full size in millimetres.',
   ],
   options: [VIEW, FORMAT, COURSE, WHERE, WORKSPACE],
   run(given: Given, io: Io): number {

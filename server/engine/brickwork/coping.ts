@@ -58,7 +58,7 @@ export function countCoping(run: CopingRun, masonry: Masonry, remarks: Remark[])
   return laid(run, fit, way, masonry);
 }
 
-/** What the file decides, else the best way that needs no other length: joints, then a cut. */
+/** What the file decides, else the best way that needs no other length: a cut, then joints, then a cut shorter than anyone would lay. */
 function chosenWay(fit: Fit, run: CopingRun): JointWay | CutWay | undefined {
   if (fit.works !== 'no')
     return { kind: 'joints', ...fit.pieces, joint: fit.joint!, acceptable: true };
@@ -67,7 +67,7 @@ function chosenWay(fit: Fit, run: CopingRun): JointWay | CutWay | undefined {
   const decision = decisionFor(run.text.home, run.text.name);
   if (decision?.how === 'joints') return joints;
   const said = cuts.find((w) => decision?.cut !== undefined && near(w, decision.cut));
-  return said ?? cuts[0] ?? joints;
+  return said ?? cuts.find((w) => !w.short) ?? joints ?? cuts[0];
 }
 
 function near(way: CutWay, cut: number): boolean {

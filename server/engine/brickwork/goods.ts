@@ -78,6 +78,14 @@ export function jointsOf(facts: BlockFacts, brick: Brick, mix: Mix): JointTerms 
   return { perpend, bed: gauge && brick.size ? bedFrom(gauge, brick.size.height, brick) : perpend };
 }
 
+/** The bed joint that a brick is laid at where nothing else is measured: by its own gauge, else its joint, else the mix’s. */
+export function usualBed(brick: Brick, mix: Mix): Term | undefined {
+  const gauge = brick.facts?.line('gauge');
+  if (gauge && brick.size) return bedFrom(gauge, brick.size.height, brick);
+  const line = brick.facts?.line('joint') ?? mix.facts?.line('joint');
+  return line && inMm(line.term('joint', 'bed joint'));
+}
+
 function bedFrom(gauge: LineFacts, height: number, brick: Brick): Term {
   const over = inMm(gauge.term('height', 'height of the courses'));
   const course = quotient('height of a course', 'mm', over, gauge.term('courses', 'courses'));

@@ -28,9 +28,10 @@ import { planText } from './pier-text';
 import { type Plan, placedOf, planOf } from './plan';
 import { sideTerms } from './plan-terms';
 import { dampSaid, footingSaid, highSaid, planSaid } from './said';
+import { besideRemarks, besideRun, besideStanding } from './standing/beside';
 import { pierHigh } from './wall/coping-height';
-import { pierCoping } from './wall/copings';
 import { type Height, heightIn, heightRun } from './wall/height';
+import { pierCoping } from './wall/pier-coping';
 import { capSaid, finishSaid } from './wall/says';
 
 export function workPier(facts: BlockFacts, env: Env, gang: Gang): Work {
@@ -168,7 +169,9 @@ function countPier(
     masonry,
   ).map((r) => ({ run: r, ...countCoping(r, masonry, remarks) }));
   const tops = runs.map((r) => ({ name: r.run.text.name, open: !r.works }));
-  remarks.push(...idleFits(masonry.facts, [...tops, heightRun(height)]));
+  const beside = besideStanding(masonry, height.term);
+  remarks.push(...besideRemarks(beside, masonry));
+  remarks.push(...idleFits(masonry.facts, [...tops, heightRun(height), ...besideRun(beside)]));
   const [coping] = copingBricks(runs, masonry, inputs);
   const tallies = [pier, dpc, coping?.counted]
     .filter((c): c is Counted => c !== undefined)

@@ -9,6 +9,11 @@ import type { Gap } from '../working/term';
 /** Lines of the work itself, and of the openings and piers in it, by what they are called in a sentence. */
 const OWN: ReadonlyMap<string, string> = new Map([
   ['dpc', 'the damp course'],
+  ['top', 'a step of the top'],
+  ['ground', 'a step of the ground'],
+  ['band', 'a band'],
+  ['plinth', 'the plinth'],
+  ['coping', 'the coping'],
   ['bond', 'the number of the bond'],
 ]);
 const INNER: ReadonlyMap<string, string> = new Map([

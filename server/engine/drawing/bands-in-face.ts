@@ -1,6 +1,6 @@
 /** Courses in another brick: lines over the bricks of the face. */
 import type { Box, Key } from './model';
-import { clip, eachSegment, type View } from './view';
+import type { View } from './view';
 
 export interface BandShown {
   /** Of the brick. */
@@ -10,22 +10,19 @@ export interface BandShown {
   to: number;
 }
 
-/** Each stretch of brickwork in view, as far as bands go through it. */
-export function bandsIn(view: View, bands: readonly BandShown[]): Box[] {
-  const { gauge, spec } = view.out;
-  const boxes: Box[] = [];
-  eachSegment(view, (segment, from, to) => {
-    for (const band of bands) {
-      const [low, high] = [Math.max(from, band.from), Math.min(to, band.to)];
-      if (!(high > low)) continue;
-      const y = low * gauge + spec.joints.bed;
-      const { from: x } = segment;
-      const height = high * gauge - y;
-      const box = clip(view, { style: 'band', x, y, width: segment.to - x, height });
-      if (box) boxes.push(box);
-    }
-  });
-  return boxes;
+/** Over each brick of them, or over as much of a plain area as they go through. */
+export function bandsOver(
+  bricks: readonly Box[],
+  bands: readonly BandShown[],
+  { out: { gauge } }: View,
+): Box[] {
+  return bands.flatMap(({ from, to }) =>
+    bricks.flatMap((brick): Box[] => {
+      const y = Math.max(brick.y, from * gauge);
+      const height = Math.min(brick.y + brick.height, to * gauge) - y;
+      return height > 0 ? [{ ...brick, style: 'band', y, height }] : [];
+    }),
+  );
 }
 
 export function bandKeys(boxes: readonly Box[], bands: readonly BandShown[]): Key[] {

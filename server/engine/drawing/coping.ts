@@ -15,6 +15,11 @@ interface Top {
   faces?: { front: number; back: number };
 }
 
+export interface RunPiece {
+  readonly length: number;
+  readonly cut: boolean;
+}
+
 /** Pieces side by side. */
 export interface Run extends Top {
   kind: 'brick-on-edge' | 'brick-on-end' | 'precast' | 'tiles';
@@ -24,6 +29,8 @@ export interface Run extends Top {
   joint: number;
   /** Cuts, laid together in the middle. */
   cut?: { length: number; count: number };
+  /** All pieces in their order, where that is known: then `wholes` and `cut` do not say where they lie. */
+  pieces?: readonly RunPiece[];
   /** No line says how thick it is: `height` is for the eye only. */
   unsaid?: boolean;
 }
@@ -48,19 +55,25 @@ const WORDS: Readonly<Record<Topping['kind'], string>> = {
   cap: 'cap',
 };
 
-/** Pieces left to right, cuts in the middle of them; what is too long to show piece by piece ends as one band. */
-export function runBoxes(topping: Run): Box[] {
-  const { wholes, cut, piece, joint, at: y, height, kind } = topping;
+/** In their order; else whole ones with the cuts in the middle of them. */
+function piecesOf({ pieces, wholes, cut, piece }: Run): readonly RunPiece[] {
+  if (pieces) return pieces;
   const before = Math.ceil(wholes / 2);
-  const widths = [
-    ...Array.from({ length: before }, () => piece),
-    ...Array.from({ length: cut?.count ?? 0 }, () => cut!.length),
-    ...Array.from({ length: wholes - before }, () => piece),
+  const some = (count: number, length: number, isCut: boolean) =>
+    Array.from({ length: count }, () => ({ length, cut: isCut }));
+  return [
+    ...some(before, piece, false),
+    ...some(cut?.count ?? 0, cut?.length ?? 0, true),
+    ...some(wholes - before, piece, false),
   ];
+}
+
+/** Pieces left to right; what is too long to show piece by piece ends as one band. */
+export function runBoxes(topping: Run): Box[] {
+  const { piece, joint, at: y, height, kind } = topping;
   let x = topping.from;
-  const boxes = widths.map((width, i) => {
-    const isCut = i >= before && i < before + (cut?.count ?? 0);
-    const box: Box = { style: isCut ? 'cut' : STYLES[kind], x, y, width, height };
+  const boxes = piecesOf(topping).map(({ length: width, cut }): Box => {
+    const box: Box = { style: cut ? 'cut' : STYLES[kind], x, y, width, height };
     x += width + joint;
     return box;
   });

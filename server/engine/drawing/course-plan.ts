@@ -4,7 +4,7 @@ import { placeCourse } from '../setting-out';
 import type { Units } from './lengths';
 import type { Drawing } from './model';
 import { type PlacedPier, planIn } from './pier-bricks';
-import { planOf } from './plan';
+import { planOf, type TurnedPiece } from './plan';
 import type { PlanPlace } from './plan-places';
 
 /** What is drawn of a wall on plan. */
@@ -27,11 +27,24 @@ export function moved<T extends { readonly x: number; readonly y: number }>(
   return { ...thing, x: thing.x + x, y: thing.y + y };
 }
 
+/** Pieces of a skin of other sizes than the face's are blocks. */
+export function isBlock(behind: SettingOut, face: SettingOut): boolean {
+  return Math.abs(behind.spec.unit.height - face.spec.unit.height) > OVER;
+}
+
+/** What stands behind a course of the face: its own course at that height, which may be much higher. */
+function skinBehind({ out, behind }: PlanWork, course: number, low: number, high: number) {
+  if (!behind) return [];
+  const at = Math.floor((course * out.gauge) / behind.out.gauge + 1e-6);
+  const block = isBlock(behind.out, out);
+  const pieces = placeCourse(behind.out, at, low, high);
+  return pieces.map((piece): TurnedPiece => ({ ...moved(piece, 0, behind.y), block }));
+}
+
 /** Only the bricks between two points of the wall are made, however long it is. */
-function skins({ out, behind }: PlanWork, course: number, place: PlanPlace): PlacedPiece[] {
+function skins(work: PlanWork, course: number, place: PlanPlace): TurnedPiece[] {
   const [low, high] = [place.left + OVER, place.right - OVER];
-  const back = behind ? placeCourse(behind.out, course, low, high) : [];
-  return [...placeCourse(out, course, low, high), ...back.map((p) => moved(p, 0, behind!.y))];
+  return [...placeCourse(work.out, course, low, high), ...skinBehind(work, course, low, high)];
 }
 
 function piersAt({ piers }: PlanWork, course: number, place: PlanPlace) {

@@ -1,6 +1,6 @@
 import type { FaceShape } from '../brickwork/needs';
 import type { SettingOut } from '../setting-out';
-import { type BandShown, bandKeys, bandsIn } from './bands-in-face';
+import { type BandShown, bandKeys, bandsOver } from './bands-in-face';
 import { brickBoxes, brickCount, plainAreas } from './brickwork';
 import type { Topping } from './coping';
 import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTops } from './coping';
@@ -98,7 +98,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
     ...things.flatMap((thing) => thing.boxes),
     ...bricks.boxes,
     ...piers.boxes,
-    ...bandsIn(view, options.bands ?? []),
+    ...bandsOver([...bricks.boxes, ...piers.boxes], options.bands ?? [], view),
     ...above,
   ];
   const extent = extentOf(boxes, view);

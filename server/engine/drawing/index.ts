@@ -1,9 +1,11 @@
 /** Drawings of work as plain data: one model for screen, SVG, PDF and DXF. */
 
+export { asBlocks } from './as-blocks';
 export type { BandShown } from './bands-in-face';
 export type { DrawnBrick } from './bricks';
 export { bricksOf } from './bricks';
 export type { Topping } from './coping';
+export { isBlock } from './course-plan';
 export type { ElevationOptions } from './elevation';
 export { elevation } from './elevation';
 export type { Units } from './lengths';

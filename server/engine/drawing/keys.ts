@@ -7,6 +7,7 @@ const WORDS: [Style, string][] = [
   ['half', 'half bat'],
   ['three-quarter', 'three-quarter bat'],
   ['closer', 'queen closer'],
+  ['block', 'block'],
   ['pier', 'pier'],
 ];
 

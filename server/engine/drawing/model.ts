@@ -35,6 +35,7 @@ export type Style =
   | 'rod'
   | 'dimension'
   | 'band'
+  | 'block'
   | 'reused';
 
 export interface Point {

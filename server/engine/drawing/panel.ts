@@ -19,7 +19,7 @@ export interface Panel {
 }
 
 /** Titles come from a job: one of any length may not push the drawings off the page. */
-const LONGEST = 44;
+const LONGEST = 60;
 
 function short(words: string): string {
   return words.length > LONGEST ? `${words.slice(0, LONGEST - 1)}…` : words;

@@ -4,8 +4,8 @@ import { pieceWords } from './keys';
 import { lengthOn, type Units, withUnit } from './lengths';
 import type { Box, Chain, Drawing, Key, Label, Point, Stroke, Style } from './model';
 
-/** A piece; turned where it belongs to work that stands across: its length is then up the sheet. */
-export type TurnedPiece = PlacedPiece & { readonly turned?: boolean };
+/** A piece; turned where it belongs to work that stands across: its length is then up the sheet. Or one of a skin of blocks. */
+export type TurnedPiece = PlacedPiece & { readonly turned?: boolean; readonly block?: boolean };
 
 /** A part of one course: mm along the work, and mm through it from the wall's front face. */
 export interface PlanView {
@@ -33,7 +33,8 @@ export interface PlanView {
 const SMALL = 1.8;
 
 /** A whole brick is named by which way it lies. */
-export function styleOf({ piece, along, across }: PlacedPiece): Style {
+export function styleOf({ piece, along, across, block }: TurnedPiece): Style {
+  if (block) return piece === 'cut' ? 'cut' : 'block';
   if (piece !== 'whole') return piece;
   return along >= across ? 'stretcher' : 'header';
 }
@@ -50,8 +51,9 @@ function within({ window, goesOn }: PlanView, box: Box): Box[] {
 }
 
 /** The length a brick is cut to; both ways where it is cut both ways. */
-function sizeOf({ along, across }: PlacedPiece, unit: UnitSize, units: Units): string {
-  const whole = [unit.width, unit.length].some((size) => Math.abs(size - across) < 0.05);
+function sizeOf({ along, across, block }: TurnedPiece, unit: UnitSize, units: Units): string {
+  const sides = [unit.width, unit.length];
+  const whole = block || sides.some((size) => Math.abs(size - across) < 0.05);
   const length = lengthOn(units, along);
   return whole ? length : `${length} x ${lengthOn(units, across)}`;
 }

@@ -40,12 +40,23 @@ function pairAt(out: SettingOut, place: PlanPlace): number {
   return best;
 }
 
-function groupAt(work: PlanWork, place: PlanPlace, course: number | undefined): Group[] {
+/** The courses that have brickwork at a place: ground and top may step. */
+function builtAt({ bands }: SettingOut, { left, right, courses }: PlanPlace): PlanPlace['courses'] {
+  const there = bands.filter(({ segments }) =>
+    segments.some((s) => s.from < right - OVER && s.to > left + OVER),
+  );
+  const from = Math.max(courses.from, Math.min(...there.map((band) => band.from)));
+  const to = Math.min(courses.to, Math.max(...there.map((band) => band.to)));
+  return { from, to };
+}
+
+function groupAt(work: PlanWork, at: PlanPlace, course: number | undefined): Group[] {
+  const place = { ...at, courses: builtAt(work.out, at) };
   const { from, to } = place.courses;
-  if (to <= from) return [];
+  if (!(to > from)) return [];
   const lower = Math.max(from, Math.min(course ?? pairAt(work.out, place), to - 2));
-  const courses = [lower + 1, lower].filter((at) => at < to);
-  const drawings = courses.flatMap((at) => courseAt(work, at, place));
+  const courses = [lower + 1, lower].filter((c) => c < to);
+  const drawings = courses.flatMap((c) => courseAt(work, c, place));
   return drawings.length ? [{ title: place.title, drawings }] : [];
 }
 

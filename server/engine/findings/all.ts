@@ -4,6 +4,7 @@ import type { Finding } from '../../../shared/finding';
 import { ONCE } from '../resolve/book';
 import type { Job } from '../workspace/job';
 import { MOST_CHARACTERS, type SourceBlock } from '../workspace/source';
+import { bondUnsound } from './bond-unsound';
 import { cautions } from './cautions';
 import { checkBlock, namesTwice, type WorkNames } from './checks';
 import { editionMissing, editionUnknown, jobTwice, libraryAssumed } from './files';
@@ -30,6 +31,7 @@ function remarksOf(job: Job): Remark[] {
     ...job.scope.remarks,
     ...namesTwice(file),
     ...file.blocks.flatMap((block) => checkBlock(block, env, names)),
+    ...file.blocks.flatMap((block) => bondUnsound(block, env)),
   ];
   if (!job.isJob) return general;
   return [

@@ -4,6 +4,7 @@ import { archJoints, type HeadArch, struck } from '../brickwork/wall/heads/arch'
 import type { Site } from '../brickwork/wall/heads/site';
 import type { OpeningFacts } from '../brickwork/wall/spec';
 import { defaultLine } from '../resolve/env';
+import { riseStep } from './arch-rise';
 import { decide, decisionFor } from './fit';
 import type { Remark, RemarkWay } from './remark';
 
@@ -40,14 +41,14 @@ function ways(opening: OpeningFacts, head: HeadArch, site: Site): RemarkWay[] {
   ].map((way, i) => ({ ...way, preferred: i === 0 }));
 }
 
-/** Rises are marked out in steps of so much, mm, and more of them than this are not tried. */
-const STEP = 5;
+/** More rises than this are not tried. */
 const MOST_TRIED = 400;
 
 /** The highest rise, in steps, at which its joints are accepted and the arch is not too flat. */
 function flatter({ facts, spec }: OpeningFacts, head: HeadArch, site: Site): RemarkWay[] {
   const least = (defaultLine(facts.env, 'arch-rise')?.number('share') ?? 0) * spec.width;
-  const step = Math.max(STEP, Math.ceil(head.arch.rise / MOST_TRIED / STEP) * STEP);
+  const one = riseStep(facts.env.imperial);
+  const step = Math.max(one, Math.ceil(head.arch.rise / MOST_TRIED / one) * one);
   let rise = (Math.ceil(head.arch.rise / step) - 1) * step;
   for (; rise >= least && rise > 0; rise -= step) {
     const tried = struck(rise, head.arch.rings, spec.width, 'rough', site);

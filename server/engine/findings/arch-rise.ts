@@ -24,8 +24,8 @@ function tooHigh({ facts, spec }: OpeningFacts): Remark {
   return { code: 'arch-rise', about: facts.name, severity: 'error', origin, message, ways };
 }
 
-/** Rises are marked out in steps of so much, mm. */
-const STEP = 5;
+/** Rises are marked out in steps of so much: 5 mm, or a quarter of an inch. */
+export const riseStep = (imperial: boolean) => (imperial ? 6.35 : 5);
 
 function tooFlat({ facts, spec }: OpeningFacts, rise: number): Remark | undefined {
   const { env } = facts;
@@ -33,7 +33,8 @@ function tooFlat({ facts, spec }: OpeningFacts, rise: number): Remark | undefine
   const least = defaultLine(env, 'arch-rise');
   const share = least?.number('share');
   if (!least || share === undefined || rise >= share * spec.width - 1e-6) return undefined;
-  const text = lengthText(env, Math.ceil((share * spec.width) / STEP - 1e-9) * STEP);
+  const step = riseStep(env.imperial);
+  const text = lengthText(env, Math.ceil((share * spec.width) / step - 1e-9) * step);
   const message = `An arch so flat does not hold itself: over ${lengthText(env, spec.width)} it rises at least ${text}, or lies on a lintel for good.`;
   const edits = [{ ...line.at('rise'), text }];
   return {

@@ -17,7 +17,7 @@ export interface RunInText {
   /** Other sizes that work, where the run’s length is not said by itself. */
   readonly others?: () => RemarkWay[];
   /** The cut as its courses are laid with one, where they are laid otherwise than as wholes beside one cut. */
-  readonly cutAs?: (where: CutWay['where']) => LaidCut | undefined;
+  readonly cutAs?: () => LaidCut | undefined;
   /** The edit that puts a cap in place of bricks on edge. */
   readonly cap?: () => RemarkWay | undefined;
   /** What its pieces are called: bricks, bricks on edge, courses. */
@@ -63,8 +63,8 @@ function wayOf(way: Way, run: RunInText, env: Env): RemarkWay | undefined {
       );
     case 'cut':
       return run.cutAs
-        ? laidCutWay(run.cutAs(way.where), way, run, env)
-        : decide(run, cutWords(way.cut, way, env), cutTitle(way, run, env));
+        ? laidCutWay(run.cutAs(), run, env)
+        : decide(run, cutWords(way.cut, way.where, env), cutTitle(way, run, env));
     case 'length':
       return run.move?.(way);
     case 'cap':
@@ -85,20 +85,16 @@ function judged(acceptable: boolean): string {
   return acceptable ? '' : ', wider or tighter than anyone would accept';
 }
 
-function cutWords(cut: number, { where }: CutWay, env: Env): string {
-  return `cut ${lengthText(env, cut)} at ${where}`;
+function cutWords(cut: number, where: CutWay['where'] | undefined, env: Env): string {
+  return `cut ${lengthText(env, cut)}${where ? ` at ${where}` : ''}`;
 }
 
-/** What the courses are laid with once this is decided. */
-function laidCutWay(
-  laid: LaidCut | undefined,
-  way: CutWay,
-  run: RunInText,
-  env: Env,
-): RemarkWay | undefined {
+/** What the courses are laid with already: once this is decided, nothing of it changes. */
+function laidCutWay(laid: LaidCut | undefined, run: RunInText, env: Env): RemarkWay | undefined {
   if (!laid) return undefined;
   const title = `${cutText(laid, env)}, joints of ${lengthText(env, laid.joint)}`;
-  return decide(run, cutWords(laid.lengths[0]!, way, env), title);
+  const where = decisionFor(run.home, run.name)?.where;
+  return decide(run, cutWords(laid.lengths[0]!, where, env), title);
 }
 
 /** More lengths than this are not told one by one. */

@@ -60,6 +60,8 @@ export function repair(): Record<string, number> {
     'frost.recoped': ON_EDGE,
     // The new brick is 67 mm high.
     'frost.joint-needed': GAUGE - 67,
+    // Nine courses of the new brick at its usual joint of 10 mm, beside nine that stand.
+    'frost.drift': 9 * (67 + 10 - GAUGE),
     'frost.short': SHORT,
     'frost.mortar': mortar(),
     'frost.hours': hours(),

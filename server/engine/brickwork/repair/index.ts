@@ -1,7 +1,10 @@
 /** Mending of standing work: taken down and built again, bricks cut out, joints raked and pointed, coping laid again. */
 import { Decimal, exact } from '../../../../shared/exact';
 import { showNumber } from '../../../../shared/show';
-import { gaugeOff } from '../../findings/gauge-off';
+import { decisionFor } from '../../findings/fit';
+import { idleFits } from '../../findings/fit-idle';
+import { gaugeOff, gaugeRun, gaugeSettled } from '../../findings/gauge-off';
+import { type Named, othersThatKeep } from '../../findings/gauge-ways';
 import { repairIdle } from '../../findings/idle';
 import type { Remark } from '../../findings/remark';
 import { type Gang, taskHours } from '../../labour/gang';
@@ -30,8 +33,9 @@ import { inMm, inUnit, unitNames } from '../lengths';
 import { limitsOf, type Masonry, masonryOf } from '../masonry';
 import type { Figure, MixNeed, Needs, TaskNeed, Work, WorkFacts } from '../needs';
 import { amountSaid, lengthSaid, sizeSaid } from '../said';
+import { type Standing, standingBeside, standingFigures } from '../standing/gauge';
 import { aroundBricks, pointing, underCoping } from './mortar';
-import { layRebuilt, notLaid } from './rebuilt';
+import { coursesRebuilt, layRebuilt, notLaid } from './rebuilt';
 
 /** `wall` is the wall that stands there, when the file has it: its lines hold where the repair says nothing. */
 export function workRepair(
@@ -243,27 +247,48 @@ class RepairWork {
       this.says.push(`Take off ${coping} of the coping and lay it again, bricks on edge.`);
   }
 
-  /** The joint that a bought brick needs to keep the gauge of the standing work. */
+  /** Whether a bought brick keeps the gauge of the standing work, and at what joint. */
   private checkGauge(): void {
-    const line = this.facts.line('gauge');
-    const height = this.match.size?.height;
-    if (!line || !height) return;
-    const course = quotient(
-      'height of a course',
-      'mm',
-      inMm(line.term('height', 'height of the courses')),
-      line.term('courses', 'courses'),
+    const beside = this.beside();
+    const gauge = beside ? [gaugeRun(beside)] : [];
+    this.remarks.push(...idleFits(this.facts, gauge));
+    if (!beside) return;
+    for (const { key, term } of standingFigures(beside)) this.show(key, term);
+    const others = () => othersThatKeep(beside, this.bought(), this.env);
+    const remark = gaugeOff(
+      beside,
+      this.facts,
+      () => (this.wanted.length ? others() : []),
+      this.env,
     );
-    const joint = difference(
-      'Bed joint the new brick needs',
-      'mm',
-      course,
-      fact('height of the brick', height, 'mm', this.match.facts?.line('size')?.at('size')),
-    );
-    this.show('joint-needed', joint);
-    const limits = limitsOf(this.env, 'beds-accepted', this.masonry.jointTerms.perpend);
-    const remark = gaugeOff(line, joint, this.match, limits, this.env);
     if (remark) this.remarks.push(remark);
+    this.cutToHeight(beside);
+  }
+
+  private beside(): Standing | undefined {
+    const line = this.facts.line('gauge');
+    const limits = limitsOf(this.env, 'beds-accepted', this.masonry.jointTerms.perpend);
+    const courses = coursesRebuilt(this.facts, line);
+    return line && standingBeside(line, this.match, this.masonry.mix, courses, limits, this.env);
+  }
+
+  /** The line that says what is bought; beside it stands the brick of the wall. */
+  private bought(): Named {
+    const { brick, jointTerms } = this.masonry;
+    const joint = jointTerms.perpend.value.toNumber();
+    const limits = limitsOf(this.env, 'joints-accepted', jointTerms.perpend);
+    const beside = brick.size && { length: brick.size.length, joint, limits };
+    return { facts: this.facts, key: 'match', beside };
+  }
+
+  /** Bricks that a `fit gauge cut` line has cut to height. */
+  private cutToHeight(beside: Standing): void {
+    const decision = decisionFor(this.facts, 'gauge');
+    if (decision?.how !== 'cut' || !decision.cut || !gaugeSettled(beside, this.facts)) return;
+    this.does.add('cutting');
+    this.says.push(
+      `Cut new bricks to ${sizeSaid(decision.cut, this.env)} high, so that courses line up.`,
+    );
   }
 
   private needs(): Needs {

@@ -9,7 +9,7 @@ import {
   tally,
   type WallSpec,
 } from '../../setting-out';
-import { fact, type Term, withGaps } from '../../working/term';
+import { counted, fact, type Term, withGaps } from '../../working/term';
 import { type Counted, countBricks, laidFrom } from '../count';
 import { jointsIn, limitsOf, type Masonry } from '../masonry';
 import { bondNamedIn, halvesSetOut } from '../wall/bond';
@@ -77,4 +77,16 @@ function coursesIn(line: LineFacts, gauge: number): number {
  */
 function runOn({ lap }: BondPattern): number {
   return lap === 0.5 ? 1 : 0;
+}
+
+/** Courses that are built again, beside the standing ones of a measured gauge. */
+export function coursesRebuilt(facts: BlockFacts, gauge: LineFacts | undefined): Term | undefined {
+  const line = facts.line('rebuild');
+  if (!line || !gauge) return undefined;
+  if (line.values.courses) return line.term('courses', 'courses rebuilt');
+  const course = (gauge.number('height') ?? 0) / (gauge.number('courses') ?? 0);
+  const courses = Math.round((line.number('height') ?? 0) / course);
+  if (!Number.isFinite(courses) || courses < 1) return undefined;
+  const args = [line.term('height', 'height rebuilt')];
+  return counted('courses rebuilt', courses, 'courses', { args });
 }

@@ -12,6 +12,7 @@ import { sideTerms } from '../plan-terms';
 import { coursesText } from './courses-text';
 import { withoutWedges } from './heads/let-in';
 import type { LaidAlone } from './meet/alone';
+import { cornerTerms, movementTerms } from './meet/inputs';
 import type { Cornered, Quoin } from './meet/quoins';
 import { quoinText } from './meet/told';
 import { piersText } from './piers-text';
@@ -57,6 +58,7 @@ export function countWall(
   { plan, runs }: LaidAlone,
   { face, laid, quoins, tees, blocks }: Cornered,
 ): WallCounts {
+  renewInputs(masonry, plan, quoins);
   const zones = zonesOf(masonry, plan);
   const wall = counted(
     masonry,
@@ -126,6 +128,12 @@ export function inputsOf(masonry: Masonry, plan: WallPlan): readonly Term[] {
 
 const made = new WeakMap<WallPlan, readonly Term[]>();
 
+/** Among its facts are those of the walls it meets: they may have changed while its own plan is as it was. */
+function renewInputs(masonry: Masonry, plan: WallPlan, quoins: readonly Quoin[]): void {
+  const met = cornerTerms(quoins, masonry.env);
+  if (met.length || made.has(plan)) made.set(plan, [...newInputs(masonry, plan), ...met]);
+}
+
 function newInputs(masonry: Masonry, plan: WallPlan): Term[] {
   const { facts } = masonry;
   const length = facts.line('length')!.term('length', 'length of the wall');
@@ -145,6 +153,7 @@ function newInputs(masonry: Masonry, plan: WallPlan): Term[] {
     ...(thick ? [thick] : []),
     ...openings,
     ...piers,
+    ...movementTerms(plan.movement),
   ];
 }
 

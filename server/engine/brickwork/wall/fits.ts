@@ -18,11 +18,10 @@ import {
   setOut,
   sizeOf,
   type Way,
-  type Where,
 } from '../../setting-out';
 import { lengthText } from '../lengths';
 import { type Masonry, waysIn } from '../masonry';
-import { cutAt, cutIn } from './laid-cut';
+import { byEnds, cutIn, endsOf } from './laid-cut';
 import type { PierFacts, WallPlan } from './spec';
 
 /** Points nearer than this are one point, mm. */
@@ -41,11 +40,13 @@ export function runsOf(masonry: Masonry, plan: WallPlan, out: SettingOut): WallR
 }
 
 /** The same runs with the cuts that they are laid with, once what is decided is taken into account. */
-export function asLaid(runs: readonly WallRun[], out: SettingOut): WallRun[] {
+export function asLaid(runs: readonly WallRun[], out: SettingOut): readonly WallRun[] {
+  if (runs.every((run) => run.fit.works !== 'no')) return runs;
+  const segments = byEnds(out);
   return runs.map((run) => {
-    const cutAs = (where: Where) => cutAt(out, run.segment, where);
-    const laid = run.fit.works === 'no' ? cutIn(out, run.segment) : undefined;
-    return { ...run, laid, text: { ...run.text, cutAs } };
+    if (run.fit.works !== 'no') return run;
+    const laid = cutIn(segments.get(endsOf(run.segment)) ?? []);
+    return { ...run, laid, text: { ...run.text, cutAs: () => laid } };
   });
 }
 

@@ -1,5 +1,5 @@
 /** The cut that a stretch is laid with, read off the courses as they lie: a way out says that and nothing else. */
-import { type Decided, type Segment, type SettingOut, setOut, type Where } from '../../setting-out';
+import type { Segment, SettingOut, Where } from '../../setting-out';
 
 export interface LaidCut {
   /** Lengths of its cuts, mm, in the order of the courses; courses cut alike are told once. */
@@ -11,42 +11,43 @@ export interface LaidCut {
   readonly at: Where | 'both';
 }
 
-type Ends = Pick<Segment, 'from' | 'to'>;
-
 /** Nearer than this is the same cut, mm: finer than is marked by hand. */
 const SAME = 0.05;
 
-/** The cuts of a stretch, wherever in the height of the wall it lies; nothing where it has none. */
-export function cutIn(out: SettingOut, ends: Ends): LaidCut | undefined {
-  const segments = out.bands.flatMap(({ segments }) =>
-    segments.filter((s) => s.from === ends.from && s.to === ends.to),
-  );
-  const courses = segments.flatMap((segment) =>
-    segment.runs.map((run) => ({ run, cuts: cutsOf(run) })),
-  );
+/** Stretches by their ends, wherever in the height of a wall they lie. */
+export function byEnds({ bands }: SettingOut): ReadonlyMap<string, readonly Segment[]> {
+  const found = new Map<string, Segment[]>();
+  for (const segment of bands.flatMap((band) => band.segments)) {
+    const known = found.get(endsOf(segment));
+    if (known) known.push(segment);
+    else found.set(endsOf(segment), [segment]);
+  }
+  return found;
+}
+
+export function endsOf({ from, to }: Pick<Segment, 'from' | 'to'>): string {
+  return `${from} ${to}`;
+}
+
+/** The cuts of like stretches; nothing where they have none. */
+export function cutIn(segments: readonly Segment[]): LaidCut | undefined {
+  const courses = segments.flatMap(({ runs }) => runs.map((run) => ({ run, cuts: cutsOf(run) })));
   const cuts = courses.flatMap((c) => c.cuts);
-  if (!cuts.length) return undefined;
-  const length = ends.to - ends.from;
-  const thirds = new Set(cuts.map(({ middle }) => thirdOf(middle / length)));
+  const [first] = segments;
+  if (!cuts.length || !first) return undefined;
+  const length = first.to - first.from;
   return {
     lengths: distinct(cuts.map((c) => c.length)),
     each: Math.max(...courses.map((c) => c.cuts.reduce((sum, cut) => sum + cut.count, 0))),
     joint: courses.find((c) => c.cuts.length)!.run.joint,
-    at:
-      thirds.size === 1
-        ? [...thirds][0]!
-        : thirds.size === 2 && !thirds.has('middle')
-          ? 'both'
-          : 'middle',
+    at: placeOf(cuts.map(({ middle }) => thirdOf(middle / length))),
   };
 }
 
-/** The same as it would be with the cut wished for at one place, all other decisions kept. */
-export function cutAt(out: SettingOut, ends: Ends, where: Where): LaidCut | undefined {
-  const { spec } = out;
-  const others = (spec.decided ?? []).filter((d) => d.from !== ends.from || d.to !== ends.to);
-  const own: Decided = { ...ends, limits: spec.limits, cutAt: where };
-  return cutIn(setOut({ ...spec, decided: [...others, own] }), ends);
+function placeOf(thirds: readonly Where[]): LaidCut['at'] {
+  const [first, ...others] = new Set(thirds);
+  if (!others.length) return first!;
+  return thirds.includes('middle') ? 'middle' : 'both';
 }
 
 function cutsOf(run: Segment['runs'][number]) {

@@ -4,12 +4,14 @@ import { dpcOff } from '../../findings/dpc';
 import { idleFits } from '../../findings/fit-idle';
 import { higherThanALift } from '../../findings/lift';
 import { openingWidth } from '../../findings/opening-width';
+import { perpendsAligned } from '../../findings/perpends-aligned';
 import type { Remark } from '../../findings/remark';
 import { standInEachOther } from '../../findings/wall';
 import type { BlockFacts } from '../../resolve/env';
 import { mostCourses } from '../../setting-out';
 import type { CopingLaid } from '../coping';
 import type { Masonry } from '../masonry';
+import { besideRun, besideStanding } from '../standing/beside';
 import type { WallCounts } from './counts';
 import { remarkOnRuns } from './fits';
 import { heightRun } from './height';
@@ -24,6 +26,7 @@ export function wallRemarks(masonry: Masonry, plan: WallPlan, counts: WallCounts
   const others = [
     ...plan.openings.map((o) => openingWidth(o, plan, masonry)),
     ...plan.piers.map((p) => capOverhang(p.facts, p.spec.width, p.spec.depth, env)),
+    perpendsAligned(counts.out, masonry),
     higherThanALift(facts, counts.out.gauge * mostCourses(plan.ground, plan.top), env),
   ];
   const { dpc } = counts;
@@ -39,10 +42,12 @@ export function wallRemarks(masonry: Masonry, plan: WallPlan, counts: WallCounts
 /** Decisions of the wall itself and of each pier in it that answer nothing. */
 export function decisionRemarks(
   copings: readonly CopingLaid[],
-  { facts }: Masonry,
+  masonry: Masonry,
   plan: WallPlan,
   counts: WallCounts,
 ): Remark[] {
+  const { facts } = masonry;
+  const gauge = besideRun(besideStanding(masonry, plan.height.term));
   const runs = counts.runs.map(({ text, fit, segment }) => ({
     name: text.name,
     open: fit.works === 'no' || segment.broken.length > 0,
@@ -52,7 +57,7 @@ export function decisionRemarks(
       .filter((c) => c.run.text.home === home)
       .map((c) => ({ name: c.run.text.name, open: !c.works }));
   return [
-    ...idleFits(facts, [...runs, ...tops(facts), heightRun(plan.height)]),
+    ...idleFits(facts, [...runs, ...tops(facts), heightRun(plan.height), ...gauge]),
     ...plan.piers.flatMap((p) => idleFits(p.facts, [...tops(p.facts), heightRun(p.height)])),
   ];
 }

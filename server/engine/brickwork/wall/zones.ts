@@ -3,6 +3,7 @@ import type { LineFacts } from '../../resolve/env';
 import {
   between,
   type CourseRange,
+  inCourses,
   type SettingOut,
   type Tally,
   tally,
@@ -31,7 +32,7 @@ export interface Zones {
 }
 
 /** More bands than anyone lays: each is held against every other. */
-export const MOST_BANDS = 50;
+export const MOST_BANDS = 20;
 
 export function dpcCourses(masonry: Masonry): number {
   return Math.floor(masonry.facts.line('dpc')?.number('courses') ?? 0);
@@ -110,7 +111,7 @@ export function tallyZones(out: SettingOut, zones: readonly Zone[], plan: WallPl
     if (level) return tally(out, courses);
     const part = parts.get(from) ?? between(out, from, to);
     parts.set(from, part);
-    return tally(part, courses);
+    return tally(inCourses(part, courses), courses);
   });
 }
 

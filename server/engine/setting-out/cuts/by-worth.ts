@@ -11,22 +11,31 @@ export interface Valued {
   readonly asked: readonly number[];
   readonly sizes: readonly number[];
   readonly worth: number[];
+  /** Fillings looked at so far. */
+  spent: number;
 }
 
-export function valued(nesting: Nesting): Valued {
+/** `turn` makes another beginning: long pieces worth more still. */
+export function valued(nesting: Nesting, turn = 0, spent = 0): Valued {
   const asked = nesting.asked.map((_, i) => i);
   asked.sort((a, b) => nesting.asked[a]!.length - nesting.asked[b]!.length);
   const sizes = asked.map((i) => sizeIn(nesting, nesting.asked[i]!.length));
   const room = roomIn(nesting, nesting.brick);
-  return { nesting, asked, sizes, worth: sizes.map((size) => (size / room) ** RISE) };
+  return {
+    nesting,
+    asked,
+    sizes,
+    worth: sizes.map((size) => (size / room) ** (RISE + turn / 20)),
+    spent,
+  };
 }
 
 /**
- * One round (a `thorough` one turns to other fillings after half of what a filling could serve): bats, then bricks, each filled with what is worth most of what is left. A piece that ends up
+ * One round (`portion` of what a filling could serve is cut before another is looked for): bats, then bricks, each filled with what is worth most of what is left. A piece that ends up
  * in a brick with much waste is worth more in the next round, so that it is placed earlier (the method
  * of sequential value correction: Mukhacheva and others, Belov and Scheithauer; from memory).
  */
-export function cutByWorth(values: Valued, thorough = false): Cutting[] {
+export function cutByWorth(values: Valued, portion = 1): Cutting[] {
   const { nesting, asked, sizes, worth } = values;
   const left = asked.map((i) => nesting.asked[i]!.count);
   const wanted: Wanted = { sizes, left, worth };
@@ -38,7 +47,7 @@ export function cutByWorth(values: Valued, thorough = false): Cutting[] {
       const filling = filler.fill(room);
       if (!filling.length) return;
       const most = Math.min(stock, ...filling.map((f) => Math.floor(left[f.place]! / f.count)));
-      const times = thorough ? Math.ceil(most / 2) : most;
+      const times = Math.ceil(most * portion);
       for (const { place, count: each } of filling) left[place]! -= each * times;
       const pieces = filling.map((f) => ({ asked: asked[f.place]!, count: f.count }));
       cuttings.push({ bat, times, pieces });
@@ -48,6 +57,7 @@ export function cutByWorth(values: Valued, thorough = false): Cutting[] {
   };
   for (const [bat, { length, count }] of nesting.bats.entries()) cutAll(length, count, bat);
   cutAll(nesting.brick, Number.POSITIVE_INFINITY);
+  values.spent += filler.spent;
   return cuttings;
 }
 

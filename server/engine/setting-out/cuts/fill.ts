@@ -20,6 +20,8 @@ export class Filler {
   private best: number[] = [];
   private bestWorth = 0;
   private tried = 0;
+  /** All that was ever looked at. */
+  spent = 0;
   /** Place of the best single piece among those up to each size. */
   private readonly single: Int32Array;
   /** Most that a mm of any size up to each is worth. */
@@ -63,6 +65,7 @@ export class Filler {
 
   private grow(high: number, room: number, worth: number): void {
     this.tried++;
+    this.spent++;
     if (worth > this.bestWorth) this.keep(worth);
     let place = room < this.least ? -1 : this.longest(high, room);
     if (place >= 0 && room < 3 * this.least) this.lastTwo(place, room, worth);
@@ -76,6 +79,7 @@ export class Filler {
     const { sizes, left, worth: worths } = this.wanted;
     let other = -1;
     for (let place = high; place >= 0 && this.worthwhile(place, room, worth); place--) {
+      this.spent++;
       if (left[place]! < 1) continue;
       const rest = room - sizes[place]!;
       while (other < place && sizes[other + 1]! <= rest) other++;

@@ -4,7 +4,13 @@ import { cutInOrder } from './in-order';
 import { bricksIn, type Cutting, type Nesting } from './stock';
 
 /** Rounds of learning what each length is worth; the most that is spent on pieces that are hard to place. */
-const ROUNDS = 6;
+const ROUNDS = 150;
+/** Fillings looked at in all of them, so that many lengths take no longer than few. Protects the tool. */
+const MOST_SPENT = 700_000;
+/** Shares of what a filling could serve that are cut before another is looked for, by turns. */
+const PORTIONS = [1, 1 / 2, 1 / 4];
+/** What was learnt is forgotten after so many, and learnt from another beginning. */
+const AFRESH = 9;
 /** One brick over what nothing goes under is looked into no longer than this. */
 const NEAR_ROUNDS = 3;
 /** With more lengths than this nobody waits for rounds: they are cut longest first. Protects the tool. */
@@ -22,11 +28,12 @@ export function nest(nesting: Nesting): readonly Cutting[] {
   let best = plain.reduce((a, b) => (bricksIn(b) < bricksIn(a) ? b : a));
   if (asked.length > MOST_LENGTHS || !allGoIn(nesting)) return best;
   const least = fewestBricks(nesting);
-  const values = valued(nesting);
+  let values = valued(nesting);
   for (let round = 0; round < ROUNDS; round++) {
     const over = bricksIn(best) - least;
-    if (over <= 0 || (over <= 1 && round >= NEAR_ROUNDS)) break;
-    const found = cutByWorth(values, round % 2 === 1);
+    if (over <= 0 || (over <= 1 && round >= NEAR_ROUNDS) || values.spent > MOST_SPENT) break;
+    if (round % AFRESH === AFRESH - 1) values = valued(nesting, round / AFRESH, values.spent);
+    const found = cutByWorth(values, PORTIONS[round % PORTIONS.length]);
     if (bricksIn(found) < bricksIn(best)) best = found;
   }
   return best;

@@ -42,6 +42,7 @@ function opened(segment: Segment, out: SettingOut, gap: LetIn): Segment[] {
     right.push(sides?.right ?? nothing(run));
     return sides ? nothing(run) : run;
   });
+  if (whole.every((run, i) => run === segment.runs[i])) return [segment];
   return [whole, left, right].map((runs) => ({ ...segment, runs }));
 }
 

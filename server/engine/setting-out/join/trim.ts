@@ -78,10 +78,10 @@ function first(groups: readonly PieceGroup[]): { piece: PieceRun; rest: PieceGro
   return { piece: { ...piece, count: 1 }, rest: [...rest, ...others] };
 }
 
-/** What is left of a piece, by the name its length has. */
+/** What is left of a piece, by the name its length has, near enough. */
 function leftOver(length: number, known: Cutback['known']): PieceRun {
   const named = known.find((k) => Math.abs(k.length - length) < 0.5);
-  return named ? { ...named, count: 1 } : { piece: 'cut', length, count: 1 };
+  return { piece: named?.piece ?? 'cut', length, count: 1 };
 }
 
 /**

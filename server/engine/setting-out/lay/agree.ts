@@ -12,6 +12,8 @@ const SLACK = 1 / 48;
 const SWEEPS = 3;
 /** Stretches of one wall laid again, at most: no wall that anyone builds has so many that clash. */
 const MOST_AGAIN = 400;
+/** Ways tried for one of them. */
+const MOST_WAYS = 6;
 /** Poor laps told of one wall. */
 const MOST_TOLD = 200;
 
@@ -51,16 +53,18 @@ export function agree(laying: Laying): Agreed {
   const first = new Map<string, Segment>();
   let left = MOST_AGAIN;
   let clashing = clashes(laying);
-  for (let sweep = 0; sweep < SWEEPS && clashing.size > 0; sweep++) {
-    let gained = false;
+  let stirred: ReadonlySet<string> = clashing;
+  for (let sweep = 0; sweep < SWEEPS && clashing.size > 0 && stirred.size > 0; sweep++) {
+    const next = new Set<string>();
     for (const key of clashing) {
+      if (!stirred.has(key) || left-- <= 0) continue;
       const now = laying.placed.get(key)!;
-      if (left-- <= 0 || !improve(laying, key, now)) continue;
+      if (!improve(laying, key, now)) continue;
       if (!first.has(key)) first.set(key, now);
-      gained = true;
+      for (const { key: neighbour } of laying.meetings.get(key) ?? []) next.add(neighbour);
     }
-    if (!gained) break;
-    clashing = clashes(laying);
+    stirred = next;
+    if (next.size > 0) clashing = clashes(laying);
   }
   for (const [key, segment] of first) instead.set(segment, laying.placed.get(key)!);
   return { instead, poorLaps: clashing.size > 0 ? poorLaps(laying) : [] };
@@ -120,6 +124,7 @@ function improve(laying: Laying, key: string, now: Segment): boolean {
     const text = JSON.stringify(segment.runs);
     if (seen.has(text)) continue;
     seen.add(text);
+    if (seen.size > MOST_WAYS) break;
     const { beside, own } = lackOf(laying, segment, key);
     if (own > lack.own + 1e-6 || beside >= best.beside - 1e-6) continue;
     best = { segment, beside, own };

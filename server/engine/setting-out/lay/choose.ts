@@ -15,10 +15,14 @@ export interface Candidate extends Filling {
 
 /*
  * Weighed against the costs of a filling: each step of lap too little, so that a straight joint over
- * a quarter lap (three steps) outweighs any of them; and two courses one on the other, neither of
- * which ties the two leaves of a wall together.
+ * a quarter lap (three steps) outweighs any of them; a lap that is no lap by the rules, which is
+ * worse than two three-quarter bats; and two courses one on the other, neither of which ties the two
+ * leaves of a wall together.
  */
 const LAP = 3;
+const NO_LAP = 4;
+/** Steps short of a quarter brick that rules still call a lap: 41 mm of 56, 46 of 62.5. DIN EN 1996-2 asks 45 mm, Dutch practice 40 (steen010.nl). */
+const STILL_LAP = 0.8;
 const PARTS = 5;
 /** What each step of lap too little costs over or under what stands already: a little more than in the stretch itself. */
 const STANDING = 4;
@@ -27,7 +31,8 @@ const KEPT = 24;
 
 function poorBond(a: Candidate, b: Candidate, lap: number): number {
   const parts = a.parts && b.parts ? PARTS : 0;
-  return parts + LAP * Math.max(0, lap - EPS * 100 - leastLap(a.perpends, b.perpends));
+  const short = Math.max(0, lap - EPS * 100 - leastLap(a.perpends, b.perpends));
+  return parts + LAP * short + (short > STILL_LAP ? NO_LAP : 0);
 }
 
 /** Steps that a perpend keeps from one that stands above or below: a quarter brick, less what joints differ. */
@@ -59,26 +64,72 @@ export function chooseBonded(
 ): Candidate[] | null {
   const layers = courses.map((layer, i) => cheapest(beware ? wary(layer, beware[i]!) : layer));
   if (layers.length === 0 || layers.some((layer) => layer.length === 0)) return null;
-  let best: { cost: number; path: Candidate[] } | null = null;
-  for (const first of layers[0]!) {
-    if (best && first.cost >= best.cost) break;
-    const found = bestFrom(first, layers, lap);
+  const joins = layers.map((layer, i) => joinsOf(layer, layers[(i + 1) % layers.length]!, lap));
+  let best: Chosen | null = null;
+  for (const [first, { cost }] of layers[0]!.entries()) {
+    if (best && cost >= best.cost) break;
+    const found = bestFrom(first, layers, joins);
     if (!best || found.cost < best.cost - EPS) best = found;
   }
-  return best!.path;
+  return best!.path.map((at, i) => layers[i]![at]!);
 }
 
-function bestFrom(first: Candidate, layers: readonly Candidate[][], lap: number) {
-  let paths = [{ cost: first.cost, path: [first] }];
-  for (const layer of layers.slice(1))
-    paths = layer.map((to) => {
-      const costs = paths.map(({ cost, path }) => cost + poorBond(path.at(-1)!, to, lap));
-      const least = costs.indexOf(Math.min(...costs));
-      return { cost: costs[least]! + to.cost, path: [...paths[least]!.path, to] };
+/** What it costs that one candidate of a course lies on one of the next, each worked out when first asked for. */
+type Joins = (a: number, b: number) => number;
+
+function joinsOf(below: readonly Candidate[], above: readonly Candidate[], lap: number): Joins {
+  const known = new Float64Array(below.length * above.length).fill(-1);
+  return (a, b) => {
+    const at = a * above.length + b;
+    if (known[at]! < 0) known[at] = poorBond(below[a]!, above[b]!, lap);
+    return known[at]!;
+  };
+}
+
+/** Candidates by their places in each course, and what they cost together. */
+interface Chosen {
+  cost: number;
+  path: number[];
+}
+
+function bestFrom(
+  first: number,
+  layers: readonly (readonly Candidate[])[],
+  joins: readonly Joins[],
+): Chosen {
+  let costs = [{ at: first, cost: layers[0]![first]!.cost }];
+  const cameFrom: number[][] = [];
+  for (const [i, layer] of layers.entries()) {
+    if (i === 0) continue;
+    const before = costs;
+    const from: number[] = [];
+    costs = layer.map(({ cost }, at) => {
+      const best = cheapestWay(before, (b) => joins[i - 1]!(b, at));
+      from.push(before[best.place]!.at);
+      return { at, cost: best.cost + cost };
     });
-  const closed = paths.map(({ cost, path }) => ({
-    cost: cost + (path.length > 2 ? poorBond(path.at(-1)!, first, lap) : 0),
-    path,
-  }));
-  return closed.reduce((a, b) => (b.cost < a.cost ? b : a));
+    cameFrom.push(from);
+  }
+  const closing = layers.length > 2 ? (b: number) => joins.at(-1)!(b, first) : () => 0;
+  const { place, cost } = cheapestWay(costs, closing);
+  return { cost, path: traced(costs[place]!.at, cameFrom) };
+}
+
+function cheapestWay(
+  before: readonly { at: number; cost: number }[],
+  joining: (at: number) => number,
+): { place: number; cost: number } {
+  let least = { place: 0, cost: Number.POSITIVE_INFINITY };
+  for (const [place, { at, cost }] of before.entries()) {
+    if (cost >= least.cost) continue;
+    const all = cost + joining(at);
+    if (all < least.cost) least = { place, cost: all };
+  }
+  return least;
+}
+
+function traced(last: number, cameFrom: readonly number[][]): number[] {
+  const path = [last];
+  for (const from of [...cameFrom].reverse()) path.unshift(from[path[0]!]!);
+  return path;
 }

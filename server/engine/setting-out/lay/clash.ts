@@ -1,4 +1,4 @@
-import type { Segment } from '../types';
+import type { LaidRun, Segment } from '../types';
 import { firstFrom, jointsOf } from './joints';
 
 /** Bricks on either side of an end or a break within which laps are looked at. */
@@ -57,7 +57,27 @@ function joined(windows: readonly Window[]): Window[] {
   return merged;
 }
 
-/** Perpends of the first that lap by less than `lap` mm where a course of one stretch lies on one of another. */
+/** Pairs of runs that lap well enough, with how far one stands along the other and the lap that was asked for. */
+const fine = new WeakMap<LaidRun, WeakMap<LaidRun, Set<string>>>();
+
+function fineAt(a: LaidRun, b: LaidRun): Set<string> {
+  let others = fine.get(a);
+  if (!others) {
+    others = new WeakMap();
+    fine.set(a, others);
+  }
+  let places = others.get(b);
+  if (!places) {
+    places = new Set();
+    others.set(b, places);
+  }
+  return places;
+}
+
+/**
+ * Perpends of the first that lap by less than `lap` mm where a course of one stretch lies on one of another.
+ * Like stretches meet over and over in a large wall: unbroken pairs that were found good are not looked at again.
+ */
 export function shortLaps(
   a: Segment,
   b: Segment,
@@ -65,11 +85,20 @@ export function shortLaps(
   brick: number,
   lap: number,
 ): { at: number; lap: number }[] {
-  return windowsOf(a, b, brick).flatMap(([low, high]) =>
-    nearest(jointsOf(a, mine, low, high), jointsOf(b, theirs, low - lap, high + lap)).filter(
-      (each) => each.lap < lap,
-    ),
-  );
+  const look = () =>
+    windowsOf(a, b, brick).flatMap(([low, high]) =>
+      nearest(jointsOf(a, mine, low, high), jointsOf(b, theirs, low - lap, high + lap)).filter(
+        (each) => each.lap < lap,
+      ),
+    );
+  const [over, under] = [a.runs[mine % a.runs.length], b.runs[theirs % b.runs.length]];
+  if (a.broken.length + b.broken.length > 0 || !over || !under) return look();
+  const known = fineAt(over, under);
+  const place = `${Math.round((b.from - a.from) * 1e4)} ${lap}`;
+  if (known.has(place)) return [];
+  const short = look();
+  if (short.length === 0) known.add(place);
+  return short;
 }
 
 /** How far each of `a` is from the nearest of `b`, both in order. */

@@ -68,6 +68,17 @@ export function tidy(parts: readonly Part[], width: number, narrow: number): Zon
   return kept.map(({ zone, by, to }) => ({ ...shiftZone(zone, by), to }));
 }
 
+/** The pattern of all the stretches beside, where it is one and the same. */
+export function onePattern(
+  craft: Craft,
+  beside: readonly Beside[],
+  width: number,
+  clear: Clear,
+): readonly Tiling[] | null {
+  const zones = tidy(partsUnder(clear, beside, width, craft.grid.step), width, NARROW[0]!);
+  return zones.length === 1 ? zones[0]!.tilings : null;
+}
+
 /** The zones as they are, then with one end's or both ends' pattern set out from that end itself. */
 export function* withOwnEnds(
   craft: Craft,

@@ -1,8 +1,9 @@
+import { canBeFilled } from '../fit/halves';
 import type { BrokenBond, Decided, Segment, WallSpec } from '../types';
 import type { Clear, Fixed } from './bands';
 import { clearBetween, fixedPoints } from './bands';
 import type { Beside } from './composite';
-import { layUnder, openingsOver, within } from './composite';
+import { layUnder, onePattern, openingsOver, within } from './composite';
 import type { Craft } from './craft';
 import { craftOf, remembered } from './craft-shelf';
 import { BRICK, mod } from './grid';
@@ -36,7 +37,7 @@ export function siteOf(spec: WallSpec): Site {
   const craft = craftOf(spec);
   const fixed = fixedPoints(spec);
   const fromRight = spec.left === 'toothed' && spec.right !== 'toothed';
-  const end = toHalves(spec.length, craft.grid.step);
+  const end = fromRight ? overAll(spec, craft) : 0;
   const own = craft.tilings;
   const master = fromRight ? own.map((tiling) => mirror(tiling, end)) : own;
   // Perpends keep plumb past a step of the wall, as if it went on.
@@ -46,6 +47,13 @@ export function siteOf(spec: WallSpec): Site {
   );
   const found = { alike: new Map(), laidBeside: new Map(), placed: new Map() };
   return { spec, craft, fixed, master, beside, openingAt: openingsOver(fixed), ...found };
+}
+
+/** Steps that the whole wall is set out to: what its joints make of its length, not what the best joint would. */
+function overAll(spec: WallSpec, { grid }: Craft): number {
+  const row = rowOf(spec.unit, spec.joints.perpend, spec, spec.limits);
+  if (!canBeFilled(row, spec.length)) return toHalves(spec.length, grid.step);
+  return (matchLength(row, spec.length).halves * BRICK) / 2;
 }
 
 /** Steps nearest a length that are a whole number of half bricks. */
@@ -124,7 +132,29 @@ function layAcross(site: Site, clear: Clear, inside: readonly Clear[]): LaidStre
   const master = masterAt(site, clear.from);
   const onGrid = (width: number) => layUnder(craft, beside, width, clear, master, under);
   const places = under === undefined ? [] : [under];
-  return layStretch(craft, clear.to - clear.from, match, clear, onGrid, places);
+  const key = match.fits ? unbrokenKey(craft, clear, match.halves, beside, master) : null;
+  const known = key === null ? undefined : site.alike.get(key);
+  if (known) return known;
+  const laid = layStretch(craft, clear.to - clear.from, match, clear, onGrid, places);
+  if (key !== null && laid.breaks.length === 0) site.alike.set(key, laid);
+  return laid;
+}
+
+/** What a stretch hangs on whose neighbours' patterns run on from one to the next; null where they do not. */
+function unbrokenKey(
+  craft: Craft,
+  clear: Clear,
+  halves: number,
+  beside: readonly Beside[],
+  master: readonly Tiling[],
+): string | null {
+  const only = onePattern(craft, beside, (halves * BRICK) / 2, clear);
+  if (!only) return null;
+  const phase = (tilings: readonly Tiling[]) =>
+    tilings.map(
+      ({ origin, period, cells }) => `${mod(origin, period)}/${cells.map(({ width }) => width)}`,
+    );
+  return `past ${(clear.to - clear.from).toFixed(6)} ${clear.left} ${clear.right} ${phase(only)} ${phase(master)}`;
 }
 
 export function layClear(site: Site, clear: Clear): Segment {

@@ -65,14 +65,23 @@ export function layStretch(
   const zones = plain?.zones ?? [{ tilings: craft.tilings, to: Number.POSITIVE_INFINITY }];
   const usual = zones.length > 1 ? zones[0]!.to : width / 2;
   const cutIn = (at: number) => plain && layWithCut(craft, plain, width, extra, ends, at);
-  const wished = match.fits ? undefined : cutAt.find((at) => cutIn(at));
-  const place = wished ?? usual;
-  const cut = match.fits ? plain : cutIn(place);
+  const wished = match.fits ? undefined : firstCut(cutAt, cutIn);
+  const place = wished?.at ?? usual;
+  const cut = match.fits ? plain : (wished?.laid ?? cutIn(place));
   const runs = cut
     ? cut.courses.map((course) => toRun(course, length, width + extra, ends, craft.grid))
     : craft.tilings.map(() => oddRun(craft, length, ends));
   const breaks = zones.slice(0, -1).map(({ to }) => ({ at: to, why: 'bond' as const }));
   return { match, width, zones, runs, breaks: match.fits ? breaks : withCut(breaks, place) };
+}
+
+/** The first of the places at which a cut can be let in, and the stretch with it. */
+function firstCut(places: readonly number[], cutIn: (at: number) => Laid | null) {
+  for (const at of places) {
+    const laid = cutIn(at);
+    if (laid) return { at, laid };
+  }
+  return undefined;
 }
 
 function withCut(breaks: LaidStretch['breaks'], at: number): LaidStretch['breaks'] {

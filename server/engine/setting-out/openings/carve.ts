@@ -23,16 +23,32 @@ function rightOf(segment: Segment, at: number, spec: WallSpec): Segment {
   return { ...segment, from: at, left: 'butted', broken, runs };
 }
 
-/** What is left of a segment beside gaps that come in order from the left. */
-function beside(segment: Segment, gaps: readonly Gap[], spec: WallSpec): Segment[] {
-  const left: Segment[] = [];
-  let rest: Segment | undefined = segment;
-  for (const { from, to } of gaps) {
-    if (!rest || to <= rest.from + SAME || from >= rest.to - SAME) continue;
-    if (from > rest.from + SAME) left.push(leftOf(rest, from, spec));
-    rest = to < rest.to - SAME ? rightOf(rest, to, spec) : undefined;
+/** Those of gaps in order from the left, none in another, that a segment has part of. */
+function within(gaps: readonly Gap[], { from, to }: Segment): readonly Gap[] {
+  let low = 0;
+  for (let high = gaps.length; low < high; ) {
+    const middle = (low + high) >> 1;
+    if (gaps[middle]!.to > from + SAME) high = middle;
+    else low = middle + 1;
   }
-  return rest ? [...left, rest] : left;
+  let end = low;
+  while (end < gaps.length && gaps[end]!.from < to - SAME) end++;
+  return gaps.slice(low, end);
+}
+
+/** What is left of a segment beside gaps; the middle one first, so that its courses are not gone through once for each. */
+function beside(segment: Segment, all: readonly Gap[], spec: WallSpec): Segment[] {
+  const gaps = within(all, segment);
+  const middle = gaps.length >> 1;
+  const gap = gaps[middle];
+  if (!gap) return [segment];
+  const { from, to } = gap;
+  const left = from > segment.from + SAME ? leftOf(segment, from, spec) : undefined;
+  const right = to < segment.to - SAME ? rightOf(segment, to, spec) : undefined;
+  return [
+    ...(left ? beside(left, gaps.slice(0, middle), spec) : []),
+    ...(right ? beside(right, gaps.slice(middle + 1), spec) : []),
+  ];
 }
 
 const alike = (a: readonly Gap[], b: readonly Gap[]) =>

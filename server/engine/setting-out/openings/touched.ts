@@ -22,7 +22,8 @@ function countIn(
   for (const { from, to, segments } of out.bands)
     if (course >= from && course < to)
       for (const segment of segments)
-        for (const piece of bricksOf(segment, course, low, high)) if (cuts(piece)) count++;
+        if (segment.from < high && segment.to > low)
+          for (const piece of bricksOf(segment, course, low, high)) if (cuts(piece)) count++;
   return count;
 }
 

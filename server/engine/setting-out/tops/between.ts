@@ -1,9 +1,12 @@
+import type { CourseRange } from '../count/tally';
 import type { Band, LaidRun, PieceGroup, PieceRun, Segment, SettingOut } from '../types';
 
 /** From `low` (inclusive) to `high` (exclusive), mm along the wall. */
 interface Part {
   low: number;
   high: number;
+  /** As far as a course may run past the ends of its stretch, mm. */
+  reach: number;
 }
 
 /** Mm by which a middle may miss the line that it lies on. */
@@ -14,7 +17,9 @@ const SAME = 1e-6;
  * have every piece of the whole, and none twice. Work goes with interruptions, never with bricks.
  */
 export function between(out: SettingOut, from: number, to: number): SettingOut {
-  const part = { low: from - SAME, high: to - SAME };
+  // Toothed courses run on past the ends of their stretch, by less than this.
+  const reach = 2 * out.spec.unit.length;
+  const part = { low: from - SAME, high: to - SAME, reach };
   const known = new Map<Band, Band>();
   const clipped = (band: Band) => {
     const found = known.get(band) ?? inBand(band, part);
@@ -31,6 +36,7 @@ function inBand(band: Band, part: Part): Band {
 }
 
 function inSegment(segment: Segment, part: Part): Segment | undefined {
+  if (segment.to + part.reach < part.low || segment.from - part.reach > part.high) return undefined;
   const runs = segment.runs.map((run) => inRun(run, segment.from + run.from, part));
   if (runs.every((run) => run.length <= 0)) return undefined;
   const from = Math.max(segment.from, part.low);
@@ -55,14 +61,15 @@ function widthOf({ pieces }: PieceGroup, joint: number): number {
 }
 
 /** Whole turns of the group together, and the turns that the part begins and ends in piece by piece. */
-function inGroup(group: PieceGroup, at: number, joint: number, { low, high }: Part): PieceGroup[] {
+function inGroup(group: PieceGroup, at: number, joint: number, part: Part): PieceGroup[] {
+  const { low, high } = part;
   const width = widthOf(group, joint);
   const turns = (n: number) => Math.min(group.times, Math.max(0, n));
   const first = turns(Math.ceil((low - at) / width));
   const last = turns(Math.floor((high - at) / width));
   const alone = (turn: number): PieceGroup[] =>
     turn >= 0 && turn < group.times
-      ? [{ pieces: inTurn(group, at + turn * width, joint, { low, high }), times: 1 }]
+      ? [{ pieces: inTurn(group, at + turn * width, joint, part), times: 1 }]
       : [];
   const whole = { pieces: group.pieces, times: last - first };
   const parts = [...alone(first - 1), whole, ...alone(Math.max(first, last))];
@@ -79,4 +86,11 @@ function inTurn(group: PieceGroup, start: number, joint: number, { low, high }: 
     const count = before(high) - before(low);
     return count > 0 ? [{ ...run, count }] : [];
   });
+}
+
+/** The part of a wall that lies in a range of courses, so that what is counted there is all that is looked at. */
+export function inCourses(out: SettingOut, { from, to }: CourseRange): SettingOut {
+  const lies = (band: Band) => band.to > from && (to === null || band.from < to);
+  const rows = out.rows.map((row) => ({ ...row, bands: row.bands.filter(lies) }));
+  return { ...out, bands: out.bands.filter(lies), rows };
 }

@@ -15,7 +15,7 @@ export interface Fall {
 }
 
 /** More steps than this in one wall are a slope. */
-export const MOST_STEPS = 50;
+export const MOST_STEPS = 40;
 
 /**
  * So many steps, spread evenly, each as near to its place as half bricks from the end allow; the odd

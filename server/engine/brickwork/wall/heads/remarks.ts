@@ -11,6 +11,7 @@ import { headSize } from '../../../findings/head-size';
 import { headSpan } from '../../../findings/head-span';
 import { headUnsupported } from '../../../findings/head-unsupported';
 import { headIdle } from '../../../findings/idle';
+import { lintelNarrow } from '../../../findings/lintel-narrow';
 import type { Remark, RemarkWay } from '../../../findings/remark';
 import { lengthText, sizeText } from '../../lengths';
 import { MOST_RINGS } from './arch';
@@ -25,6 +26,7 @@ export function headRemarks(head: Head, site: Site): Remark[] {
     headMissing(opening, topOver(site, opening.spec.from, opening.spec.from + opening.spec.width)),
     spans && headSpan(opening, spans),
     lintel && bearingShort(opening, lintel),
+    lintel && lintelNarrow(facts.name, lintel, site),
     ...highThings(head, site).map((thing) => headHeight(thing, site)),
     row && !lintel && !facts.line('lintel')
       ? headUnsupported(opening, row.line, row.text.pieces)

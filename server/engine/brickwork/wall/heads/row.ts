@@ -1,7 +1,7 @@
 /** A row of bricks set upright between two points: soldiers or bricks on edge over an opening, bricks on edge at its foot. */
 import { decisionFor, type RunInText } from '../../../findings/fit';
 import type { LineFacts } from '../../../resolve/env';
-import { type CutWay, type Fit, fitRun, type JointWay, type LengthWay } from '../../../setting-out';
+import { type CutWay, type Fit, fitRun, type JointWay } from '../../../setting-out';
 import type { OpeningFacts } from '../spec';
 import type { Site } from './site';
 
@@ -74,5 +74,3 @@ function firstCut(cut: CutWay | undefined, all: number): number {
   if (!cut || cut.where === 'left') return 0;
   return cut.where === 'right' ? all - cut.cuts : Math.floor((all - cut.cuts) / 2);
 }
-
-export type { LengthWay };

@@ -36,6 +36,14 @@ export function siteOf(masonry: Masonry, wall: WallSoFar): Site {
 /** More courses than anything let into a wall is laid through: a limit of the tool. */
 export const MOST_COURSES = 400;
 
+/** Mm through the wall, by its half bricks. */
+export function throughOf({ spec }: Pick<Site, 'spec'>): number {
+  const { unit, joints, thickness } = spec;
+  return thickness === 1
+    ? unit.width
+    : (thickness * (unit.length + joints.perpend)) / 2 - joints.perpend;
+}
+
 /** The lowest course of the wall's top over a stretch of it. */
 export function topOver({ top }: Pick<Site, 'top'>, from: number, to: number): number {
   const over = top.filter((level) => level.from < to - 1e-6 && level.to > from + 1e-6);

@@ -92,12 +92,16 @@ export class Neighbours {
     return walls.length > 1 ? this.fromEarlier(walls) : undefined;
   }
 
-  /** What walls of one chain, or one wall alone, are worked out from: found once for all of them. */
-  beside(walls: readonly SourceBlock[]): readonly SourceBlock[] {
+  /** What is found once for all walls of the chain that a wall is of, or for it alone. */
+  kept(
+    block: SourceBlock,
+    find: (walls: readonly SourceBlock[]) => readonly SourceBlock[],
+  ): readonly SourceBlock[] {
+    const walls = this.chainOf(block)?.walls.map((w) => w.block) ?? [block];
     const first = walls[0]!;
     let found = this.around.get(first);
     if (!found) {
-      found = outward(walls, this);
+      found = find(walls);
       this.around.set(first, found);
     }
     return found;
@@ -133,42 +137,4 @@ export class Neighbours {
     const blocks = new Set(walls.map((w) => w.block));
     return this.walls.find((wall) => blocks.has(wall))!;
   }
-}
-
-/**
- * The walls that a wall is worked out from beside its own lines; nothing for one that meets none. Which course a wall is begun
- * with may hang on every wall that it is bonded to, and on theirs. One that only stands against another asks no more of it.
- */
-export function besideOf(block: SourceBlock, neighbours: Neighbours): readonly SourceBlock[] {
-  if (!claimsOf(block).length && !neighbours.into(block).length) return NOBODY;
-  return neighbours.beside(neighbours.chainOf(block)?.walls.map((w) => w.block) ?? [block]);
-}
-
-/** From walls that are bonded together outward, each once: those bonded to them too, and those that these only stand against. */
-function outward(from: readonly SourceBlock[], neighbours: Neighbours): SourceBlock[] {
-  const bonded = new Set(from);
-  const against: SourceBlock[] = [];
-  for (const wall of bonded) {
-    const met = metBy(wall, neighbours);
-    against.push(...met.against);
-    for (const other of met.bonded) {
-      bonded.add(other);
-      for (const { block } of neighbours.chainOf(other)?.walls ?? []) bonded.add(block);
-    }
-  }
-  return [...bonded, ...against];
-}
-
-function metBy(block: SourceBlock, neighbours: Neighbours) {
-  const claims = claimsOf(block);
-  const named = (some: readonly Claim[]) => some.flatMap((c) => neighbours.named(c.wall) ?? []);
-  const into = neighbours.into(block).filter((wall) => bondsInto(wall, block));
-  return {
-    bonded: [...named(claims.filter((c) => c.bonded)), ...into],
-    against: named(claims.filter((c) => !c.bonded)),
-  };
-}
-
-function bondsInto(wall: SourceBlock, { name }: SourceBlock): boolean {
-  return claimsOf(wall).some((c) => c.bonded && c.wall === name);
 }

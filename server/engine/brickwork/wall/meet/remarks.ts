@@ -1,6 +1,7 @@
 /** What there is to say of the ends of a wall that meet other walls. Each corner is told of once, at the wall that the chain comes into there. */
 import { quoinFaces } from '../../../findings/quoin-faces';
 import { quoinGauge } from '../../../findings/quoin-gauge';
+import { quoinTaken } from '../../../findings/quoin-taken';
 import { quoinUnanswered } from '../../../findings/quoin-unanswered';
 import { quoinUnbonded } from '../../../findings/quoin-unbonded';
 import type { Remark } from '../../../findings/remark';
@@ -20,6 +21,7 @@ export function meetingRemarks(
   const told = [
     ...unanswered(facts, neighbours),
     ...quoins.flatMap((q) => (q.comesIn ? ofQuoin(q, facts, alone) : [])),
+    ...quoins.map((q) => taken(q, facts, alone)),
   ];
   return told.filter((r): r is Remark => r !== undefined);
 }
@@ -43,3 +45,20 @@ function ofQuoin(quoin: Quoin, facts: BlockFacts, alone: LaidAlone): (Remark | u
   if (quoin.bonded) return [faces];
   return [faces, quoinUnbonded(line, side, other, () => otherBonds(quoin, facts, alone))];
 }
+
+/** A pier or an opening at the end itself. */
+function taken(quoin: Quoin, facts: BlockFacts, { plan }: LaidAlone): Remark | undefined {
+  const { side, other, otherSide } = quoin;
+  const { piers, openings, length } = plan.spec;
+  const there = ({ from, width }: { from: number; width: number }) =>
+    side === 'left' ? from < AT_END : from + width > length - AT_END;
+  const pier = piers.find(there);
+  const opening = openings.find(there);
+  if (!pier && !opening) return undefined;
+  const what = pier ? `The pier ${pier.name}` : `The opening ${opening!.name}`;
+  const back = factsOf(other, facts.env)!.line(otherSide)!;
+  return quoinTaken(facts.line(side)!, side, what, { line: back, side: otherSide });
+}
+
+/** Nearer to the end than this is at the end, mm. */
+const AT_END = 0.5;

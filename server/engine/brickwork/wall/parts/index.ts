@@ -14,6 +14,7 @@ import type { Part, PartOf } from './part';
 import { piers } from './piers';
 import { plinth } from './plinth';
 import { pockets } from './pockets';
+import { standing } from './standing';
 import { tees } from './tees';
 
 const PARTS: readonly PartOf[] = [
@@ -28,6 +29,7 @@ const PARTS: readonly PartOf[] = [
   corbel,
   backing,
   piers,
+  standing,
 ];
 
 export function partsOf(

@@ -46,6 +46,11 @@ export function layBacking(masonry: Masonry, plan: WallPlan): Backing | undefine
     thickness: 1,
     openings: openings.filter((o) => (o.top ?? courses) > o.sill),
     piers: [],
+    steps: (spec.steps ?? []).map((step) => ({
+      ...step,
+      bottom: step.bottom === 0 ? 0 : levels.up('a step of the top', step.bottom),
+      top: step.bottom === 0 ? levels.up('a step of the ground', step.top) : courses,
+    })),
   };
   const perpend = spec.joints.perpend;
   const cavity = line.number('cavity') ?? perpend;

@@ -1,0 +1,73 @@
+/** A bond tried on sample walls: does it bond at all, and does it close between two free ends? */
+import { setOut } from '../lay/set-out';
+import type { LayoutFault } from '../prove';
+import { proveFace } from '../prove';
+import type { BondPattern, EndKind, Thickness, WallSpec } from '../types';
+import { builtFace, rulesOf } from './built';
+
+/**
+ * A brick as bonds presume it: with its joint twice as long as wide with its own. Bonds are written in
+ * parts of a brick, so that its size in mm is nothing to them.
+ */
+const UNIT = { length: 230, width: 110, height: 65 };
+const JOINT = 10;
+const LIMITS = { least: JOINT, best: JOINT, most: JOINT, leastCut: 50 };
+
+/** Half bricks of the sample walls between free ends: one brick to twelve. */
+const SHORTEST = 2;
+const LONGEST = 24;
+/** Half bricks of the wall that shows the pattern by itself, toothed at both ends. */
+const PATTERN = 64;
+
+/** What a bond comes to on its sample walls. */
+export interface BondProof {
+  /** Wrong with the pattern itself, whatever the length and ends. */
+  readonly pattern: readonly LayoutFault[];
+  /** Lengths, in half bricks, at which its ends do not close soundly, with the first fault of each. */
+  readonly lengths: readonly { readonly halves: number; readonly fault: LayoutFault }[];
+  /** How many lengths were tried. */
+  readonly tried: number;
+}
+
+function sample(bond: BondPattern, thickness: Thickness, halves: number, end: EndKind): WallSpec {
+  const module = UNIT.length + JOINT;
+  return {
+    unit: UNIT,
+    joints: { bed: JOINT, perpend: JOINT },
+    bond,
+    thickness,
+    length: (halves * module) / 2 - (end === 'stopped' ? JOINT : 0),
+    courses: bond.courses.length + 1,
+    left: end,
+    right: end,
+    openings: [],
+    piers: [],
+    limits: LIMITS,
+  };
+}
+
+function faultsOf(spec: WallSpec): LayoutFault[] {
+  const out = setOut(spec);
+  if (out.bands.length === 0)
+    return [{ kind: 'gap', course: 0, at: 0, measured: spec.length, wanted: 0 }];
+  return proveFace(builtFace(out), rulesOf(spec));
+}
+
+/** Lays a bond as sample walls of one to twelve bricks, and one that goes on both ways, and proves each. */
+export function proveBond(bond: BondPattern, thickness: Thickness): BondProof {
+  const pattern = faultsOf(sample(bond, thickness, PATTERN, 'toothed'));
+  const lengths: { halves: number; fault: LayoutFault }[] = [];
+  for (let halves = SHORTEST; halves <= LONGEST; halves++) {
+    const [fault] = faultsOf(sample(bond, thickness, halves, 'stopped'));
+    if (fault) lengths.push({ halves, fault });
+  }
+  return { pattern, lengths, tried: LONGEST - SHORTEST + 1 };
+}
+
+/** Whether nothing at all is wrong with it; soon answered where something is. */
+export function bondHolds(bond: BondPattern, thickness: Thickness): boolean {
+  if (faultsOf(sample(bond, thickness, PATTERN, 'toothed')).length > 0) return false;
+  for (let halves = SHORTEST; halves <= LONGEST; halves++)
+    if (faultsOf(sample(bond, thickness, halves, 'stopped')).length > 0) return false;
+  return true;
+}

@@ -1,0 +1,67 @@
+/** A wall seen from behind is the same wall: what is counted does not know left from right. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { WallSpec } from '../../server/engine/setting-out';
+import { setOut, tally } from '../../server/engine/setting-out';
+import { builtFace, rulesOf } from '../../server/engine/setting-out/place/built';
+import { proveFace } from '../../server/engine/setting-out/prove';
+import { coordinatedWall, plainWall } from './arbitrary';
+
+function mirrored(spec: WallSpec): WallSpec {
+  const over = <T extends { from: number; width: number }>(each: T): T => ({
+    ...each,
+    from: spec.length - each.from - each.width,
+  });
+  return {
+    ...spec,
+    left: spec.right,
+    right: spec.left,
+    openings: spec.openings.map(over).reverse(),
+    piers: spec.piers.map(over).reverse(),
+  };
+}
+
+describe('the mirror image of a wall', () => {
+  test('has the same halves, fits and clear stretches, and the same bricks by volume', () => {
+    fc.assert(
+      fc.property(coordinatedWall, ({ spec }) => {
+        const [one, other] = [setOut(spec), setOut(mirrored(spec))];
+        const said = (out: typeof one) =>
+          out.bands.map(({ from, to, segments }) => ({
+            from,
+            to,
+            segments: segments.map(({ halves, fits }) => `${halves} ${fits}`),
+          }));
+        const turned = said(other).map((band) => ({ ...band, segments: band.segments.reverse() }));
+        expect(turned).toEqual(said(one));
+        const [a, b] = [tally(one), tally(other)];
+        expect(b.grossVolume / a.grossVolume).toBeCloseTo(1, 9);
+        expect(b.brickVolume / a.brickVolume).toBeCloseTo(1, 2);
+        expect(proveFace(builtFace(other), rulesOf(other.spec))).toEqual([]);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test('of a plain wall has the same pieces', () => {
+    fc.assert(
+      fc.property(plainWall, (spec) => {
+        const out = setOut(spec);
+        // Toothed at both ends, the pattern is set out from the left; and teeth by a cut stop or run on.
+        const teeth = [spec.left, spec.right].filter((end) => end === 'toothed').length;
+        const fits = out.bands.every(({ segments }) => segments.every((s) => s.fits));
+        fc.pre(teeth === 0 || (teeth === 1 && fits));
+        const [a, b] = [tally(out), tally(setOut(mirrored(spec)))];
+        const lengths = (t: typeof a) =>
+          t.cuts.map(({ length, count }) => [length.toFixed(3), count]);
+        expect({ ...b, cuts: lengths(b), brickVolume: 0, grossVolume: 0 }).toEqual({
+          ...a,
+          cuts: lengths(a),
+          brickVolume: 0,
+          grossVolume: 0,
+        });
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
