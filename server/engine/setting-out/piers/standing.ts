@@ -114,6 +114,8 @@ const QUARTERS: Readonly<Record<CountedPiece, number>> = {
 /** So many plans of one course are looked at; sizes up to two and a half bricks have fewer good ones. */
 const ENOUGH = 120;
 const TRIES = 40_000;
+/** Four closers in their places and a half inside, as in English bond: such plans are looked for first. */
+const FEW_CUTS = 10;
 /** Far above what any plan worth laying costs. */
 const MOST_COST = 40;
 
@@ -128,18 +130,23 @@ function counted(
   const area = (pieces: readonly PieceCount[]) =>
     pieces.reduce((sum, { piece, count }) => sum + QUARTERS[piece] * count, 0);
   if (courses.some((pieces) => area(pieces) !== 4 * width * depth)) return undefined;
-  return lapped(region, courses, 'turned') ?? lapped(region, courses);
+  return (
+    lapped(region, courses, FEW_CUTS, 'turned') ??
+    lapped(region, courses, MOST_COST, 'turned') ??
+    lapped(region, courses, MOST_COST)
+  );
 }
 
 /** Plans that look the same from behind are looked at first: they are few. */
 function lapped(
   region: Region,
   courses: readonly (readonly PieceCount[])[],
+  cost: number,
   alike?: 'turned',
 ): GridPiece[][] | undefined {
   const layers = courses.map((pieces) => {
     const counts = countsOf(pieces);
-    const bounds = { counts, cost: MOST_COST, enough: ENOUGH, tries: TRIES, alike };
+    const bounds = { counts, cost, enough: ENOUGH, tries: TRIES, alike };
     return fillings(region, bounds).map((filling) => candidate(filling, region));
   });
   return chooseCycle(layers)?.map(({ pieces }) => [...pieces]);
