@@ -50,6 +50,7 @@ export const LOOKS: Record<Ink, Look> = {
   mark: { fill: 'none', line: '#222', weight: 0.35 },
   block: { fill: '#d9d6cf', line: '#444', weight: 0.12 },
   band: { fill: 'none', line: '#4a2418', weight: 0.12, hatch: 'hatch-level' },
+  projecting: { fill: 'none', line: '#111', weight: 0.5 },
   reused: { fill: 'none', line: '#4a2418', weight: 0.12, hatch: 'hatch-dots' },
   dimension: { fill: 'none', line: '#222', weight: 0.15 },
   rod: { fill: 'none', line: '#222', weight: 0.2 },

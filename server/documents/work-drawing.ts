@@ -1,7 +1,14 @@
 /** The drawing of a face of a piece of work, from what it says of itself. */
 
 import type { Work } from '../engine/brickwork/needs';
-import { asBlocks, type Drawing, elevation, isBlock, pierElevation } from '../engine/drawing';
+import {
+  asBlocks,
+  type Drawing,
+  elevation,
+  isBlock,
+  type Projection,
+  pierElevation,
+} from '../engine/drawing';
 import type { Env } from '../engine/resolve/env';
 import type { SettingOut } from '../engine/setting-out';
 import { bandsOf } from './work-levels';
@@ -56,11 +63,22 @@ function wallDrawing(work: Work, env: Env, more: Wishes): Drawing {
     shapes: behind ? undefined : facts.shapes,
     piers: behind ? undefined : piersOf(work),
     bands: behind ? undefined : bandsOf(work),
+    projections: behind ? undefined : projectionsOf(work, face),
     dpc: dpcCourses(work),
     mostBricks,
     units: unitsOf(env),
   });
   return behind && isBlock(behind, front) ? asBlocks(drawing) : drawing;
+}
+
+/** What stands out before the face that is seen. */
+function projectionsOf({ facts }: Work, face: Wishes['face']): Projection[] {
+  const { plinth, corbel } = facts;
+  const all = [
+    ...(plinth ? [{ ...plinth, name: 'plinth' }] : []),
+    ...(corbel ? [{ ...corbel, name: 'corbel' }] : []),
+  ];
+  return all.filter(({ both }) => both || face !== 'back');
 }
 
 /** Openings and piers by their titles; those without one by their names, as words. */

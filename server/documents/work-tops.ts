@@ -16,10 +16,21 @@ export function toppingsOn({ facts }: Work, gauge: number, bed: number): Topping
 function topping(top: TopRun, at: number, faces: Topping['faces']): Topping[] {
   const { from, to, height, joint, deep } = top;
   if (top.kind === 'cap') return [{ kind: 'cap', name: 'cap', from, to, at, height, deep, faces }];
-  const { kind, pieces } = top;
+  const { kind, pieces, rows, between } = top;
   const whole = pieces.find(({ cut }) => !cut) ?? pieces[0];
   if (!whole) return [];
-  const run = { kind, from, to, at, piece: whole.length, wholes: 0, joint, pieces } as const;
+  const run = {
+    kind,
+    from,
+    to,
+    at,
+    piece: whole.length,
+    wholes: 0,
+    joint,
+    pieces,
+    rows,
+    between,
+  } as const;
   return [{ ...run, height: height || UNSAID, unsaid: !height, deep, faces }];
 }
 

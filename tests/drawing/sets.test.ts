@@ -120,6 +120,37 @@ describe('the coping from above', () => {
     expect(chains[1]).toMatchObject({ form: 'between', stops: [-92.5, -56.25, 271.25, 307.5] });
   });
 
+  test('rows laid another way round have joints of their own, and stand out over both faces', () => {
+    // Over one and a half bricks: a tile across and one along it, 265 + 10 + 165 mm; 56.25 mm out over each face.
+    const row = (length: number, count: number) => ({
+      pieces: Array.from({ length: count }, () => ({ length, cut: false })),
+      joint: 10,
+    });
+    const rows = [row(165, 3), row(265, 2)];
+    const tiles = {
+      ...onEdge,
+      kind: 'tiles' as const,
+      from: 0,
+      to: 540,
+      height: 11,
+      deep: [265, 165],
+    };
+    const { groups } = topPlans([{ ...tiles, ...rows[0]!, rows, between: 10 }], {
+      title: 'tiles',
+      thickness: 327.5,
+    });
+    const { boxes, extent } = groups[0]!.drawings[0]!;
+    expect([extent.bottom, extent.top]).toEqual([-56.25, 327.5 + 56.25]);
+    const at = boxes.map(({ x, y, width, height }) => [x, y, width, height]);
+    expect(at).toEqual([
+      [0, -56.25, 165, 265],
+      [175, -56.25, 165, 265],
+      [350, -56.25, 165, 265],
+      [0, 218.75, 265, 165],
+      [275, 218.75, 265, 165],
+    ]);
+  });
+
   test('a coping too long to draw says so', () => {
     const run = { ...onEdge, to: 1e7, wholes: 500 };
     const long = topPlans([run], { title: 'long', thickness: 215 });

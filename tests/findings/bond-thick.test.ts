@@ -18,7 +18,7 @@ describe('bond-thick', () => {
           length  1790 mm
           height  4 courses
       `,
-      { ways: ['Build it in stretcher'] },
+      { ways: ['Build it in stretcher', 'Build it in third', 'Build it in stack'] },
     );
     expect(found!.severity).toBe('warning');
   });

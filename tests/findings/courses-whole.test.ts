@@ -20,6 +20,7 @@ describe('courses-whole', () => {
           dpc     engineering 1.5 courses
                               ^^^^^^^^^^^ courses-whole: 1.5 is reckoned as 1
           opening window
+          ^^^^^^^^^^^^^^ head-missing: Nothing says what carries
             from    left 440 mm
             width   235 mm
             sill    2.25 courses

@@ -16,8 +16,8 @@ describe('incomplete', () => {
       wall south
         brick   red
         stands  held
-        thick   1.5 bricks
-        ^^^^^^^^^^^^^^^^^^ incomplete: a thickness that is not set out: it can be half a brick or one brick
+        thick   2.5 bricks
+        ^^^^^^^^^^^^^^^^^^ incomplete: a thickness that is not set out: it can be half a brick, one, one and a half or two bricks
         length  1790 mm
         height  ?
         ^^^^^^^^^ incomplete: the height of south is not known

@@ -1,27 +1,39 @@
 import { describe, expect, test } from 'vitest';
-import { findingsIn, silent } from './tells';
+import { jobOf } from '../engine/world';
+import { FIRM, silent } from './tells';
 
-const wall = (opening: string) =>
-  `perpend 1\nuse "firm.perp"\nwall w\n  brick red\n  stands held\n  bond flemish\n  thick 1 brick\n  length 6.1 m\n  height 20 courses\n  opening a\n    from left 1.7 m\n    width ${opening}\n    sill 5 courses\n    height 9 courses\n`;
+const wall = (width: number, bond = 'english', from = '1.7 m', length = '6.1 m') =>
+  `perpend 1\nuse "firm.perp"\nwall w\n  brick red\n  stands held\n  bond ${bond}\n  thick 1 brick\n  length ${length}\n  height 20 courses\n  opening a\n    from left ${from}\n    width ${width} mm\n    sill 5 courses\n    height 9 courses\n`;
+
+const WIDTHS = Array.from({ length: 30 }, (_, i) => 1000 + 5 * i);
 
 describe('perpends-aligned', () => {
-  test('is told of a wall whose stretches work at different joints, with the course and the place', () => {
-    const [found] = findingsIn(wall('1070 mm')).filter((f) => f.code === 'perpends-aligned');
-    expect(found!.severity).toBe('information');
-    // Where the wall's own name stands.
-    expect(found!.place).toMatchObject({ line: 2, start: 5, end: 6 });
-    expect(found!.message).toMatch(/between courses 5 and 6, [\d.]+ mm from the left end/);
+  test('is told just where a perpend lies within a joint of one below, with the course and the place', () => {
+    let told = 0;
+    for (const bond of ['english', 'flemish'])
+      for (const width of WIDTHS) {
+        const job = jobOf(wall(width, bond), { 'firm.perp': FIRM });
+        const { poorLaps } = job.works[0]!.facts.settingOut!;
+        const aligned = poorLaps.filter(({ lap }) => lap < 10);
+        const found = job.findings.filter((f) => f.code === 'perpends-aligned');
+        expect(found.length, `${bond} ${width}`).toBe(aligned.length ? 1 : 0);
+        told += found.length;
+        if (!found.length) continue;
+        expect(found[0]!.severity).toBe('information');
+        // Where the wall's own name stands.
+        expect(found[0]!.place).toMatchObject({ line: 2, start: 5, end: 6 });
+        const { course } = aligned[0]!;
+        expect(found[0]!.message).toMatch(
+          new RegExp(`between courses ${course} and ${course + 1}, [\\d.]+ mm from the left end`),
+        );
+      }
+    expect(told).toBeGreaterThan(0);
+    expect(told).toBeLessThan(WIDTHS.length);
   });
 
   test('is not told of openings in brickwork sizes', () => {
     // 112.5 n - 10 to the reveal, 112.5 n + 10 across: CO- and CO+ of the dimension tables.
-    silent(
-      wall('910 mm').replace('1.7 m', '1677.5 mm').replace('6.1 m', '6065 mm'),
-      'perpends-aligned',
-    );
-    silent(
-      wall('1135 mm').replace('1.7 m', '1677.5 mm').replace('6.1 m', '6065 mm'),
-      'perpends-aligned',
-    );
+    for (const width of [910, 1022.5, 1135])
+      silent(wall(width, 'flemish', '1677.5 mm', '6065 mm'), 'perpends-aligned');
   });
 });

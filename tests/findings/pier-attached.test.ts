@@ -68,7 +68,7 @@ describe('pier-flush', () => {
 
 describe('pier-unbonded', () => {
   test('is told of a pier that stands between the joints of its wall, and where it would not', () => {
-    const text = wall(pier('left 2520 mm'), 5435);
+    const text = wall(pier('left 2520 mm'), 5390);
     const [found] = findingsIn(text).filter((f) => f.code === 'pier-unbonded');
     expect(found!.place).toMatchObject({ line: 12, start: 4 });
     // By hand: 22 and 23 half bricks of 112.5 mm.

@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { linesOf } from '../engine/edits';
@@ -141,7 +142,7 @@ describe('something wrong in one block', () => {
             );
             const job = jobWith(name, changed);
             const after = sound(job);
-            const same = [...before].every(([key, value]) => after.get(key) === value);
+            const same = sameFigures(before, after);
             const told = job.findings.some(
               (f) => f.place.line === line && !known.includes(f.message),
             );
@@ -154,6 +155,16 @@ describe('something wrong in one block', () => {
     30_000,
   );
 });
+
+/** Every figure as it was; those of an opening or a pier that has another name now under that. */
+function sameFigures(
+  before: ReadonlyMap<string, unknown>,
+  after: ReadonlyMap<string, unknown>,
+): boolean {
+  const values = (figures: ReadonlyMap<string, unknown>) =>
+    [...figures.values()].map(String).sort();
+  return isDeepStrictEqual(values(before), values(after));
+}
 
 /** Numbers of a line with their units, as far as a `?` can stand in their place. */
 const MEASURES =

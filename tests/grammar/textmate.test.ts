@@ -263,7 +263,9 @@ function wanted(item: Item): [number, number, string][] {
 function keyScope(line: LineSyntax): string {
   const key = line.key!.text;
   const inner = HEADINGS.flatMap((heading) => heading.body ?? []);
-  const heads = line.indent === 0 || inner.some((kind) => kind.body && kind.key === key);
+  // A word that also stands for a plain line, such as the thickness of a wall, is coloured as one.
+  const alike = inner.filter((kind) => kind.key === key);
+  const heads = line.indent === 0 || (alike.length > 0 && alike.every((kind) => kind.body));
   if (heads) return 'keyword.control.heading';
   const known = inner.flatMap((kind) => [kind, ...(kind.body ?? [])]);
   const open = !known.some((kind) => kind.key === key && !kind.open);

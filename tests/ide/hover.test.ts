@@ -89,10 +89,8 @@ describe('a line’s word under the pointer', () => {
   });
 
   test('says what is not computed yet', () => {
-    const text = told(
-      `${HEAD}wall n\n  opening o\n    from left 1 m\n    width 900 mm\n    lint$0el 100 x 65 mm`,
-    );
-    expect(text).toContain('Not computed yet: lintels');
+    const text = told(`${HEAD}rec$0ord\n  sent 2026-03-02 £1,450.00\n`);
+    expect(text).toContain('Not computed yet: the record');
   });
 
   test('leads from a default to no other default', () => {

@@ -18,6 +18,19 @@ export interface Hole {
 }
 
 /**
+ * The holes of a wall as they lie from the end it is set out from: the one with the longer clear stretch
+ * beside it, and the left where both see the same.
+ */
+export function fromItsEnd(halves: number, holes: readonly Hole[]): Hole[] {
+  const behind = holes.map((h) => ({ ...h, from: halves - h.from - h.width }));
+  const seen = (all: readonly Hole[]) =>
+    all.flatMap((h) => [h.from, h.from + h.width]).sort((a, b) => a - b);
+  const [left, right] = [seen(holes), seen(behind)];
+  const at = left.findIndex((x, i) => x !== right[i]);
+  return at >= 0 && right[at]! > left[at]! ? behind : [...holes];
+}
+
+/**
  * Half-brick stretcher bond, cell by cell of half a brick: wherever a brick of this course would
  * begin and both its cells are wall it is whole; a cell left alone is a half bat.
  */

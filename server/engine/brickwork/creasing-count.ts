@@ -13,7 +13,7 @@ import type { CopingRun } from './coping';
 import type { Creasing } from './creasing';
 import { lengthText } from './lengths';
 import { kerfOf, kerfTerm, limitsOf, type Masonry } from './masonry';
-import type { PieceNeed, TopRun } from './needs';
+import type { PieceNeed, TopRow, TopRun } from './needs';
 
 export interface CreasingCount {
   readonly need: PieceNeed;
@@ -100,27 +100,36 @@ function mortarOf(creasing: Creasing, laid: readonly Laid[], masonry: Masonry): 
 /** Past this a course is drawn as far as it goes: nobody reads ten thousand tiles. */
 const MOST_DRAWN = 4000;
 
-/** Of the line of tiles that shows in the front. */
+/** Of the line of tiles that shows in the front; the others with it where they are laid another way round. */
 function topsOf(creasing: Creasing, laid: readonly Laid[], masonry: Masonry): TopRun[] {
   const bed = masonry.jointTerms.bed.value.toNumber();
-  const [first] = creasing.lines;
-  const front = laid.filter((l) => l.line === first);
-  // Lines laid another way round have joints of their own, which the front one does not tell.
-  const alike = creasing.lines.every(({ along }) => along === first?.along);
-  const deep = alike ? creasing.lines.map(({ across }) => across) : undefined;
-  return front.map(({ run, line, course, wholes, halves, cuts, joint }): TopRun => {
-    const half = { length: halfOf(line, masonry), cut: true };
-    const many = Math.min(wholes, MOST_DRAWN);
-    const pieces = [
-      ...Array(halves > 0 && course % 2 === 1 ? 1 : 0).fill(half),
-      ...Array(many).fill({ length: line.along, cut: false }),
-      ...Array(course % 2 === 1 ? Math.max(0, halves - 1) : halves).fill(half),
-      ...cuts.map((length) => ({ length, cut: true })),
-    ];
-    const over = course * (creasing.thick + bed);
-    const { from, to, on } = run;
-    return { from, to, on, over, kind: 'tiles', pieces, joint, height: creasing.thick, deep };
-  });
+  const { lines, thick: height } = creasing;
+  const alike = lines.every(({ along }) => along === lines[0]?.along);
+  const deep = lines.map(({ across }) => across);
+  const between = masonry.jointTerms.perpend.value.toNumber();
+  return laid
+    .filter((l) => l.line === lines[0])
+    .map((front): TopRun => {
+      const { run, course } = front;
+      const rows = laid.filter((l) => l.run === run && l.course === course);
+      const through = alike ? [] : rows.map((row) => rowOf(row, masonry));
+      const over = course * (height + bed);
+      const { from, to, on } = run;
+      const top = { from, to, on, over, kind: 'tiles', height, deep, between } as const;
+      return { ...top, ...rowOf(front, masonry), ...(alike ? {} : { rows: through }) };
+    });
+}
+
+/** The tiles of one line of a course, in their order. */
+function rowOf({ line, course, wholes, halves, cuts, joint }: Laid, masonry: Masonry): TopRow {
+  const half = { length: halfOf(line, masonry), cut: true };
+  const pieces = [
+    ...Array(halves > 0 && course % 2 === 1 ? 1 : 0).fill(half),
+    ...Array(Math.min(wholes, MOST_DRAWN)).fill({ length: line.along, cut: false }),
+    ...Array(course % 2 === 1 ? Math.max(0, halves - 1) : halves).fill(half),
+    ...cuts.map((length) => ({ length, cut: true })),
+  ];
+  return { pieces, joint };
 }
 
 function detailOf(creasing: Creasing, laid: readonly Laid[], { env }: Masonry): string[] {

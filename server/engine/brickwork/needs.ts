@@ -66,6 +66,15 @@ export interface TopRun {
   readonly height: number;
   /** Through the work: sides of the pieces of one row, mm, a joint between each two. Left out where no line says. */
   readonly deep?: readonly number[];
+  /** Where rows through the work have joints of their own: each from the front, one for each of `deep`. */
+  readonly rows?: readonly TopRow[];
+  /** Joint between rows, mm; as along the work when left out. */
+  readonly between?: number;
+}
+
+export interface TopRow {
+  readonly pieces: readonly { readonly length: number; readonly cut: boolean }[];
+  readonly joint: number;
 }
 
 /** Where the pieces of a pier lie. */
@@ -100,6 +109,26 @@ export interface FaceShape {
     | 'opening'
     | 'cut';
   readonly points: readonly FacePoint[];
+}
+
+/** Part of a face: mm along the wall, and courses from its lowest ground, the last not included. */
+export interface FaceArea {
+  readonly from: number;
+  readonly to: number;
+  readonly courses: { readonly from: number; readonly to: number };
+}
+
+/** Courses that stand out before a face. */
+export interface FaceProjection {
+  readonly areas: readonly FaceArea[];
+  /** Mm before the face; where `each` is set, of each course before the one below it. */
+  readonly out: number;
+  readonly each: boolean;
+  /** Out of both faces, not of the front alone. */
+  readonly both: boolean;
+  /** Where it has bricks of its own before the face: how they are laid, and how many rows of them there are. */
+  readonly laid?: SettingOut;
+  readonly rows?: number;
 }
 
 /** A pier of a wall, as its drawing needs it: mm from the wall’s left end and from its front face. */
@@ -167,6 +196,9 @@ export interface WorkFacts {
   readonly carved?: SettingOut;
   /** In the order they are drawn, over the bricks. */
   readonly shapes?: readonly FaceShape[];
+  /** Its lowest courses, and its topmost, that stand out. */
+  readonly plinth?: FaceProjection;
+  readonly corbel?: FaceProjection;
   /** What a repair builds again: how it is laid, and how much of its brick is what came down, 0 to 1. */
   readonly rebuilt?: { readonly settingOut: SettingOut; readonly reused: number };
   /** Height over all, coping included, mm. */

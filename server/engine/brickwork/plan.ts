@@ -7,7 +7,7 @@ import { pierPlanMissing } from '../findings/pier-plan-missing';
 import { pierNotHalves, pierSize } from '../findings/pier-size';
 import type { Remark } from '../findings/remark';
 import { wordOf } from '../resolve/book';
-import type { BlockFacts } from '../resolve/env';
+import type { BlockFacts, Env } from '../resolve/env';
 import { factsOf } from '../resolve/env';
 import {
   type CoreFill,
@@ -104,14 +104,25 @@ function coreTold(
   return undefined;
 }
 
-/** The library’s plan of that size; one turned a quarter serves as well. */
-function plansFor(along: number, across: number, masonry: Masonry): PieceCount[][] | undefined {
-  for (const block of masonry.env.book.blocksOf('pier-plan')) {
+/** The library’s plan of that size; one turned a quarter serves as well. Looked for once in an environment. */
+function plansFor(along: number, across: number, { env }: Masonry): Courses | undefined {
+  const plans = known.get(env) ?? new Map<string, Courses | undefined>();
+  known.set(env, plans);
+  const size = `${along} ${across}`;
+  if (!plans.has(size)) plans.set(size, planIn(along, across, env));
+  return plans.get(size);
+}
+
+type Courses = readonly (readonly PieceCount[])[];
+const known = new WeakMap<Env, Map<string, Courses | undefined>>();
+
+function planIn(along: number, across: number, env: Env): Courses | undefined {
+  for (const block of env.book.blocksOf('pier-plan')) {
     const size = block.read.heading!.values.size;
     if (size?.kind !== 'size') continue;
     const [a, b] = size.sides.map((s) => halvesOf(s.value.toNumber()));
     if (!((a === along && b === across) || (a === across && b === along))) continue;
-    const courses = factsOf(block, masonry.env)!
+    const courses = factsOf(block, env)!
       .lines('course')
       .map((l) => piecesOf(l.values.pieces));
     if (courses.length) return courses;

@@ -31,6 +31,10 @@ export interface Run extends Top {
   cut?: { length: number; count: number };
   /** All pieces in their order, where that is known: then `wholes` and `cut` do not say where they lie. */
   pieces?: readonly RunPiece[];
+  /** Rows through the work with joints of their own, one for each of `deep`, the front first. */
+  rows?: readonly { readonly pieces: readonly RunPiece[]; readonly joint: number }[];
+  /** Joint between rows, mm; as along the work when left out. */
+  between?: number;
   /** No line says how thick it is: `height` is for the eye only. */
   unsaid?: boolean;
 }

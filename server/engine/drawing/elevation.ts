@@ -12,6 +12,13 @@ import { mirrored } from './mirrored';
 import type { Box, Drawing } from './model';
 import type { PlacedPier } from './pier-bricks';
 import { piersIn } from './piers-in-face';
+import {
+  type Projection,
+  projectionBoxes,
+  projectionKeys,
+  projectionLabels,
+  withProjections,
+} from './projections';
 import { groundAndDpc, openingMarks } from './things';
 import type { View, Visible } from './view';
 import { clip, viewOf } from './view';
@@ -27,6 +34,8 @@ export interface ElevationOptions {
   piers?: readonly PlacedPier[];
   /** Courses `from` (inclusive) to `to` (exclusive) in another brick. */
   bands?: readonly BandShown[];
+  /** Courses that stand out before the face. */
+  projections?: readonly Projection[];
   /** Heads, lintels, arches and sills, over the bricks of the wall. */
   shapes?: readonly FaceShape[];
   /** Copings and caps, on the wall and on its piers. */
@@ -89,7 +98,10 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
   const { units = 'millimetres' } = options;
   const view = viewOf(out, options.visible);
   const shown = brickCount(view) <= (options.mostBricks ?? MOST_BRICKS);
-  const bricks = shown ? brickBoxes(view, units) : { boxes: plainAreas(view), labels: [] };
+  const { projections = [] } = options;
+  const bricks = shown
+    ? withProjections(brickBoxes(view, units), projections, view, units)
+    : { boxes: plainAreas(view), labels: [] };
   const piers = piersIn(view, shown ? (options.piers ?? []) : [], options.face ?? 'front', units);
   const things = [...openingMarks(view), ...piers.plain];
   const toppings = view.whole ? (options.toppings ?? []) : [];
@@ -99,6 +111,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
     ...bricks.boxes,
     ...piers.boxes,
     ...bandsOver([...bricks.boxes, ...piers.boxes], options.bands ?? [], view),
+    ...projectionBoxes(projections, view),
     ...above,
   ];
   const extent = extentOf(boxes, view);
@@ -117,6 +130,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
       ...bricks.labels,
       ...piers.labels,
       ...names,
+      ...projectionLabels(projections, view),
       ...toppings.flatMap((t) => toppingLabels(t, units)),
     ],
     chains: [
@@ -127,6 +141,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
     keys: [
       ...keysOf(boxes, options.dpc !== undefined, units),
       ...bandKeys(boxes, options.bands ?? []),
+      ...projectionKeys(projections, units),
       ...shapeKeys(shapes, toppingKeys(toppings)),
     ],
     notes: [...(shown ? [] : ['Too many bricks to draw one by one.']), ...toppingNotes(toppings)],

@@ -20,6 +20,7 @@ export type { PierPlanOptions } from './pier-plan';
 export { pierPlanSet } from './pier-plan';
 export type { PlanView } from './plan';
 export { planOf } from './plan';
+export type { Projection } from './projections';
 export type { Quoin } from './quoin-plan';
 export { turnedTo } from './quoin-plan';
 export { rebuiltElevation } from './reused';

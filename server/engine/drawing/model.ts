@@ -35,6 +35,7 @@ export type Style =
   | 'rod'
   | 'dimension'
   | 'band'
+  | 'projecting'
   | 'block'
   | 'reused';
 

@@ -23,7 +23,7 @@ function depthsOf(
   { front, back }: Faces,
 ): [y: number, across: number][] {
   const sides = deep ?? [back - front];
-  const joint = top.kind === 'cap' ? 0 : top.joint;
+  const joint = top.kind === 'cap' ? 0 : (top.between ?? top.joint);
   const whole = sides.reduce((sum, side) => sum + side + joint, -joint);
   let y = (front + back - whole) / 2;
   return sides.map((side) => {
@@ -39,7 +39,9 @@ function piecesOf(topping: Topping, faces: Faces): Box[] {
     const { from: x, to } = topping;
     return rows.map(([y, height]) => ({ style: 'cap', x, y, width: to - x, height }));
   }
-  return runBoxes(topping).flatMap((box) => rows.map(([y, height]) => ({ ...box, y, height })));
+  return rows.flatMap(([y, height], i) =>
+    runBoxes({ ...topping, ...topping.rows?.[i] }).map((box) => ({ ...box, y, height })),
+  );
 }
 
 function stripsOf({ from, to }: Topping, units: Units): Strip[] {

@@ -89,6 +89,8 @@ function saidOf({ kind, course, measured, wanted }: LayoutFault, cycle: number):
     return `${over} laps ${under} by only ${ofBrick(measured)} of a brick where it asks for ${ofBrick(wanted)}.`;
   if (kind === 'closer-at-end' || kind === 'closer-misplaced')
     return `course ${upper} puts a closer elsewhere than beside its quoin header.`;
+  if (kind === 'closer-missing')
+    return `${over} and ${under} want a closer or a three-quarter bat beside the quoin header.`;
   return `course ${upper} cannot be closed.`;
 }
 

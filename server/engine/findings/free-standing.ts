@@ -19,7 +19,7 @@ interface Allowed {
 }
 
 /** Nothing for a wall that is held, or low enough for every exposure that may be its own. */
-export function freeStanding(work: Work, env: Env): Remark[] {
+export function freeStanding(work: Pick<Work, 'block' | 'facts'>, env: Env): Remark[] {
   const { height, settingOut } = work.facts;
   const facts = new BlockFacts(work.block, work.block.read.heading!, env);
   if (height === undefined || !settingOut || !work.facts.does.has('free-standing')) return [];

@@ -7,6 +7,7 @@ import { showTerm } from '../views/show';
 import { workingOf } from '../views/working';
 import type { Job } from '../workspace/job';
 import { figuresOf } from './figures';
+import { laterText } from './hover-key';
 import { code, plain, workingList } from './markdown';
 import type { Spot } from './spot';
 import { rangeOf } from './totals';
@@ -26,7 +27,7 @@ export function hoverHeading(spot: Spot, job: Job, link: Linker): string {
   if (heading.kind.key === 'job') parts.push(...rangeText(job));
   if (main) parts.push(workingList(workingOf(main.term, job.env), { ...GLANCE, link }));
   if (!views.length) parts.push(plain(heading.kind.means));
-  return parts.join('\n\n');
+  return [...parts, ...laterText(heading.kind)].join('\n\n');
 }
 
 function titleText({ kind, values }: ReadLine): string {

@@ -16,8 +16,12 @@ export function hoverKey(
   const { kind } = line;
   const parts = [code(pattern(kind)), plain(kind.means)];
   if (parent?.kind.key !== 'defaults') parts.push(...leftOut(kind, job, link));
-  if (kind.later) parts.push(`*Not computed yet: ${plain(kind.later)}.*`);
-  return parts.join('\n\n');
+  return [...parts, ...laterText(kind)].join('\n\n');
+}
+
+/** What of it nothing computes yet. */
+export function laterText({ later }: LineKind): string[] {
+  return later ? [`*Not computed yet: ${plain(later)}.*`] : [];
 }
 
 /** What a key means, for one that is not written yet. */

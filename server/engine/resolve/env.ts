@@ -67,6 +67,8 @@ export function picked(value: { low: Exact; high?: Exact }, pick: Pick): Exact {
 
 /** One line's values as terms, each with where it stands. */
 export class LineFacts {
+  private readonly numbers = new Map<string, number | undefined>();
+
   constructor(
     readonly block: SourceBlock,
     readonly line: ReadLine,
@@ -116,6 +118,11 @@ export class LineFacts {
 
   /** In base units (mm, m2, l, kg, h), as a plain number for geometry; nothing when it is not known. */
   number(key: string): number | undefined {
+    if (!this.numbers.has(key)) this.numbers.set(key, this.numberOf(key));
+    return this.numbers.get(key);
+  }
+
+  private numberOf(key: string): number | undefined {
     const value = this.values[key];
     if (value?.kind !== 'quantity') return undefined;
     const base = value.unit ? toBase(picked(value, this.env.pick), value.unit) : value.low;
@@ -190,9 +197,34 @@ export class BlockFacts {
   }
 }
 
+/** What was looked up in an environment: its book never changes, and every piece of work asks for the same few. */
+class LookedUp {
+  readonly defaults = new Map<string, LineFacts | undefined>();
+  readonly named = new Map<string, BlockFacts | undefined>();
+  readonly blocks = new WeakMap<SourceBlock, BlockFacts>();
+}
+
+const looked = new WeakMap<Env, LookedUp>();
+
+function lookedUp(env: Env): LookedUp {
+  let known = looked.get(env);
+  if (!known) {
+    known = new LookedUp();
+    looked.set(env, known);
+  }
+  return known;
+}
+
+function once<K, V>(known: Map<K, V>, key: K, make: () => V): V {
+  if (!known.has(key)) known.set(key, make());
+  return known.get(key)!;
+}
+
 export function defaultLine(env: Env, key: string): LineFacts | undefined {
-  const setting = env.book.setting('defaults', key);
-  return setting && new LineFacts(setting.block, setting.line, env);
+  return once(lookedUp(env).defaults, key, () => {
+    const setting = env.book.setting('defaults', key);
+    return setting && new LineFacts(setting.block, setting.line, env);
+  });
 }
 
 /** A default that is a number; a gap when no library gives it. */
@@ -203,12 +235,18 @@ export function defaultTerm(env: Env, key: string, value: string, label: string)
 
 export function factsOf(block: SourceBlock, env: Env): BlockFacts | undefined {
   const heading = block.read.heading;
-  return heading && new BlockFacts(block, heading, env);
+  if (!heading) return undefined;
+  const { blocks } = lookedUp(env);
+  const facts = blocks.get(block) ?? new BlockFacts(block, heading, env);
+  blocks.set(block, facts);
+  return facts;
 }
 
 /** A named thing with all that any file of the scope says of it, the nearest first. */
 export function factsNamed(env: Env, kind: NamedKind, name: string): BlockFacts | undefined {
-  const [first, ...also] = env.book.findAll(kind, name);
-  const heading = first?.read.heading;
-  return first && heading && new BlockFacts(first, heading, env, also);
+  return once(lookedUp(env).named, `${kind} ${name}`, () => {
+    const [first, ...also] = env.book.findAll(kind, name);
+    const heading = first?.read.heading;
+    return first && heading && new BlockFacts(first, heading, env, also);
+  });
 }

@@ -86,7 +86,7 @@ export { bondHolds, proveBond } from './place/sample';
 export type { LayoutFault } from './prove';
 export { between, inCourses } from './tops/between';
 export type { CornerEnd, CornerTop } from './tops/corner';
-export { copingAtCorner } from './tops/corner';
+export { copingAtCorner, copingAtTee } from './tops/corner';
 export type { Tile, TileCourse, TileLine, TileRun } from './tops/creasing';
 export { creasingCourse, creasingLines, creasingWidth, halfTile } from './tops/creasing';
 export type { Fall } from './tops/falls';

@@ -8,7 +8,7 @@ import type { Finding } from '../../../shared/finding';
 import type { Work } from '../brickwork/needs';
 import { workPier } from '../brickwork/pier';
 import { workRepair } from '../brickwork/repair';
-import { workWall } from '../brickwork/wall';
+import { type ToldOf, toldOfWall, workWall } from '../brickwork/wall';
 import { besideOf } from '../brickwork/wall/meet/beside';
 import { Neighbours } from '../brickwork/wall/meet/neighbours';
 import { findingsOf } from '../findings/all';
@@ -108,7 +108,7 @@ export class Job {
     if (known && same(known.beside, beside)) return known.work;
     const laid = this.workedOut(block, beside, this.neighbours);
     const again = (other: SourceBlock) =>
-      this.workedOut(other, beside, this.neighbours.with(block, other));
+      this.toldOf(other, beside, this.neighbours.with(block, other));
     const work = laid && tried(withLost(laid), again);
     if (work) this.kept.set(block, { work, beside });
     return work;
@@ -131,6 +131,13 @@ export class Job {
       return looked(workWall(block, this.env, this.gang, neighbours), this.env);
     if (block.kind === 'pier') return workPier(facts, this.env, this.gang);
     return workRepair(facts, this.env, this.gang, beside[0]);
+  }
+
+  /** What there is to tell of a block when a way out is tried in it; a wall costs less so. */
+  private toldOf(block: SourceBlock, beside: readonly SourceBlock[], neighbours: Neighbours) {
+    if (block.kind !== 'wall' || !factsOf(block, this.env))
+      return this.workedOut(block, beside, neighbours);
+    return looked(toldOfWall(block, this.env, this.gang, neighbours), this.env);
   }
 
   private wallOf(repair: SourceBlock): SourceBlock | undefined {
@@ -215,7 +222,7 @@ function versionOf(file: SourceFile, place: number): number {
 }
 
 /** A wall with what there is to say of its height. */
-function looked(wall: Work, env: Env): Work {
+function looked<W extends ToldOf>(wall: W, env: Env): W {
   const remarks = freeStanding(wall, env);
   return remarks.length ? { ...wall, remarks: [...wall.remarks, ...remarks] } : wall;
 }

@@ -11,24 +11,46 @@ import { SourceBlock } from './source';
 const MOST_TRIED = 30;
 const LONGEST_TRIED = 300;
 
+/** All that is looked at of a piece of work in which a way out is tried. */
+interface Told {
+  readonly remarks: readonly Pick<Remark, 'code' | 'about' | 'severity'>[];
+}
+type Again = (block: SourceBlock) => Told | undefined;
+
 /**
  * The same work, its remarks offering only ways that do what they say. They are tried when somebody asks for them:
  * the block is read with the edits in it, and worked out by `again`.
  */
-export function tried(work: Work, again: (block: SourceBlock) => Work | undefined): Work {
+export function tried(work: Work, again: Again): Work {
   const offering = work.remarks.filter((r) => r.ways).length;
   if (!offering || offering > MOST_TRIED || work.block.lines.length > LONGEST_TRIED) return work;
+  const trial = onceEach(again);
   const remarks = work.remarks.map((remark) =>
-    remark.ways ? { ...remark, ways: () => thatClear(remark, work, again) } : remark,
+    remark.ways ? { ...remark, ways: () => thatClear(remark, work, trial) } : remark,
   );
   return { ...work, remarks };
 }
 
-function thatClear(
-  remark: Remark,
-  work: Work,
-  again: (block: SourceBlock) => Work | undefined,
-): readonly RemarkWay[] {
+/** Several findings may offer the same edit: each text is worked out once. */
+function onceEach(again: Again): Again {
+  const known = new Map<string, Told | undefined>();
+  return (block) => {
+    const text = block.lines.join('\n');
+    if (!known.has(text)) known.set(text, kept(again(block)));
+    return known.get(text);
+  };
+}
+
+/** The rest of what was worked out is let go. */
+function kept(told: Told | undefined): Told | undefined {
+  return (
+    told && {
+      remarks: told.remarks.map(({ code, about, severity }) => ({ code, about, severity })),
+    }
+  );
+}
+
+function thatClear(remark: Remark, work: Work, again: Again): readonly RemarkWay[] {
   const ways = typeof remark.ways === 'function' ? remark.ways() : (remark.ways ?? []);
   const good = ways.flatMap((way) => {
     const left = leftBy(way, remark, work, again);
@@ -44,12 +66,7 @@ function thatClear(
 }
 
 /** How much a way leaves to be told of the work; nothing when it does not do what it says. */
-function leftBy(
-  way: RemarkWay,
-  remark: Remark,
-  work: Work,
-  again: (block: SourceBlock) => Work | undefined,
-): number | undefined {
+function leftBy(way: RemarkWay, remark: Remark, work: Work, again: Again): number | undefined {
   if (way.edits.some((e) => e.block !== work.block)) return told(work);
   const block = withEdits(work.block, way);
   const after = again(block);
@@ -58,15 +75,15 @@ function leftBy(
   return told(after) + 1;
 }
 
-function alike({ remarks }: Work, { code, about }: Remark): number {
+function alike({ remarks }: Told, { code, about }: Remark): number {
   return remarks.filter((r) => r.code === code && r.about === about).length;
 }
 
-function told({ remarks }: Work): number {
+function told({ remarks }: Told): number {
   return remarks.filter((r) => r.severity === 'warning' || r.severity === 'error').length;
 }
 
-function errors(work: Work, block: SourceBlock): number {
+function errors(work: Told, block: SourceBlock): number {
   const faults = block.read.faults.filter((f) => f.severity === 'error').length;
   return faults + work.remarks.filter((r) => r.severity === 'error').length;
 }

@@ -1,11 +1,19 @@
-/** Where the coping of a wall ends at its corners with other walls. */
+/** Where the coping of a wall ends at its corners with other walls, and at those that it runs into. */
 import type { Env } from '../../resolve/env';
-import { type CornerEnd, type CornerTop, copingAtCorner, type Side } from '../../setting-out';
+import {
+  type CornerEnd,
+  type CornerTop,
+  copingAtCorner,
+  copingAtTee,
+  levelAt,
+  type Side,
+} from '../../setting-out';
 import { depthOf } from '../coping-made';
 import type { Masonry } from '../masonry';
 import { madeFor } from './copings';
 import { wallAlone } from './meet/alone';
-import type { Quoin } from './meet/quoins';
+import type { Cornered, Quoin } from './meet/quoins';
+import type { Tee } from './meet/tees';
 import type { WallPlan } from './spec';
 
 export type CopingCorners = Readonly<Partial<Record<Side, CornerEnd>>>;
@@ -13,23 +21,37 @@ export type CopingCorners = Readonly<Partial<Record<Side, CornerEnd>>>;
 export function copingCorners(
   masonry: Masonry,
   plan: WallPlan,
-  quoins: readonly Quoin[],
+  { quoins, tees }: Pick<Cornered, 'quoins' | 'tees'>,
 ): CopingCorners {
-  const ends = quoins.flatMap((quoin) => {
+  const corners = quoins.map((quoin) => {
     const other = otherTop(quoin, masonry.env);
-    return [[quoin.side, copingAtCorner(topAt(quoin.side, masonry, plan), other, quoin.comesIn)]];
+    return [quoin.side, copingAtCorner(endTop(quoin.side, masonry, plan), other, quoin.comesIn)];
   });
-  return Object.fromEntries(ends);
+  const into = tees
+    .filter((tee) => !tee.off)
+    .map((tee) => [
+      tee.side,
+      copingAtTee(endTop(tee.side, masonry, plan), faceTop(tee, masonry.env)),
+    ]);
+  return Object.fromEntries([...corners, ...into]);
 }
 
 function otherTop({ other, otherSide, with: { plan } }: Quoin, env: Env): CornerTop {
-  return topAt(otherSide, wallAlone(other, env).masonry, plan);
+  return endTop(otherSide, wallAlone(other, env).masonry, plan);
 }
 
-function topAt(side: Side, masonry: Masonry, plan: WallPlan): CornerTop {
+/** Of a wall where another runs into its face. */
+function faceTop({ other, distance, with: { plan } }: Tee, env: Env): CornerTop {
+  return topAt(distance, wallAlone(other, env).masonry, plan);
+}
+
+function endTop(side: Side, masonry: Masonry, plan: WallPlan): CornerTop {
+  return topAt(side === 'left' ? 0 : plan.spec.length, masonry, plan);
+}
+
+function topAt(x: number, masonry: Masonry, plan: WallPlan): CornerTop {
   const { spec, ground, top } = plan;
-  const last = side === 'left' ? 0 : -1;
-  const courses = top.at(last)!.level - ground.at(last)!.level;
+  const courses = levelAt(top, x) - levelAt(ground, x);
   const line = masonry.facts.line('coping');
   const made = line && madeFor(line, masonry, plan);
   const { unit, joints, thickness } = spec;

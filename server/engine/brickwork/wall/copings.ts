@@ -71,7 +71,10 @@ interface Stretch {
   level: number;
 }
 
-/** Along one level of the top, piers interrupt the coping, unless they are as high and have no top of their own. */
+/**
+ * Along one level of the top, piers interrupt the coping, unless they are as high and have no top of their own, and so do
+ * movement joints, which go through everything that could hold both sides together (BDA, Designing for movement in brickwork).
+ */
 function stretchesAt(index: number, plan: WallPlan, corners: CopingCorners): Stretch[] {
   const { level } = plan.top[index]!;
   const stretches: Stretch[] = [];
@@ -106,14 +109,15 @@ function endAt(index: number, side: -1 | 1, { top, spec }: WallPlan, corners: Co
   return { at: end, joint: kind === 'stopped' ? 0 : 1 };
 }
 
-function stopsAt(level: number, { spec, piers }: WallPlan) {
+function stopsAt(level: number, { spec, piers, movement }: WallPlan) {
   const gaps = spec.openings
     .filter((o) => o.top === null || o.top >= level)
     .map((o) => ({ from: o.from, to: o.from + o.width, joint: 0 }));
   const posts = piers
     .filter((p) => interrupts(p, level))
     .map((p) => ({ from: p.spec.from, to: p.spec.from + p.spec.width, joint: 1 }));
-  return [...gaps, ...posts].sort((a, b) => a.from - b.from);
+  const joints = movement.map(({ from, width }) => ({ from, to: from + width, joint: 0 }));
+  return [...gaps, ...posts, ...joints].sort((a, b) => a.from - b.from);
 }
 
 function interrupts({ facts, spec }: PierFacts, level: number): boolean {

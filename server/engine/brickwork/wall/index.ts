@@ -19,6 +19,7 @@ import type {
   TaskNeed,
   TopRun,
   Work,
+  WorkFacts,
 } from '../needs';
 import { countWall, inputsOf, type WallCounts } from './counts';
 import { wallCuts } from './cuts';
@@ -43,12 +44,30 @@ export function workWall(
   gang: Gang,
   neighbours: Neighbours = new Neighbours([block]),
 ): Work {
+  const wall = begun(block, env, gang, neighbours);
+  return wall instanceof WallWork ? wall.done() : wall;
+}
+
+/** The same without its figures and what it needs: all that is looked at when a way out is tried. */
+export function toldOfWall(
+  block: SourceBlock,
+  env: Env,
+  gang: Gang,
+  neighbours: Neighbours,
+): ToldOf {
+  const wall = begun(block, env, gang, neighbours);
+  return wall instanceof WallWork ? wall.told() : wall;
+}
+
+export type ToldOf = Pick<Work, 'block' | 'remarks' | 'facts'>;
+
+function begun(block: SourceBlock, env: Env, gang: Gang, neighbours: Neighbours): WallWork | Work {
   const { masonry, gaps, remarks, laid } = wallAlone(block, env);
   const { facts } = masonry;
   if (!laid) return unlaid(masonry, gaps, [...remarks, ...unanswered(facts, neighbours)]);
   const corners = cornered(block, laid, neighbours, env);
   const told = [...remarks, ...meetingRemarks(facts, laid, corners, neighbours)];
-  return new WallWork(masonry, laid, corners, gang, told).done();
+  return new WallWork(masonry, laid, corners, gang, told);
 }
 
 /** Nothing can be laid, but what is missing is said, and every total that needs it knows. */
@@ -111,30 +130,37 @@ class WallWork {
       ...wallFigures(this.masonry, this.plan, this.counts, needs),
       ...this.parts.flatMap((p) => p.figures ?? []),
     ];
-    const settingOut = this.corners.face;
-    const coping = this.parts.reduce((high, p) => high + (p.high ?? 0), 0);
-    const courses = mostCourses(this.plan.ground, this.plan.top);
-    const height = settingOut.gauge * courses + coping;
     const says = [...sayWall(this.masonry, this.plan), ...this.parts.flatMap((p) => p.says ?? [])];
     return {
-      block: facts.block,
+      ...this.told(),
       kind: 'wall',
       name: facts.name,
       title: facts.title,
       figures,
       needs,
-      remarks: this.remarks,
-      facts: {
-        ...Object.assign({}, ...this.parts.map((p) => p.facts ?? {})),
-        settingOut,
-        ...(this.counts.laid === settingOut ? {} : { laid: this.counts.laid }),
-        tops: this.tops,
-        cuts: () => wallCuts(this.masonry, this.plan, this.counts, this.parts),
-        height,
-        does: this.does(),
-        says,
-      },
+      facts: { ...this.facts(), says },
       notes: notesOf(facts),
+    };
+  }
+
+  told(): ToldOf {
+    return { block: this.masonry.facts.block, remarks: this.remarks, facts: this.facts() };
+  }
+
+  /** What there is to ask of it, but for what is said to the client. */
+  private facts(): WorkFacts {
+    const settingOut = this.corners.face;
+    const coping = this.parts.reduce((high, p) => high + (p.high ?? 0), 0);
+    const courses = mostCourses(this.plan.ground, this.plan.top);
+    return {
+      ...Object.assign({}, ...this.parts.map((p) => p.facts ?? {})),
+      settingOut,
+      ...(this.counts.laid === settingOut ? {} : { laid: this.counts.laid }),
+      tops: this.tops,
+      cuts: () => wallCuts(this.masonry, this.plan, this.counts, this.parts),
+      height: settingOut.gauge * courses + coping,
+      does: this.does(),
+      says: [],
     };
   }
 

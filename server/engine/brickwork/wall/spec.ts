@@ -143,7 +143,9 @@ function unknown(known: Known, facts: BlockFacts): Gap[] {
       ? []
       : [gap('length', `the length of ${name} is ${length === 0 ? 'nothing' : 'not known'}`)]),
     ...(known.height || !unit ? [] : [gap('height', `the height of ${name} is not known`)]),
-    ...(known.bond || !known.halves ? [] : [gap('bond', whyNoBond(facts, known.halves))]),
+    ...(known.bond || !known.halves
+      ? []
+      : [gap(facts.line('bond') ? 'bond' : 'thick', whyNoBond(facts, known.halves))]),
     ...(known.joints || !unit
       ? []
       : [gap('joint', `the joints of ${name} are not known, or no joints at all`)]),

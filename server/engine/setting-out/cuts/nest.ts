@@ -22,6 +22,25 @@ const MOST_LENGTHS = 600;
  * Bats at hand are used before a brick is. A piece that goes into no brick has one to itself.
  */
 export function nest(nesting: Nesting): readonly Cutting[] {
+  const key = keyOf(nesting);
+  const known = shelf.get(key);
+  if (known) return known;
+  const found = nested(nesting);
+  if (shelf.size >= MOST_KEPT) shelf.clear();
+  shelf.set(key, found);
+  return found;
+}
+
+/** Nestings by all they depend on: most edits of a wall, and most ways out that are tried, leave its cuts as they were. */
+const shelf = new Map<string, readonly Cutting[]>();
+const MOST_KEPT = 500;
+
+function keyOf({ brick, kerf, asked, bats }: Nesting): string {
+  const list = (all: Nesting['asked']) => all.map(({ length, count }) => `${length}*${count}`);
+  return `${brick} ${kerf} ${list(asked)} ${list(bats)}`;
+}
+
+function nested(nesting: Nesting): readonly Cutting[] {
   const asked = nesting.asked.map((_, i) => i).filter((i) => nesting.asked[i]!.count > 0);
   const falling = [...asked].sort((a, b) => nesting.asked[b]!.length - nesting.asked[a]!.length);
   const plain = [cutInOrder(nesting, falling), cutInOrder(nesting, asked)];

@@ -26,8 +26,9 @@ const STILL_LAP = 0.8;
 const PARTS = 5;
 /** What each step of lap too little costs over or under what stands already: a little more than in the stretch itself. */
 const STANDING = 4;
-/** Candidates kept for each course: past the best few, none is ever chosen. */
+/** Candidates kept for each course: past the best few, none is chosen but where those few do not lap. */
 const KEPT = 24;
+const KEPT_MORE = 80;
 
 function poorBond(a: Candidate, b: Candidate, lap: number): number {
   const parts = a.parts && b.parts ? PARTS : 0;
@@ -46,8 +47,8 @@ function wary(candidates: readonly Candidate[], beware: readonly number[]): Cand
   });
 }
 
-function cheapest(candidates: readonly Candidate[]): Candidate[] {
-  return [...candidates].sort((a, b) => a.cost - b.cost).slice(0, KEPT);
+function cheapest(candidates: readonly Candidate[], most: number): Candidate[] {
+  return [...candidates].sort((a, b) => a.cost - b.cost).slice(0, most);
 }
 
 /**
@@ -62,7 +63,26 @@ export function chooseBonded(
   lap: number,
   beware?: readonly (readonly number[])[],
 ): Candidate[] | null {
-  const layers = courses.map((layer, i) => cheapest(beware ? wary(layer, beware[i]!) : layer));
+  const layers = beware ? courses.map((layer, i) => wary(layer, beware[i]!)) : courses;
+  const chosen = bestOf(layers, lap, KEPT);
+  // What stands already asks for many ways of each stretch: there the best few have to do.
+  const all = !chosen || beware || layers.every(({ length }) => length <= KEPT);
+  return all || laps(chosen, lap) ? chosen : bestOf(layers, lap, KEPT_MORE);
+}
+
+/** Whether each course laps the next as rules have it, the last the first. */
+function laps(chosen: readonly Candidate[], lap: number): boolean {
+  return chosen.every(
+    (a, i) => poorBond(a, chosen[(i + 1) % chosen.length]!, lap) < NO_LAP + PARTS,
+  );
+}
+
+function bestOf(
+  courses: readonly (readonly Candidate[])[],
+  lap: number,
+  most: number,
+): Candidate[] | null {
+  const layers = courses.map((layer) => cheapest(layer, most));
   if (layers.length === 0 || layers.some((layer) => layer.length === 0)) return null;
   const joins = layers.map((layer, i) => joinsOf(layer, layers[(i + 1) % layers.length]!, lap));
   let best: Chosen | null = null;

@@ -51,15 +51,15 @@ function close(stub: number, craft: Craft): Cell[] | null {
  * A three-quarter bat in place of quoin header and closer, which puts no perpend where theirs would
  * stand over others (common practice; the rule in Germany).
  */
-function otherwise(cells: readonly Cell[] | null, { grid, beware }: Craft): Cell[][] {
-  if (!beware || cells?.[1]?.piece !== 'closer') return [];
+function otherwise(cells: readonly Cell[] | null, { grid }: Craft): Cell[][] {
+  if (cells?.[1]?.piece !== 'closer') return [];
   return [[{ piece: 'three-quarter', width: grid.header + grid.closer }, ...cells.slice(2)]];
 }
 
 /**
  * A free end, where `stub` steps lie before the pattern's first joint: every way to fill it, taking in
  * none, one or two of the pattern's next pieces. The first is how the course ends unless its
- * neighbours ask for another.
+ * neighbours ask for another; bats in place of closers come last, but where what stands above or below is known.
  */
 function free(
   stub: number,
@@ -68,17 +68,20 @@ function free(
   craft: Craft,
 ): CourseEnd[] {
   const found: CourseEnd[] = [];
+  const last: CourseEnd[] = [];
   let wide = stub;
   let at = joint;
   for (let taken = 0; taken < 3; taken++) {
     const cells = wide < EPS * 10 ? [] : close(wide, craft);
-    if (cells) found.push({ cells, joint: at });
-    for (const other of otherwise(cells, craft)) found.push({ cells: other, joint: at });
+    const here = at;
+    if (cells) found.push({ cells, joint: here });
+    const bats = otherwise(cells, craft).map((other) => ({ cells: other, joint: here }));
+    (craft.beware ? found : last).push(...bats);
     const inner = inward(at);
     wide += Math.abs(inner.at - at.at);
     at = inner;
   }
-  return found;
+  return [...found, ...last];
 }
 
 /** How a course may start at step `edge`, best first; a toothed course takes the nearest joint, running on where two are as near. */

@@ -60,9 +60,18 @@ function piecesOf(cells: readonly Cell[], times: number, grid: Grid, rest: numbe
   return only ? { pieces: [{ ...only, count: only.count * times }], times: 1 } : { pieces, times };
 }
 
+/** Cuts as long as the grid has them: joints alone then make up what the length is off it. */
+function settled(groups: readonly CellGroup[]): CellGroup[] {
+  return groups.map(({ cells, times }) => {
+    const rest = cells.some((cell) => cell.takesRest);
+    return { times, cells: rest ? cells.map((cell) => ({ ...cell, takesRest: false })) : cells };
+  });
+}
+
 /**
  * Turns a course on the grid into millimetres. `length` is the stretch's, `width` its steps. The
- * joint is what the pieces leave, or, where a cut takes the rest, the joint of the grid.
+ * joint is what the pieces leave, or, where a cut takes the rest, the joint of the grid; `fits` says that
+ * joints alone make up the length, so that no cut has to.
  */
 export function toRun(
   course: GridCourse,
@@ -70,16 +79,18 @@ export function toRun(
   width: number,
   ends: Ends,
   grid: Grid,
+  fits = false,
 ): LaidRun {
+  const laidIn = fits ? settled(course.groups) : course.groups;
   const from = snap(course.start) * grid.step || 0; // never -0
   const whole = length - from + snap(endOf(course) - width) * grid.step;
   const left = ends.left === 'stopped' ? 0 : 1;
   const right = ends.right === 'stopped' ? 0 : 1;
-  const sum = sumOf(course.groups, grid);
+  const sum = sumOf(laidIn, grid);
   const joints = sum.pieces - 1 + left + right;
   const laid = sum.rests === 0 && joints > 0 ? (whole - sum.length) / joints : grid.joint;
   const rest = sum.rests > 0 ? (whole - sum.length - joints * grid.joint) / sum.rests : 0;
-  const groups = course.groups.map((group) => groupOf(group, grid, rest));
+  const groups = laidIn.map((group) => groupOf(group, grid, rest));
   return { from, length: whole, joint: laid, endJoints: { left, right }, groups };
 }
 

@@ -1,9 +1,10 @@
 import { canBeFilled } from '../fit/halves';
-import type { Band, PoorLap, Segment, SettingOut, WallSpec } from '../types';
+import type { Band, PoorLap, Segment, SettingOut, WallRow, WallSpec } from '../types';
 import { agree } from './agree';
 import { clashesOf, clearBands, fixedPoints, wholeCourses } from './bands';
 import type { Craft } from './craft';
 import { meetingsOf } from './meetings';
+import { fromTheRight, mirrorSpec, Turning } from './mirror';
 import { depthsOf, rowsOf } from './rows';
 import type { Site } from './site';
 import { layAgain, layClear, siteOf } from './site';
@@ -39,19 +40,43 @@ function makesSense(spec: WallSpec): boolean {
  * in `clashes`. A wall with no length or no courses, or whose sizes make no sense, has no bands.
  */
 export function setOut(spec: WallSpec): SettingOut {
-  const depths = depthsOf(spec.bond, spec.thickness);
-  const rows = (depths ? rowsOf(spec.bond) : []).map((bond, row) => {
-    const site = siteOf({ ...spec, bond });
-    return { ...layBands(site), depths: depths![row]! };
-  });
+  const { rows, poorLaps } = fromTheRight(spec) ? turnedBack(spec) : layRows(spec);
   return {
     spec,
     gauge: spec.unit.height + spec.joints.bed,
     thickness: through(spec),
     clashes: clashesOf(fixedPoints(spec)),
     bands: rows[0]?.bands ?? [],
+    rows,
+    poorLaps,
+  };
+}
+
+interface Laid {
+  rows: WallRow[];
+  poorLaps: readonly PoorLap[];
+}
+
+/** Each row from the left end on. */
+function layRows(spec: WallSpec): Laid {
+  const depths = depthsOf(spec.bond, spec.thickness);
+  const rows = (depths ? rowsOf(spec.bond) : []).map((bond, row) => {
+    const site = siteOf({ ...spec, bond });
+    return { ...layBands(site), depths: depths![row]! };
+  });
+  return {
     rows: rows.map(({ bands, depths: deep }) => ({ bands, depths: deep })),
     poorLaps: rows[0]?.poorLaps ?? [],
+  };
+}
+
+/** From the right end on: as its mirror image is, turned back. */
+function turnedBack(spec: WallSpec): Laid {
+  const { rows, poorLaps } = layRows(mirrorSpec(spec));
+  const turning = new Turning(spec);
+  return {
+    rows: rows.map((row) => turning.row(row)),
+    poorLaps: poorLaps.map((each) => turning.poorLap(each)),
   };
 }
 

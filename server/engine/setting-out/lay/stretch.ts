@@ -4,7 +4,7 @@ import type { EndKind, JointLimits, LaidRun, UnitSize } from '../types';
 import type { Craft, Ends } from './craft';
 import { BRICK } from './grid';
 import type { Laid } from './phases';
-import { layWithCut } from './phases';
+import { layTiny, layWithCut } from './phases';
 import { toRun } from './run';
 import type { Zone } from './zones';
 
@@ -67,12 +67,22 @@ export function layStretch(
   const cutIn = (at: number) => plain && layWithCut(craft, plain, width, extra, ends, at);
   const wished = match.fits ? undefined : firstCut(cutAt, cutIn);
   const place = wished?.at ?? usual;
-  const cut = match.fits ? plain : (wished?.laid ?? cutIn(place));
+  const patterned = match.fits ? plain : (wished?.laid ?? cutIn(place));
+  const cut = patterned ?? likePier(craft, width + extra);
   const runs = cut
-    ? cut.courses.map((course) => toRun(course, length, width + extra, ends, craft.grid))
+    ? cut.courses.map((course) =>
+        toRun(course, length, width + extra, ends, craft.grid, match.fits),
+      )
     : craft.tilings.map(() => oddRun(craft, length, ends));
   const breaks = zones.slice(0, -1).map(({ to }) => ({ at: to, why: 'bond' as const }));
   return { match, width, zones, runs, breaks: match.fits ? breaks : withCut(breaks, place) };
+}
+
+/** Steps up to which a stretch that its pattern does not go into is laid as a pier is, piece by piece. */
+const LIKE_PIER = 4 * BRICK;
+
+function likePier(craft: Craft, width: number): Laid | null {
+  return width <= LIKE_PIER ? layTiny(craft, width) : null;
 }
 
 /** The first of the places at which a cut can be let in, and the stretch with it. */

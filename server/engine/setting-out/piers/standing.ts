@@ -19,6 +19,22 @@ import {
  * {@link MOST_HALVES}, nor where the counts told cannot be laid with every face lapped.
  */
 export function pierPlans(question: PierQuestion): PierLaid | undefined {
+  const laid = laidBy.get(question.counts ?? NONE) ?? new Map<string, PierLaid | undefined>();
+  laidBy.set(question.counts ?? NONE, laid);
+  const { width, depth, unit, joint, core } = question;
+  const key = `${width} ${depth} ${unit.length} ${unit.width} ${joint} ${core}`;
+  if (!laid.has(key)) {
+    if (laid.size >= MOST_KEPT) laid.clear();
+    laid.set(key, layPier(question));
+  }
+  return laid.get(key);
+}
+
+/** Piers laid already, by the list of what their courses take: a job asks for the same few at every keystroke. */
+const laidBy = new WeakMap<object, Map<string, PierLaid | undefined>>();
+const NONE = {};
+
+function layPier(question: PierQuestion): PierLaid | undefined {
   const { width, depth, unit, joint } = question;
   if (![width, depth].every(isHalves) || !(joint >= 0 && unit.length > joint)) return undefined;
   const pieces = piecesOf(question);

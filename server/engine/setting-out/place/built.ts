@@ -23,6 +23,23 @@ export function builtFace(out: SettingOut, most = MOST_PIECES, row?: WallRow): B
   return built;
 }
 
+/**
+ * The back of a wall as {@link builtFace} gives its front: in each course the row that stands hindmost. It is told
+ * from the wall’s own left end, as if it were seen through the wall.
+ */
+export function builtBack(out: SettingOut, most = MOST_PIECES): BuiltCourse[] {
+  const rows = out.rows.map((row) => ({ row, face: builtFace(out, most, row) }));
+  const { length } = out.rows[0]?.depths ?? [];
+  const hindmost = Array.from({ length: length ?? 0 }, (_, i) =>
+    rows.findLastIndex(({ row }) => row.depths[i]! > 0),
+  );
+  const least = Math.min(...rows.map(({ face }) => face.length));
+  return Array.from({ length: rows.length ? least : 0 }, (_, i) => {
+    const { course } = rows[0]!.face[i]!;
+    return rows[hindmost[course % hindmost.length]!]!.face[i]!;
+  });
+}
+
 const countIn = ({ segments }: Band, course: number) =>
   segments.reduce((sum, { runs }) => sum + piecesIn(runs[course % runs.length]!), 0);
 

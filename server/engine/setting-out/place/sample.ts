@@ -1,9 +1,11 @@
 /** A bond tried on sample walls: does it bond at all, and does it close between two free ends? */
 import { setOut } from '../lay/set-out';
-import type { LayoutFault } from '../prove';
-import { proveFace } from '../prove';
-import type { BondPattern, EndKind, Thickness, WallSpec } from '../types';
-import { builtFace, rulesOf } from './built';
+import type { LayoutFault, ProofRules } from '../prove';
+import { proveFace, provePlan } from '../prove';
+import type { BondPattern, EndKind, SettingOut, Thickness, WallSpec } from '../types';
+import { builtBack, builtFace, rulesOf } from './built';
+import { placeCourse } from './course';
+import { planOutline } from './outline';
 
 /**
  * A brick as bonds presume it: with its joint twice as long as wide with its own. Bonds are written in
@@ -50,10 +52,21 @@ function faultsOf(spec: WallSpec): LayoutFault[] {
   const out = setOut(spec);
   if (out.bands.length === 0)
     return [{ kind: 'gap', course: 0, at: 0, measured: spec.length, wanted: 0 }];
-  return proveFace(builtFace(out), rulesOf(spec));
+  const rules = rulesOf(spec);
+  const front = proveFace(builtFace(out), rules);
+  // A wall of one row shows the same behind, and its plan is its face.
+  if (out.rows.length === 1) return front;
+  return [...front, ...proveFace(builtBack(out), rules), ...onPlan(out, rules.joint)];
 }
 
-/** Lays a bond as sample walls of one to twelve bricks, and one that goes on both ways, and proves each. */
+/** Every course of the bond on plan: what stands behind the face fills the wall as well. */
+function onPlan(out: SettingOut, joint: ProofRules['joint']): LayoutFault[] {
+  return out.spec.bond.courses.flatMap((_, course) =>
+    provePlan(course, placeCourse(out, course), planOutline(out, course), joint),
+  );
+}
+
+/** Lays a bond as sample walls of one to twelve bricks, and one that goes on both ways, and proves each: front, back and plan. */
 export function proveBond(bond: BondPattern, thickness: Thickness): BondProof {
   const pattern = faultsOf(sample(bond, thickness, PATTERN, 'toothed'));
   const lengths: { halves: number; fault: LayoutFault }[] = [];

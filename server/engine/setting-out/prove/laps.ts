@@ -1,5 +1,6 @@
 /** One course on another: how far perpends lap, and that none stands over one where the bond forbids it. */
 import { baysOf } from './bays';
+import { closerFinder } from './closers';
 import type { BrokenPlace, BuiltCourse, LayoutFault, ProofRules } from './types';
 import { MOST_TOLD, SAME } from './types';
 
@@ -28,6 +29,7 @@ export function proveLaps(
   const faults: LayoutFault[] = [];
   if (rules.lap <= 0) return faults;
   const enough = lapFinder([...(lower.broken ?? []), ...(upper.broken ?? [])]);
+  const wantsCloser = closerFinder(lower, upper);
   const below = perpendsOf(lower);
   let i = 0;
   for (const joint of perpendsOf(upper)) {
@@ -38,7 +40,8 @@ export function proveLaps(
     const wanted = Math.min(rules.lap, enough(joint.at));
     if (lap >= wanted - SAME) continue;
     const straight = lap < (joint.width + other.width) / 2 - SAME || lap < SAME;
-    const kind = straight ? 'aligned' : 'lap-short';
+    const bare = wantsCloser(Math.min(joint.at, other.at), Math.max(joint.at, other.at));
+    const kind = bare ? 'closer-missing' : straight ? 'aligned' : 'lap-short';
     faults.push({ kind, course: upper.course, at: joint.at, measured: lap, wanted });
   }
   return faults;

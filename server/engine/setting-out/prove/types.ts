@@ -62,6 +62,7 @@ export type FaultKind =
   | 'lap-short'
   | 'closer-at-end'
   | 'closer-misplaced'
+  | 'closer-missing'
   | 'cut-too-short'
   | 'size-off';
 

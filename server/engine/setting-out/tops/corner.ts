@@ -33,3 +33,13 @@ export function copingAtCorner(own: CornerTop, other: CornerTop, first: boolean)
   // A coping wider than its wall reaches as far over both faces.
   return { inset: (other.thick + other.deep) / 2, joint: 1 };
 }
+
+/**
+ * Where a wall runs into the face of another, that one’s coping goes on past it, and its own stops at the face; where that
+ * coping stands out over it, at the side of the coping. Over a lower wall, and over a top without a coping, it ends free.
+ */
+export function copingAtTee(own: CornerTop, other: CornerTop): CornerEnd {
+  if (own.high < other.high - SAME) return { inset: 0, joint: 1 };
+  if (own.high > other.high + SAME || other.deep <= 0) return { inset: 0, joint: 0 };
+  return { inset: Math.max(0, (other.deep - other.thick) / 2), joint: 1 };
+}

@@ -20,7 +20,7 @@ import type { Part, PartOf } from './part';
 
 export const coping: PartOf = (masonry, plan, counts, gang) => {
   const remarks: Remark[] = [];
-  const over = wallRuns(masonry, plan, copingCorners(masonry, plan, counts.quoins));
+  const over = wallRuns(masonry, plan, copingCorners(masonry, plan, counts));
   const own = counted(over, masonry, remarks);
   const laid = [...own, ...counted(pierRuns(masonry, plan), masonry, remarks)];
   remarks.push(...decisionRemarks(laid, masonry, plan, counts), ...overhang(masonry, plan));

@@ -1,10 +1,13 @@
 /** Courses laid out over one another at the top: the same bricks, held against how far they may go. */
 import { corbelFar } from '../../../findings/corbel';
 import type { Remark } from '../../../findings/remark';
+import type { FaceArea } from '../../needs';
 import { sizeSaid } from '../../said';
+import { areasIn } from '../projecting';
+import type { WallPlan } from '../spec';
 import type { PartOf } from './part';
 
-export const corbel: PartOf = (masonry, plan) => {
+export const corbel: PartOf = (masonry, plan, counts) => {
   const line = masonry.facts.line('corbel');
   const courses = Math.floor(line?.number('courses') ?? 0);
   const out = line?.number('project');
@@ -17,5 +20,15 @@ export const corbel: PartOf = (masonry, plan) => {
     says: [
       `Lay the ${which} out, ${courses === 1 ? '' : 'each '}${sizeSaid(out, masonry.env)}${each}.`,
     ],
+    facts: {
+      corbel: { areas: areasIn(counts.out, topmost(courses, plan)), out, each: true, both: false },
+    },
   };
 };
+
+/** The uppermost courses of each level of the top. */
+function topmost(courses: number, { top }: WallPlan): FaceArea[] {
+  return top.map(({ from, to, level }) => {
+    return { from, to, courses: { from: Math.max(0, level - courses), to: level } };
+  });
+}

@@ -2,14 +2,22 @@
 import { plinthOff } from '../../../findings/plinth';
 import { taskHours } from '../../../labour/gang';
 import type { LineFacts } from '../../../resolve/env';
-import { type BondPattern, setOut, sumTallies, type Tally } from '../../../setting-out';
+import {
+  type BondPattern,
+  type SettingOut,
+  setOut,
+  sumTallies,
+  type Tally,
+} from '../../../setting-out';
 import { countBricks } from '../../count';
 import { type Brick, brickOf } from '../../goods';
 import { jointsIn, type Masonry } from '../../masonry';
+import type { FaceProjection } from '../../needs';
 import { sizeSaid } from '../../said';
 import { inputsOf } from '../counts';
+import { areasIn } from '../projecting';
 import type { WallPlan } from '../spec';
-import { tallyZones, type Zone } from '../zones';
+import { tallyZones } from '../zones';
 import type { PartOf } from './part';
 
 /** A row half a brick thick is laid in no other bond. */
@@ -38,6 +46,7 @@ export const plinth: PartOf = (masonry, plan, _counts, gang) => {
     tasks: [{ task: 'facework', hours }],
     says: [said(line, brick, masonry)],
     does: counted.needed.cut > 0 ? ['cutting'] : [],
+    facts: { plinth: shown(line, rows, plan) },
   };
 };
 
@@ -68,14 +77,29 @@ function countIn(line: LineFacts, brick: Brick, rows: number, masonry: Masonry, 
   );
 }
 
-/** One row over each stretch of ground. It stops at openings and piers as the wall does. */
 function rowTallies(line: LineFacts, plan: WallPlan): Tally[] {
+  return tallyZones(rowOf(plan), zonesOf(line, plan), plan);
+}
+
+/** One row. It stops at openings and piers as the wall does. */
+function rowOf({ spec }: WallPlan): SettingOut {
+  return setOut({ ...spec, thickness: 1, bond: STRETCHERS, decided: [] });
+}
+
+/** Over each stretch of ground. */
+function zonesOf(line: LineFacts, { ground }: WallPlan) {
   const courses = Math.floor(line.number('courses') ?? 0);
-  const out = setOut({ ...plan.spec, thickness: 1, bond: STRETCHERS, decided: [] });
-  const zones = plan.ground.map(({ from, to, level }): Zone => {
+  return ground.map(({ from, to, level }) => {
     return { from, to, courses: { from: level, to: level + courses } };
   });
-  return tallyZones(out, zones, plan);
+}
+
+function shown(line: LineFacts, rows: number, plan: WallPlan): FaceProjection {
+  const { unit, joints } = plan.spec;
+  const laid = rowOf(plan);
+  const both = line.word('faces') === 'both';
+  const out = (rows * (unit.length + joints.perpend)) / (both ? 4 : 2);
+  return { areas: areasIn(laid, zonesOf(line, plan)), out, each: false, both, laid, rows };
 }
 
 function said(line: LineFacts, brick: Brick, { env, brick: own }: Masonry): string {

@@ -3,24 +3,30 @@ import { backingCourses } from '../../../../findings/backing-courses';
 import { taskHours } from '../../../../labour/gang';
 import { tally } from '../../../../setting-out';
 import { type Gap, withGaps } from '../../../../working/term';
-import { type Counted, countBricks } from '../../../count';
+import { type Counted, countBricks, laidFrom } from '../../../count';
 import { areaShown } from '../../../lengths';
 import type { Masonry } from '../../../masonry';
 import { sizeSaid } from '../../../said';
 import { inputsOf } from '../../counts';
 import type { WallPlan } from '../../spec';
 import type { Part, PartOf } from '../part';
+import { givenAway, type SkinEnds, skinEnds, turned } from './corners';
 import { type Backing, layBacking } from './lay';
 import { tiesFor } from './ties';
 
-export const backing: PartOf = (masonry, plan, _counts, gang) => {
+export const backing: PartOf = (masonry, plan, { quoins }, gang) => {
   const { facts, env } = masonry;
   if (!facts.line('backing')) return undefined;
-  const laid = layBacking(masonry, plan);
-  if (!laid) return unlaid(masonry);
-  const blocks = count(laid, masonry, plan);
+  const straight = layBacking(masonry, plan);
+  if (!straight) return unlaid(masonry);
+  const ends = skinEnds(straight, quoins);
+  const laid = quoins.length ? { ...straight, out: turned(straight.out, ends) } : straight;
+  const blocks = count(laid, masonry, plan, ends);
   const face = faceOf(laid);
-  const area = areaShown(env, 'face of the backing', face, { note: 'openings left out' });
+  const area = areaShown(env, 'face of the backing', face - givenAway(laid.out, ends), {
+    note: quoins.length ? 'openings left out, each corner once' : 'openings left out',
+    args: laidFrom(laid.masonry, inputsOf(masonry, plan)),
+  });
   const ties = tiesFor(face, plan, env);
   return {
     bricks: [{ brick: laid.masonry.brick, counted: blocks }],
@@ -50,12 +56,22 @@ function unlaid(masonry: Masonry): Part {
   return { bricks: [{ brick: masonry.brick, counted: { ...none, bricks } }] };
 }
 
-function count(laid: Backing, masonry: Masonry, plan: WallPlan): Counted {
+function count(laid: Backing, masonry: Masonry, plan: WallPlan, ends: SkinEnds): Counted {
   const inputs = inputsOf(masonry, plan);
-  return countBricks('In the backing', [tally(laid.out)], laid.masonry, inputs);
+  const how = () => endsText(ends, masonry);
+  return countBricks('In the backing', [tally(laid.out)], laid.masonry, inputs, how);
 }
 
-/** Mm². */
+function endsText(ends: SkinEnds, { env }: Masonry): string[] {
+  return Object.entries(ends).map(([side, { inset, way }]) => {
+    const by = sizeSaid(Math.abs(inset), env);
+    const where = inset < 0 ? `goes on ${by} past` : `stops ${by} short of`;
+    const how = way ? ', and is bonded with the other backing there' : '';
+    return `At the ${side} end it ${where} the end of the wall, for the corner${how}.`;
+  });
+}
+
+/** Mm², on the side of the cavity, which at a corner is there once: what ties are spread over. */
 function faceOf({ out }: Backing): number {
   let area = 0;
   for (const band of out.bands)
