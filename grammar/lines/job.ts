@@ -236,6 +236,12 @@ export const DEFAULTS: LineKind = line(
         'beds-accepted 8..13 mm',
       ),
       line(
+        'cavities-accepted',
+        [ranged('cavity', 'length')],
+        'Cavities between two skins that ties are made for.',
+        'cavities-accepted 50..300 mm',
+      ),
+      line(
         'least-cut',
         [quantity('length', 'length')],
         'The shortest cut worth laying.',

@@ -127,6 +127,12 @@ class Matching {
     return this.all(rest, next, { ...values, [slot.key]: { kind: 'list', span, of } });
   }
 
+  /** The unit of a side that is still to be measured. */
+  private isUnit({ dimensions }: SizeSlot, at: number): boolean {
+    const item = this.items[at];
+    return item?.kind === 'word' && 'value' in unitFor(item, dimensions);
+  }
+
   private isSign(at: number, text: string): boolean {
     const item = this.items[at];
     return item?.kind === 'sign' && item.text === text;
@@ -286,23 +292,44 @@ class Matching {
     return { next: at + 1, values: { [slot.key]: value, [`${slot.key}Of`]: of } };
   }
 
-  /** `a x b x c unit`: the last unit serves all sides that have none. */
+  /** `a x b x c unit`: the last unit serves all sides that have none. A side may be still to be measured: so is the size. */
   private size(slot: SizeSlot, at: number): Step | undefined {
     const unknown = this.unknown(slot.key, this.items[at]!, at);
-    if (unknown) return unknown;
-    const sides: MeasureItem[] = [];
+    if (unknown && !this.isSign(at + 1, 'x')) return unknown;
+    const sides: (MeasureItem | undefined)[] = [];
     let next = at;
     for (;;) {
       const item = this.items[next];
-      if (item?.kind !== 'measure' || item.high) return this.miss(next, slot);
-      sides.push(item);
-      next += 1;
+      const open = this.isSign(next, '?');
+      if (!open && (item?.kind !== 'measure' || item.high)) return this.miss(next, slot);
+      sides.push(item?.kind === 'measure' ? item : undefined);
+      next += open && this.isUnit(slot, next + 1) ? 2 : 1;
       if (!this.isSign(next, 'x') || sides.length === Math.max(...slot.count)) break;
       next += 1;
     }
-    const unit = sides.at(-1)!.unit;
-    if (!slot.count.includes(sides.length) || !unit) return this.miss(next, slot);
-    return this.sized(slot, sides, unit, next);
+    if (!slot.count.includes(sides.length)) return this.miss(next, slot);
+    const known = sides.filter((side) => side !== undefined);
+    if (known.length < sides.length)
+      return this.unmeasured(
+        slot,
+        known,
+        cover(this.items[at]!.span, this.items[next - 1]!.span),
+        next,
+      );
+    const unit = known.at(-1)!.unit;
+    return unit ? this.sized(slot, known, unit, next) : this.miss(next, slot);
+  }
+
+  /** The sides that are measured are read all the same: a wrong number in them is told. */
+  private unmeasured(
+    slot: SizeSlot,
+    known: readonly MeasureItem[],
+    span: Span,
+    next: number,
+  ): Step {
+    for (const { low, unit } of known)
+      this.number(low, unit && this.take(unitFor(unit, slot.dimensions)));
+    return { next, values: { [slot.key]: { kind: 'unknown', span } } };
   }
 
   private sized(slot: SizeSlot, items: MeasureItem[], last: WordItem, next: number) {

@@ -1,10 +1,9 @@
 /** All drawings of a piece of work, on sheets, by what they show. */
-import type { WallJoin, Work } from '../engine/brickwork/needs';
+import type { Work } from '../engine/brickwork/needs';
 import {
   type DrawingSet,
   type Paper,
   pierPlanSet,
-  type Quoin,
   rebuiltElevation,
   rodSet,
   type Sheet,
@@ -16,6 +15,7 @@ import {
 import type { Env } from '../engine/resolve/env';
 import { drawingOf, hasDrawing, titled, unitsOf } from './work-drawing';
 import { levelsOf } from './work-levels';
+import { behindOf, quoinsOf, teesOf } from './work-meets';
 import { piersOf } from './work-piers';
 import { toppingsOn } from './work-tops';
 
@@ -67,7 +67,7 @@ const SETS: Readonly<Record<Exclude<View, 'front' | 'back'>, SetOf>> = {
 };
 
 function plansOf(work: Work, env: Env, { course, works }: SheetWishes): DrawingSet | undefined {
-  const { laid, settingOut, carved, pier, backing } = work.facts;
+  const { laid, settingOut, carved, pier } = work.facts;
   const title = `${work.title}: plans`;
   const lower = course === undefined ? undefined : course - 1;
   const units = unitsOf(env);
@@ -76,26 +76,19 @@ function plansOf(work: Work, env: Env, { course, works }: SheetWishes): DrawingS
     const { width, depth } = plan;
     return pierPlanSet({ title, units, unit, width, depth, courses: placed, course: lower });
   }
-  const out = laid ?? carved ?? settingOut;
-  if (!out) return undefined;
-  const y = out.thickness + (backing?.behind ?? 0);
-  return wallPlans(titled(out, work), {
+  const own = laid ?? carved ?? settingOut;
+  if (!own) return undefined;
+  const out = titled(own, work);
+  return wallPlans(out, {
     title,
     units,
     course: lower,
     piers: piersOf(work),
-    behind: backing && { out: backing.settingOut, y },
-    quoins: (work.facts.joins ?? []).flatMap((join) => quoinOf(join, works)),
+    behind: behindOf(work, out),
+    plinth: work.facts.plinth,
+    quoins: quoinsOf(work, works),
+    tees: teesOf(work, works, units),
   });
-}
-
-/** A corner with a wall of the job that can be laid. */
-function quoinOf(join: WallJoin, works: readonly Work[]): Quoin[] {
-  const other = works.find(({ kind, name }) => kind === 'wall' && name === join.wall);
-  const out = other?.facts.laid ?? other?.facts.settingOut;
-  if (!other || !out || join.kind !== 'quoin' || !join.otherSide) return [];
-  const { side, otherSide, inside } = join;
-  return [{ title: `Quoin with ${other.title}`, side, otherSide, other: out, inside }];
 }
 
 function topsOf(work: Work, env: Env): DrawingSet | undefined {

@@ -9,7 +9,7 @@ const UNSAID = 50;
 /** What stands on top lies on a bed of mortar like any course. */
 export function toppingsOn({ facts }: Work, gauge: number, bed: number): Topping[] {
   return (facts.tops ?? []).flatMap((top) =>
-    topping(top, top.on * gauge + (top.over ?? 0) + bed, facesUnder(facts, top)),
+    topping(top, top.on * gauge + (top.over ?? 0) + bed, top.faces ?? facesUnder(facts, top)),
   );
 }
 

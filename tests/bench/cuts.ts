@@ -5,9 +5,9 @@ import { type Paired, paired, timed } from './stats';
 const BRICK = 215;
 const KERF = 3;
 
-/** So many lengths from 50 to 140 mm, scattered and always the same ones. */
-function lengthsOf(count: number): number[] {
-  return Array.from({ length: count }, (_, i) => 50 + ((i * 7919) % 91));
+/** So many lengths from 50 to 140 mm, scattered; each round has others by a hair, so that none is answered from memory. */
+function lengthsOf(count: number, round = 0): number[] {
+  return Array.from({ length: count }, (_, i) => 50 + ((i * 7919) % 91) + round / 1e6);
 }
 
 function inOrder(lengths: readonly number[]): number {
@@ -37,7 +37,11 @@ export interface Nesting {
 
 export async function nesting(pieces: number, rounds: number): Promise<Nesting> {
   const lengths = lengthsOf(pieces);
-  const ours = () => timed(() => nested(lengths));
+  let round = 0;
+  const ours = () => {
+    const others = lengthsOf(pieces, ++round);
+    return timed(() => nested(others));
+  };
   for (let i = 0; i < 20; i++) await ours();
   const pair = await paired(rounds, ours, () => timed(() => inOrder(lengths)));
   return { bricks: nested(lengths), inOrder: inOrder(lengths), pair };

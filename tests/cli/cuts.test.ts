@@ -23,6 +23,15 @@ describe('perpend cuts', () => {
 `);
   });
 
+  test('a band by its brick, whose name stays as it is written', () => {
+    const { out } = cuts(
+      JOB(
+        '  bond flemish\n  thick 1 brick\n  band engineering courses 8 to 9\n  length 4490 mm\n  height 12 courses\n',
+      ),
+    );
+    expect(out.match(/bricks in the band of Class B engineering brick/g)).toHaveLength(1);
+  });
+
   test('bats at hand come first, and those left are told', () => {
     const { out } = cuts(JOB(`${PLAIN}  bats    3\n`));
     expect(out).toContain('cut from 1 brick and 3 bats at hand:\n');

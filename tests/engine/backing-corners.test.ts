@@ -159,3 +159,30 @@ test.each(['1 mm', '177 mm', '300 mm', '355 mm', '1e9 mm'])(
     expect(figure(works, 'a', 'backing')).toBeGreaterThan(0);
   },
 );
+
+describe('on ground that steps at the corner', () => {
+  const skins = (courses: number) => {
+    const step = `  left quoin a\n  ground steps at 1350 mm down ${courses} courses\n`;
+    const works = jobIn(`${wall('a', 4490, '  right quoin b\n')}${wall('b', 3815, step)}`);
+    return [skinOf(works, 'a'), skinOf(works, 'b')] as const;
+  };
+
+  test('three courses of brick are one of blocks: the skins lap where they are level', () => {
+    const [a, b] = skins(3);
+    for (const course of [0, 1, 2, 3, 4, 5]) {
+      const boxes = [
+        ...onPlan(a, course, { x: 0, y: 0, way: 0 }),
+        ...onPlan(b, course + 1, { x: 4490, y: 0, way: 1 }),
+      ];
+      expect(worstOverlap(boxes)).toBeLessThan(1e-6);
+      const right = 4490 - BEFORE;
+      const open = { x: right - 300, y: BEFORE, right, top: BEFORE + 100 };
+      expect(openArea(open, boxes, 10)).toBeLessThan(1e-3);
+    }
+  });
+
+  test('one course of brick is no course of blocks: one skin runs through', () => {
+    const [a] = skins(1);
+    expect(reachOf(a, 1)[1]).toBeCloseTo(reachOf(a, 2)[1], 6);
+  });
+});

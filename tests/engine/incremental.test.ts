@@ -55,6 +55,20 @@ function opened(name: string, text: string): Workspace {
   return workspace;
 }
 
+/** The same without the ways out: each of those is tried by working the block out again, which costs more than all the rest. */
+function toldBriefly(job: Job): unknown {
+  const { findings, ...rest } = jobView(job);
+  const brief = findings.map(({ code, severity, place, message, related }) => {
+    return { code, severity, place, message, related };
+  });
+  return JSON.parse(JSON.stringify({ ...rest, findings: brief }));
+}
+
+/** Ways out are asked for after the last change of a row: they are made from the same work, and every row ends elsewhere. */
+function toldAfter(job: Job, last: boolean): unknown {
+  return last ? told(job) : toldBriefly(job);
+}
+
 /** After each change the workspace that has seen them all must tell what one that sees only the end does. */
 function follows(name: string, runs: number, changes: number): void {
   fc.assert(
@@ -62,13 +76,15 @@ function follows(name: string, runs: number, changes: number): void {
       let text = linesOf(TEXTS[name]!).join('\n');
       const workspace = opened(name, text);
       told(workspace.job(inRoot(name))!);
-      for (const any of all) {
+      for (const [i, any] of all.entries()) {
         const change = fitted(any, linesOf(text));
         text = changed(text, change);
         workspace.edited(inRoot(name), [change]);
         const job = workspace.job(inRoot(name))!;
         expect(job.file.text).toBe(text);
-        expect(told(job)).toEqual(told(opened(name, text).job(inRoot(name))!));
+        const last = i === all.length - 1;
+        const fresh = opened(name, text).job(inRoot(name))!;
+        expect(toldAfter(job, last)).toEqual(toldAfter(fresh, last));
       }
     }),
     { seed, numRuns: runs },

@@ -1,8 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { bondOf, halvesSetOut } from '../../server/engine/brickwork/wall/bond';
-import { factsNamed } from '../../server/engine/resolve/env';
 import { proveBond } from '../../server/engine/setting-out';
-import { jobOf, LIBRARIES } from '../engine/world';
+import { libraryBonds } from '../setting-out/thick';
 import { findingsIn, silent, tells } from './tells';
 
 const bond = (lines: string) => `perpend 1\nuse uk\nbond ours "Our bond"\n${lines}`;
@@ -67,18 +65,49 @@ describe('bond-unsound', () => {
     expect(process.cpuUsage(start).user / 1e6).toBeLessThan(20);
   });
 
-  test.each(Object.keys(LIBRARIES))(
-    'every bond of %s is proved, at each of its thicknesses',
-    (library) => {
-      const { book, env } = jobOf(`perpend 1\nuse ${library}\n`);
-      for (const name of book.names('bond')) {
-        const facts = factsNamed(env, 'bond', name)!;
-        for (const line of facts.lines('thick')) {
-          const halves = halvesSetOut(line.number('thick'))!;
-          const { pattern, lengths } = proveBond(bondOf(facts, undefined, halves)!, halves);
-          expect([name, halves, pattern, lengths]).toEqual([name, halves, [], []]);
-        }
-      }
-    },
-  );
+  test('of a back that stands on its like, and of a core that fills nothing', () => {
+    const thick = (courses: string) =>
+      findingsIn(bond(`  thick 1.5 bricks\n${courses}  lap 1/4 brick\n`)).filter(
+        (f) => f.code === 'bond-unsound',
+      );
+    const face = (back: string) =>
+      `  course stretcher, header back ${back}\n  course stretcher, header from 3/4 brick back ${back}\n`;
+    const [found] = thick(face('stretcher'));
+    expect(found!.message).toContain('perpends of course 2 stand straight over those of course 1');
+    expect(
+      thick(
+        '  course stretcher back header from 1/4 brick\n  course header from 1/4 brick back stretcher\n',
+      ),
+    ).toEqual([]);
+  });
+
+  test('where a wall may ask for a number, with that number', () => {
+    const lines = (start: string) =>
+      `  thick 1 brick\n  n 3\n  course header from 1/4 brick\n  courses n stretcher${start}\n  lap 1/4 brick\n`;
+    silent(bond(lines(' from 1/2 brick')), 'bond-unsound');
+    const [found] = findingsIn(
+      bond(
+        '  thick 1 brick\n  n 1\n  course header from 1/4 brick\n  courses n stretcher\n  lap 1/4 brick\n',
+      ),
+    ).filter((f) => f.code === 'bond-unsound');
+    expect(found!.message).toContain(
+      'does not bond as it is written, where a wall asks for ours 2.',
+    );
+  });
+
+  test('every bond of every library is proved, at each of its thicknesses and with each number', () => {
+    const bonds = libraryBonds();
+    expect(bonds.length).toBeGreaterThan(50);
+    for (const { library, name, thickness, n, bond: own } of bonds) {
+      const { pattern, lengths } = proveBond(own, thickness, n === undefined ? 1 : 5);
+      expect([library, name, thickness, n, pattern, lengths]).toEqual([
+        library,
+        name,
+        thickness,
+        n,
+        [],
+        [],
+      ]);
+    }
+  });
 });

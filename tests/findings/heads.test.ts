@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { jobView } from '../../server/engine/views/job-view';
 import { jobOf } from '../engine/world';
-import { FIRM, silent, tells } from './tells';
+import { FIRM, findingsIn, silent, tells } from './tells';
 
 /** Ten bricks of half-brick wall with a window of four bricks and a joint between six halves on each side. */
 const window = (lines: string, wall = '') => `perpend 1
@@ -280,6 +281,37 @@ describe('bearing-short', () => {
 `),
       { ways: ['A lintel 1110 mm long'] },
     );
+  });
+
+  test('is an error of a lintel no longer than its opening, which is left out: no price is complete', () => {
+    const [found] = tells(
+      at(`    lintel  100 x 65 x 600 mm slab
+    ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ bearing-short: A lintel 600 mm long bears on nothing over an opening 910 mm wide: it is left out
+`),
+      { ways: ['A lintel 1110 mm long'] },
+    );
+    expect(found!.severity).toBe('error');
+    const job = (lintel: string) =>
+      jobOf(window(`    lintel ${lintel} slab\n`), { 'firm.perp': FIRM });
+    const open = (lintel: string) =>
+      jobView(job(lintel)).totals.some((f) => f.id === 'job.price' && !f.complete);
+    expect([open('100 x 65 x 910 mm'), open('100 x 65 x 1110 mm')]).toEqual([true, false]);
+    const pieces = job('100 x 65 x 910 mm').works[0]!.needs.pieces;
+    expect(pieces.filter((p) => p.material === 'slab')).toEqual([]);
+  });
+
+  test('nor may a bearing be nought, or hide that the lintel is too short', () => {
+    const told = (lines: string) =>
+      findingsIn(window(lines)).filter((f) => f.code === 'bearing-short');
+    const [nought] = told('    lintel 100 x 65 mm slab\n    bearing 0 mm\n');
+    expect([nought!.severity, nought!.ways.map((w) => w.title)]).toEqual([
+      'error',
+      ['Bear 100 mm'],
+    ]);
+    const [hidden] = told('    lintel 100 x 65 x 600 mm slab\n    bearing 150 mm\n');
+    expect(hidden!.severity).toBe('error');
+    // 910 + 2 x 150 = 1210.
+    expect(hidden!.ways.map((w) => w.title)).toEqual(['A lintel 1210 mm long']);
   });
 
   test('is not told from the least bearing up: 100 mm to 1.2 m, 150 mm over it (NHBC Standards 2020, 6.1.12, Table 5)', () => {

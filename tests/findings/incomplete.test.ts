@@ -36,6 +36,16 @@ describe('incomplete', () => {
     `);
   });
 
+  test('is told of a size of which a side is still to be measured', () => {
+    for (const size of ['? x 225 mm', '450 x ? mm', '450 mm x ?', '? x ?', '?']) {
+      const text = `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 1790 mm\n  height 4 courses\n  footing ${size}\n`;
+      const { findings } = jobOf(text, { 'firm.perp': FIRM });
+      const told = findings.filter((f) => f.place.line === 7);
+      expect(told.map((f) => f.code)).toEqual(['incomplete']);
+      expect(told[0]!.message).toContain('footing is still to be measured');
+    }
+  });
+
   test('is told of what the work is laid without, and is wrong without', () => {
     tells(`
       perpend 1

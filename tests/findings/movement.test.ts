@@ -77,8 +77,28 @@ describe('movement-place', () => {
             from   left 2240 mm
             width  1022.5 mm
       `,
-      { files },
+      // From 2240 mm on there is no wall: 10 x 225 - 10 is where the opening begins, 9 x 225 - 10 = 2015.
+      { files, ways: ['Write movement-joint left 2015 mm'] },
     );
+  });
+
+  test('proposes a place within the wall, at a joint of its bricks', () => {
+    const found = (length: string, line: string) =>
+      findingsIn(wall(length, line), files).filter((f) => f.code === 'movement-place');
+    const ways = (length: string, line: string) =>
+      found(length, line).flatMap((f) => f.ways.map((w) => w.title));
+    // 17 bricks and their joints, 3815 mm. Four stay right of a joint of 10 mm: 13 x 225 - 10 = 2915, and 2925 + 4 x 225 - 10 = 3815.
+    expect(ways('3815 mm', '  movement-joint left 9 m\n')).toEqual([
+      'Write movement-joint left 2915 mm',
+    ]);
+    expect(ways('3815 mm', '  movement-joint right 9 m wide 15 mm\n')).toEqual([
+      'Write movement-joint left 890 mm wide 15 mm',
+    ]);
+    expect(ways('8990 mm', '  movement-joint left 3 m\n  movement-joint left 3 m\n')).toHaveLength(
+      1,
+    );
+    const [none] = found('1340 mm', '  movement-joint left 9 m\n');
+    expect([none!.ways, none!.message.includes('no clear place')]).toEqual([[], true]);
   });
 
   test('and of those beyond the wall, in one another, or closer than anyone parts a wall', () => {

@@ -1,5 +1,5 @@
-import { describe, test } from 'vitest';
-import { silent, tells } from './tells';
+import { describe, expect, test } from 'vitest';
+import { findingsIn, silent, tells } from './tells';
 
 describe('name-unknown', () => {
   test('proposes the name that is nearly the same', () => {
@@ -17,6 +17,18 @@ describe('name-unknown', () => {
       `,
       { ways: ['Write red'] },
     );
+  });
+
+  test('is told once where two ways of writing a line take the name', () => {
+    for (const coping of [
+      'brick-on-edge nosuch',
+      'tiles 2 courses nosuch',
+      'precast 490 x 195 mm nosuch',
+    ]) {
+      const text = `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 4490 mm\n  height 4 courses\n  coping ${coping}\n`;
+      const told = findingsIn(text).filter((f) => f.code === 'name-unknown');
+      expect(told.map((f) => f.place.line)).toEqual([7]);
+    }
   });
 
   test('is told of every kind of name a line takes', () => {

@@ -14,6 +14,51 @@ const bricks = (text: string) =>
     w.figures.find((f) => f.key === 'bricks')!.term.value.toNumber(),
   );
 
+describe('quoin-round', () => {
+  test('is told of two walls that make corners with each other at both ends', () => {
+    const [found] = tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          length  2240 mm
+          height  8 courses
+          left    quoin east
+          right   quoin east
+        wall east
+          brick   red
+          stands  held
+          length  2240 mm
+          height  8 courses
+          left    quoin north
+          right   quoin north
+                        ^^^^^ quoin-round: with it 2 walls would make corners with each other all round, and straight walls at right angles need four
+      `,
+      { ways: ['No corner there: right stopped, and left stopped in the wall north'] },
+    );
+    expect(found!.severity).toBe('error');
+  });
+
+  /** So many walls, each answered by the next, the last by the first. */
+  const round = (count: number) =>
+    START +
+    Array.from({ length: count }, (_, i) =>
+      wall(
+        `w-${i}`,
+        `  left quoin w-${(i + count - 1) % count}\n  right quoin w-${(i + 1) % count}\n`,
+      ),
+    ).join('');
+
+  test('of three and of five, at right angles; not of four or six', () => {
+    const told = (count: number) =>
+      findingsIn(round(count)).filter((f) => f.code === 'quoin-round').length;
+    expect([2, 3, 4, 5, 6].map(told)).toEqual([1, 1, 0, 1, 0]);
+    silent(CORNER, 'quoin-round');
+  });
+});
+
 describe('quoin-unanswered', () => {
   test('is told where the other wall does not say that it meets this one', () => {
     tells(

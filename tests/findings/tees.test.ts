@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
-import { FIRM, findingsIn, silent, tells } from './tells';
+import { afterWay, FIRM, findingsIn, silent, tells } from './tells';
 
 const PRICED = `${FIRM}material starter-tie
   price  £0.40 each
@@ -43,6 +43,23 @@ describe('tee-place', () => {
       `,
       { files },
     );
+  });
+
+  test('two walls that run into each other, or meet twice: neither can be built', () => {
+    const told = (text: string) =>
+      findingsIn(text, files).filter((f) => f.code === 'tee-place' && f.severity === 'error');
+    const both = told(job('  left tee north 1 m\n', '  right tee inner 0.5 m\n'));
+    expect(both.map((f) => f.place.line)).toEqual([7, 13]);
+    expect(both[0]!.message).toContain('The wall inner is said to run into this one.');
+    const text = job('  left tee north 1 m\n', '  right tee inner 0.5 m\n');
+    expect(told(afterWay(text, both[0]!.ways[0]!.edits))).toEqual([]);
+    expect(ties(text)).toBeUndefined();
+    // One wall with both its ends in the face of another, and one with a corner and a tee.
+    expect(told(job('  left tee north 1 m\n  right tee north 2 m\n'))).toHaveLength(1);
+    expect(
+      told(job('  left quoin north\n  right tee north 1 m\n', '  right quoin inner\n')),
+    ).toHaveLength(1);
+    expect(told(job('  left tee north 1 m\n'))).toEqual([]);
   });
 
   test('or into an opening, a movement joint or itself; not where it comes against brickwork', () => {

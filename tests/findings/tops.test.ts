@@ -67,6 +67,45 @@ describe('coping-overhang', () => {
   });
 });
 
+describe('coping-overhang over all of a wall', () => {
+  const about = (more: string, height = '12 courses') =>
+    findingsIn(wall(more, height)).filter((f) => f.code === 'coping-overhang');
+
+  test('over a skin behind the face: 102.5 + 75 + 100 = 277.5 mm', () => {
+    const two = '  backing block-100 cavity 75 mm\n';
+    const [found] = about(`${two}  coping precast 490 x 150 mm slab\n`);
+    expect(found!.message).toContain('does not cover a wall 277.5 mm thick over all');
+    expect(found!.severity).toBe('warning');
+    // 277.5 + 2 x 45 = 367.5, to the next 5 mm.
+    expect(found!.ways.map((w) => w.title)).toEqual(['Lengths of 490 x 370 mm']);
+    const text = wall(`${two}  coping precast 490 x 150 mm slab\n`, '12 courses');
+    silent(afterWay(text, found!.ways[0]!.edits), 'coping-overhang');
+    expect(about(`${two}  coping precast 490 x 365 mm slab\n`)).toHaveLength(1);
+  });
+
+  test('a brick on edge does not cover two skins, nor one on end; tiles are laid over both', () => {
+    const two = '  backing block-100 cavity 75 mm\n';
+    const [edge] = about(`${two}  coping brick-on-edge\n`);
+    expect(edge!.message).toContain('215 mm through it, does not cover a wall 277.5 mm thick');
+    expect(about(`${two}  coping brick-on-end\n`)).toHaveLength(1);
+    expect(about(`${two}  coping tiles 2 courses\n`)).toEqual([]);
+    for (const kind of ['edge', 'end'])
+      for (const thick of ['1/2', '1', '1 1/2', '2'])
+        expect(about(`  thick ${thick} brick\n  coping brick-on-${kind}\n`)).toEqual([]);
+  });
+
+  test('over courses laid out at the top: 215 + 2 x 30 = 275 mm', () => {
+    const out = '  thick 1 brick\n  bond english\n  corbel 2 courses project 30 mm each\n';
+    const [found] = about(`${out}  coping precast 490 x 305 mm slab\n`);
+    expect(found!.message).toContain(
+      'reaches 15 mm over each face of a wall 275 mm thick over all',
+    );
+    // 275 + 90 = 365.
+    expect(found!.ways.map((w) => w.title)).toEqual(['Lengths of 490 x 365 mm']);
+    expect(about(`${out}  coping precast 490 x 365 mm slab\n`)).toEqual([]);
+  });
+});
+
 describe('band-off', () => {
   test('is told of courses above the wall, of the damp course, and of another band', () => {
     tells(`

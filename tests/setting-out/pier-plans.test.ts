@@ -78,15 +78,17 @@ describe('a pier of half bricks each way', () => {
       expect([laid.width, laid.depth]).toEqual([width * HALF - JOINT, depth * HALF - JOINT]);
       expectClosed(laid, width, depth);
       for (const { pieces, hidden } of laid.courses) {
-        // An odd number of half bricks leaves one half over; all else is whole.
-        expect(counted(pieces, 'half')).toBe((width * depth) % 2);
-        expect(counted(pieces, 'whole')).toBe(Math.floor((width * depth) / 2));
+        // An odd number of half bricks leaves one half over; all else is whole, but for the bats at both ends of every
+        // second course of two bricks by a half, without which its one perpend would go straight up.
+        const bats = width === 4 && depth === 1 && pieces.length === 3 ? 2 : (width * depth) % 2;
+        expect(counted(pieces, 'half')).toBe(bats);
+        expect(counted(pieces, 'whole')).toBe(Math.floor((width * depth - bats) / 2));
         if (depth > 1)
           expect(pieces.filter((p) => p.piece === 'half').every((p) => hidden.includes(p))).toBe(
             true,
           );
       }
-      if (depth > 1) expect(lap(laid)).toBeGreaterThanOrEqual(HALF - 1e-6);
+      expect(lap(laid)).toBeGreaterThanOrEqual(HALF - 1e-6);
     },
   );
 

@@ -127,6 +127,16 @@ const SOWN: readonly [FaultKind, string, BuiltCourse[]][] = [
         : { ...c, pieces: c.pieces.map((b) => moved(b, 28)), outline: ENGLISH[0]!.outline },
     ),
   ],
+  [
+    'closer-missing',
+    'headers on stretchers from the quoin on',
+    [ENGLISH[0]!, course(1, 'H H H H H H H H')],
+  ],
+  [
+    'closer-missing',
+    'a Flemish header course without its closers',
+    [FLEMISH[0]!, course(1, 'H S H S H H')],
+  ],
   ['closer-at-end', 'a closer at the very end', [course(0, 'c H H H H H H c H')]],
   ['closer-misplaced', 'a closer two headers in', [course(0, 'H H c H H H H c H')]],
   [
@@ -156,6 +166,11 @@ const SOWN: readonly [FaultKind, string, BuiltCourse[]][] = [
 describe('every fault sown is caught', () => {
   test.each(SOWN)('%s: %s', (kind, _, face) => {
     expect(kinds(face)).toContain(kind);
+  });
+
+  test('a header that begins a course of stretchers wants no closer, nor does one under a bat', () => {
+    expect(kinds([course(0, 'S S S S'), course(1, 'H S S S H')])).toEqual([]);
+    expect(kinds([course(0, 'H S S S H'), course(1, 'T H H H H H H T')])).toEqual([]);
   });
 
   test('in the course and at the place where it is', () => {

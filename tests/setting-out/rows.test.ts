@@ -4,40 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { BondPattern, PlacedPiece, Thickness } from '../../server/engine/setting-out';
 import { depthsOf, placeCourse, setOut, tally, tallyFace } from '../../server/engine/setting-out';
 import { BONDS, overAll, UK, wall } from './fixtures';
-
-const S = 'stretcher' as const;
-const H = 'header' as const;
-const headers = { units: [H], start: 0.25 };
-
-/** English bond as Collinson, Brickwork and Bricklaying, has it in thicker walls. */
-const ENGLISH: Record<3 | 4, BondPattern> = {
-  3: {
-    name: 'english',
-    lap: 0.25,
-    courses: [
-      { units: [S], back: headers },
-      { ...headers, back: { units: [S] } },
-    ],
-  },
-  4: {
-    name: 'english',
-    lap: 0.25,
-    courses: [
-      { units: [S], core: { units: [H] }, back: { units: [S] } },
-      { ...headers, back: headers },
-    ],
-  },
-};
-
-/** Flemish in the face over English behind it: the headers of every second course are snapped. */
-const FLEMISH: BondPattern = {
-  name: 'flemish',
-  lap: 0.25,
-  courses: [
-    { units: [S, H], back: headers },
-    { units: [S, H], start: 0.75, back: { units: [S] } },
-  ],
-};
+import { ENGLISH, FLEMISH } from './thick';
 
 const thick = (thickness: Thickness, bond: BondPattern, halves = 20) =>
   setOut(wall({ bond, thickness, length: overAll(halves), courses: 4 }));

@@ -64,3 +64,13 @@ export function libraryBonds(): LibraryBond[] {
     });
   });
 }
+
+/** Those that are laid alike, whatever they are called, once. */
+export function unlike<T extends { readonly bond: BondPattern; readonly thickness: Thickness }>(
+  all: readonly T[],
+): T[] {
+  const seen = new Map(
+    all.map((each) => [JSON.stringify([each.thickness, each.bond.courses]), each]),
+  );
+  return [...seen.values()];
+}

@@ -2,7 +2,9 @@
 import { choice, either, line, lit, name, optional, quantity, whole } from '../slots';
 
 const END = either(
-  [choice('end', 'stopped', 'toothed', 'butted')],
+  [choice('end', 'stopped')],
+  [choice('end', 'toothed'), optional(choice('standing', 'cut'))],
+  [choice('end', 'butted')],
   [choice('end', 'quoin'), name('wall', 'wall'), optional(choice('faces', 'inside'))],
   [
     choice('end', 'tee'),
@@ -16,7 +18,7 @@ const END = either(
 export const LEFT = line(
   'left',
   [END],
-  'How the left end stops: free, bonded into standing work by toothing or by blocks of courses, against something with a plain joint, at a corner that it makes with another wall of the job (whose own line says which of its ends it is), or against the face of another wall, so far from that wall’s left end. Lengths of walls that make a corner are over all, to the outer corner. `inside` says that this wall’s front is on the inner side of the corner.',
+  'How the left end stops: free, bonded into standing work by toothing or by blocks of courses, against something with a plain joint, at a corner that it makes with another wall of the job (whose own line says which of its ends it is), or against the face of another wall, so far from that wall’s left end. `cut` says that the standing work was not left toothed, and indents are cut in it. Lengths of walls that make a corner are over all, to the outer corner. `inside` says that this wall’s front is on the inner side of the corner.',
   'left stopped',
   { unless: 'the defaults’ left' },
 );

@@ -20,7 +20,7 @@ export function cutsReport(work: Work, env: Env): string {
 function partText(name: string, part: CutPart, env: Env): string {
   const { needed, alike, onEdge } = part;
   const each = alike > 1 ? `, each of ${alike} alike` : '';
-  const head = `${name}, ${part.label.toLowerCase()} (${part.brick})${each}`;
+  const head = `${name}, ${uncapped(part.label)} (${part.brick})${each}`;
   const rows = part.places.map((place) => rowOf(place, env));
   const heads: Row = ['courses', 'piece', 'each', 'in all', 'from the left'];
   const lines = rows.length
@@ -32,6 +32,11 @@ function partText(name: string, part: CutPart, env: Env): string {
     count ? [`  ${count} bats of ${lengthText(env, length)} at hand are left`] : [],
   );
   return [head, ...lines, ...cut, ...edge, ...left].join('\n');
+}
+
+/** Within a sentence; names of bricks in it stay as they are written. */
+function uncapped(label: string): string {
+  return label.charAt(0).toLowerCase() + label.slice(1);
 }
 
 function rowOf(place: CutPlace, env: Env): string[] {

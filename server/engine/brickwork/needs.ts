@@ -70,6 +70,8 @@ export interface TopRun {
   readonly rows?: readonly TopRow[];
   /** Joint between rows, mm; as along the work when left out. */
   readonly between?: number;
+  /** What it lies over the middle of, mm from the wall's front; the faces of the wall or pier when left out. */
+  readonly faces?: { readonly front: number; readonly back: number };
 }
 
 export interface TopRow {
@@ -144,6 +146,8 @@ export interface WallPierFace extends Placed {
   readonly courses: number;
   /** Bonded into the wall: its courses reach into it, or the wall’s into them. */
   readonly attached: boolean;
+  /** Where it is higher than that wall: its courses from its course `from` on. None placed where its counts cannot be laid. */
+  readonly above?: { readonly from: number; readonly placed: readonly CoursePlan[] };
 }
 
 export interface Work {
@@ -166,6 +170,11 @@ export interface WallJoin {
   /** The other wall, by name, and which of its ends a corner is made with. */
   readonly wall: string;
   readonly otherSide?: 'left' | 'right';
+  /** Of a corner: the course of this wall, and that of the other, that stands on the ground there. */
+  readonly ground?: number;
+  readonly otherGround?: number;
+  /** Of a tee, mm from the other wall’s left end to the near side of this one. */
+  readonly distance?: number;
   /** Of the other wall, mm. */
   readonly thickness: number;
   /** The front of this wall is on the inner side of the corner. */

@@ -4,9 +4,10 @@ import { showNumber } from '../../../shared/show';
 import { capOverhang } from '../findings/cap-overhang';
 import { dpcOff } from '../findings/dpc';
 import { idleFits } from '../findings/fit-idle';
+import { footingNarrow } from '../findings/footing-narrow';
 import { daysForHeight, higherThanALift } from '../findings/lift';
 import { pierSlender } from '../findings/pier-stands';
-import type { Remark } from '../findings/remark';
+import { gapsIn, type Remark } from '../findings/remark';
 import { type Gang, taskHours } from '../labour/gang';
 import type { BlockFacts, Env } from '../resolve/env';
 import { type Bats, type PierPlan, sumTallies, type Tally, tallyPier } from '../setting-out';
@@ -81,12 +82,14 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
   const over = settingOutHeight + pierHigh(facts, masonry, height.bed);
   const notes = [
     capOverhang(facts, plan.width, plan.depth, env),
+    footingNarrow(facts, [plan.width, plan.depth], env),
     pierSlender(facts, over, Math.min(spec.width, spec.depth), env),
     higherThanALift(facts, settingOutHeight, env),
   ];
   remarks.push(...notes.filter((r): r is Remark => r !== undefined));
   const leastDays = daysForHeight(settingOutHeight, env);
-  const needs = { ...needsOf(masonry, counts, spec, alike, gang), leastDays };
+  const gaps = [...masonry.gaps, ...gapsIn(remarks)];
+  const needs = { ...needsOf({ ...masonry, gaps }, counts, spec, alike, gang), leastDays };
   const damp = facts.line('dpc');
   if (damp)
     remarks.push(

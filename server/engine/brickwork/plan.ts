@@ -2,7 +2,7 @@
 
 import type { Value } from '../../../grammar/read/values';
 import { bondsThrough, brickShape } from '../findings/brick-shape';
-import { coreIdle } from '../findings/core-idle';
+import { coreIdle, coreUnreckoned } from '../findings/core-idle';
 import { pierPlanMissing } from '../findings/pier-plan-missing';
 import { pierNotHalves, pierSize } from '../findings/pier-size';
 import type { Remark } from '../findings/remark';
@@ -70,6 +70,8 @@ export function planOf(facts: BlockFacts, masonry: Masonry, remarks: Remark[]): 
     core,
     counts: told,
   });
+  if (core && !laid && core !== 'bricks' && core !== 'halves')
+    remarks.push(coreUnreckoned(facts.line('core')!, facts.name, along / 2, across / 2));
   const counted = laid?.courses.map((course) => countsOf(course, core));
   const plans = (core && counted) ?? told ?? counted ?? byArea(along, across, facts, remarks);
   return {

@@ -1,4 +1,5 @@
 /** One course at one place of a wall on plan: the wall, what is behind it, its piers. */
+import type { FaceProjection } from '../brickwork/needs';
 import type { Area, PlacedPiece, SettingOut } from '../setting-out';
 import { placeCourse } from '../setting-out';
 import type { Units } from './lengths';
@@ -6,6 +7,7 @@ import type { Drawing } from './model';
 import { type PlacedPier, planIn } from './pier-bricks';
 import { planOf, type TurnedPiece } from './plan';
 import type { PlanPlace } from './plan-places';
+import { plinthRows } from './plinth-plan';
 
 /** What is drawn of a wall on plan. */
 export interface PlanWork {
@@ -13,6 +15,7 @@ export interface PlanWork {
   piers: readonly PlacedPier[];
   /** A skin behind it: `y` is its front, mm from the wall's own. */
   behind?: { out: SettingOut; y: number };
+  plinth?: FaceProjection;
   units: Units;
 }
 
@@ -42,7 +45,7 @@ function skinBehind({ out, behind }: PlanWork, course: number, low: number, high
 }
 
 /** Only the bricks between two points of the wall are made, however long it is. */
-function skins(work: PlanWork, course: number, place: PlanPlace): TurnedPiece[] {
+export function skins(work: PlanWork, course: number, place: PlanPlace): TurnedPiece[] {
   const [low, high] = [place.left + OVER, place.right - OVER];
   return [...placeCourse(work.out, course, low, high), ...skinBehind(work, course, low, high)];
 }
@@ -82,7 +85,10 @@ export function apart(stops: readonly number[]): number[] {
 export function courseAt(work: PlanWork, course: number, place: PlanPlace): Drawing[] {
   const { out, units, behind } = work;
   const piers = piersAt(work, course, place);
-  const pieces = [...skins(work, course, place), ...piers.pieces];
+  const { plinth } = work;
+  const [low, high] = [place.left + OVER, place.right - OVER];
+  const rows = plinth ? plinthRows(plinth, out, course, low, high) : [];
+  const pieces = [...skins(work, course, place), ...rows, ...piers.pieces];
   if (!pieces.length) return [];
   const faces = pieces.flatMap(({ y, across }) => [y, y + across]);
   const [front, back] = [Math.min(...faces), Math.max(...faces)];

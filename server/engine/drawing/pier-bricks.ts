@@ -14,15 +14,20 @@ export interface PlacedPier {
   base: number;
   high: number;
   courses: readonly CoursePlan[];
+  /** From its course `from` up it is laid by others. */
+  above?: { from: number; courses: readonly CoursePlan[] };
 }
 
 /** What a pier has in a course of the wall; nothing under and over it. */
 export function planIn(
-  { base, high, courses }: PlacedPier,
+  { base, high, courses, above }: PlacedPier,
   course: number,
 ): CoursePlan | undefined {
-  if (course < base || course >= base + high || !courses.length) return undefined;
-  return courses[(course - base) % courses.length];
+  if (course < base || course >= base + high) return undefined;
+  const at = course - base;
+  const free = above && at >= above.from;
+  const own = free ? above.courses : courses;
+  return own.length ? own[(free ? at - above.from : at) % own.length] : undefined;
 }
 
 /** What shows of a brick behind others through the joint between them is not drawn, mm. */
@@ -74,7 +79,8 @@ export interface PierFaceView {
 
 /** The bricks of the courses asked for; sizes are written on cuts. */
 export function pierBricks(pier: PlacedPier, { face, unit, bed, units, courses }: PierFaceView) {
-  const shown = new Map(pier.courses.map((course) => [course, seenFrom(course, face)]));
+  const all = [...pier.courses, ...(pier.above?.courses ?? [])];
+  const shown = new Map(all.map((course) => [course, seenFrom(course, face)]));
   const boxes: Box[] = [];
   const end = Math.min(pier.base + pier.high, courses.to);
   for (let course = Math.max(pier.base, courses.from); course < end; course++) {

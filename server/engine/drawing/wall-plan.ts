@@ -1,12 +1,15 @@
-/** Two alternate courses of a wall on plan, at every end, quoin, reveal and pier. */
+/** Two alternate courses of a wall on plan, at every end, quoin, tee, reveal and pier. */
+import type { FaceProjection } from '../brickwork/needs';
 import type { SettingOut } from '../setting-out';
 import { placeCourse } from '../setting-out';
 import { courseAt, OVER, type PlanWork } from './course-plan';
 import type { Units } from './lengths';
 import type { PlacedPier } from './pier-bricks';
 import { type PlanPlace, planPlaces } from './plan-places';
+import { hasRows } from './plinth-plan';
 import { type Quoin, quoinGroups } from './quoin-plan';
 import type { DrawingSet, Group } from './set';
+import { type Tee, teeGroups } from './tee-plan';
 
 export interface WallPlanOptions {
   title: string;
@@ -16,7 +19,10 @@ export interface WallPlanOptions {
   piers?: readonly PlacedPier[];
   /** A skin behind it: `y` is its front, mm from the wall's own. */
   behind?: { out: SettingOut; y: number };
+  plinth?: FaceProjection;
   quoins?: readonly Quoin[];
+  /** Where it runs into another wall, and others into it. */
+  tees?: readonly Tee[];
 }
 
 /** More places than this are not drawn. */
@@ -60,9 +66,31 @@ function groupAt(work: PlanWork, at: PlanPlace, course: number | undefined): Gro
   return drawings.length ? [{ title: place.title, drawings }] : [];
 }
 
+/** Two courses of a pier above its wall, the lowest where none are asked for. */
+function groupAbove(
+  work: PlanWork,
+  { name, x, base, high, above }: PlacedPier,
+  course: number | undefined,
+): Group[] {
+  if (!above?.courses.length) return [];
+  const foot = base + above.from;
+  const lower = Math.max(foot, Math.min(course ?? foot, base + high - 2));
+  const { length, width } = work.out.spec.unit;
+  const wide = Math.max(...above.courses[0]!.pieces.map((p) => p.x + p.along));
+  const place: PlanPlace = {
+    title: `${name}, above the wall`,
+    left: x - width,
+    right: x + wide + length,
+    courses: { from: lower, to: base + high },
+    goesOn: { left: false, right: false },
+  };
+  const courses = [lower + 1, lower].filter((c) => c < base + high);
+  return [{ title: place.title, drawings: courses.flatMap((c) => courseAt(work, c, place)) }];
+}
+
 /** The same courses at a quoin as at any other end. */
 function quoinsOf(work: PlanWork, { quoins = [], course }: WallPlanOptions): Group[] {
-  const { out, units } = work;
+  const { out } = work;
   const end: PlanPlace = {
     title: '',
     left: 0,
@@ -73,19 +101,34 @@ function quoinsOf(work: PlanWork, { quoins = [], course }: WallPlanOptions): Gro
   return quoins.flatMap((quoin) => {
     const brick = out.spec.unit.length * 3;
     const side = quoin.side === 'left' ? { right: brick } : { left: out.spec.length - brick };
-    return quoinGroups(out, quoin, course ?? pairAt(out, { ...end, ...side }), units);
+    return quoinGroups(work, quoin, course ?? pairAt(out, { ...end, ...side }));
   });
+}
+
+/** What is not drawn of a plinth. */
+function plinthNotes(plinth: FaceProjection, meets: boolean): string[] {
+  if (!hasRows(plinth)) return ['The plinth is not drawn.'];
+  return meets ? ['The plinth is not drawn where walls meet.'] : [];
 }
 
 /** Only the bricks at the places are made, however long the wall is. */
 export function wallPlans(out: SettingOut, options: WallPlanOptions): DrawingSet {
-  const { title, units = 'millimetres', piers = [], behind, quoins = [] } = options;
-  const work: PlanWork = { out, piers, behind, units };
-  const corners = new Set(quoins.map(({ side }) => side));
+  const {
+    title,
+    units = 'millimetres',
+    piers = [],
+    behind,
+    plinth,
+    quoins = [],
+    tees = [],
+  } = options;
+  const work: PlanWork = { out, piers, behind, plinth, units };
+  const met = [...quoins, ...tees.filter(({ own }) => own)];
+  const corners = new Set(met.map(({ side }) => side));
   const places = planPlaces(out, corners);
   const drawn = places.slice(0, MOST_PLACES);
   const more = places.length - drawn.length;
-  const names = [...quoins, ...drawn].map((place) => place.title).join(', ');
+  const names = [...quoins, ...tees, ...drawn].map((place) => place.title).join(', ');
   return {
     title,
     description: `Two courses on plan, one on the other, of each place: ${names}.`,
@@ -93,10 +136,13 @@ export function wallPlans(out: SettingOut, options: WallPlanOptions): DrawingSet
     scale: units === 'feet' ? 8 : 10,
     groups: [
       ...quoinsOf(work, options),
+      ...tees.slice(0, MOST_PLACES).flatMap((tee) => teeGroups(tee, options.course ?? 0)),
       ...drawn.flatMap((place) => groupAt(work, place, options.course)),
+      ...piers.slice(0, MOST_PLACES).flatMap((pier) => groupAbove(work, pier, options.course)),
     ],
     notes: [
       'Seen from above, the front face below. Courses are numbered from the ground.',
+      ...(plinth ? plinthNotes(plinth, quoins.length + tees.length > 0) : []),
       ...(more ? [`${more} more places are not drawn.`] : []),
     ],
   };

@@ -20,6 +20,7 @@ export function bandsOff(
   return [
     ...many,
     ...bands.flatMap((band) => [
+      ...backwards(band),
       ...tooHigh(band, plan),
       ...takenAlready(band, plan),
       ...otherSize(band, brickIn(band.line), plan),
@@ -29,6 +30,22 @@ export function bandsOff(
 
 function off(line: LineFacts, key: string, message: string): Remark {
   return { code: 'band-off', severity: 'warning', origin: line.at(key), message };
+}
+
+/** Read from the lower to the higher, which is what it can only mean. */
+function backwards({ line }: BandZones): Remark[] {
+  const [first, last] = [
+    line.number('first') ?? 0,
+    line.number('last') ?? Number.POSITIVE_INFINITY,
+  ];
+  if (last >= first) return [];
+  const message = `Courses are counted from the ground up: this is read as courses ${last} to ${first}.`;
+  const edits = [
+    { ...line.at('first'), text: `${last}` },
+    { ...line.at('last'), text: `${first}` },
+  ];
+  const ways = [{ title: `Write courses ${last} to ${first}`, edits, preferred: true }];
+  return [{ ...off(line, 'first', message), severity: 'information', ways }];
 }
 
 function tooHigh({ line }: BandZones, plan: WallPlan): Remark[] {

@@ -1,5 +1,5 @@
 /** A bond that does not bond as it is written: found by laying it as sample walls and proving each. */
-import { bondOf, halvesSetOut } from '../brickwork/wall/bond';
+import { bondOf, courseLines, halvesSetOut } from '../brickwork/wall/bond';
 import { BlockFacts, type Env, type LineFacts } from '../resolve/env';
 import {
   type BondPattern,
@@ -12,6 +12,7 @@ import {
   type Thickness,
 } from '../setting-out';
 import { SourceBlock } from '../workspace/source';
+import { takesNumber } from './idle';
 import { nameOrigin, type Remark, type RemarkEdit, type RemarkWay } from './remark';
 
 /** A bond with more units before it repeats is not tried: every one that has a name has far fewer. */
@@ -33,11 +34,34 @@ export function bondUnsound(block: SourceBlock, env: Env): readonly Remark[] {
 function remarksOf(block: SourceBlock, env: Env): Remark[] {
   const facts = block.read.heading && new BlockFacts(block, block.read.heading, env);
   if (!facts) return [];
-  for (const thickness of thicknessesOf(facts)) {
-    const proof = proofOf(facts, thickness);
-    if (proof && !isSound(proof)) return [remarkOf(facts, thickness, proof)];
+  for (const tried of trialsOf(facts)) {
+    const proof = proofOf(facts, tried);
+    if (proof && !isSound(proof)) return [remarkOf(facts, tried, proof)];
   }
   return [];
+}
+
+/** One way in which a wall may ask for the bond. */
+interface Trial {
+  readonly thickness: Thickness;
+  /** What the wall gives for `n`; the bond’s own where it gives none. */
+  readonly n?: number;
+}
+
+/** What a wall may sensibly give for `n`. */
+const NUMBERS = [1, 2, 3, 4, 5, 6];
+/** Of walls with a number of their own only so few lengths are tried, half bricks apart: odd and even ones. */
+const FEW = 5;
+
+const everyOf = ({ n }: Trial) => (n === undefined ? 1 : FEW);
+
+/** Each thickness as a wall gets it that gives no number, then with the other numbers. */
+function trialsOf(facts: BlockFacts): Trial[] {
+  const thick = thicknessesOf(facts);
+  const own = facts.line('n')?.number('n') ?? 1;
+  const others = takesNumber(facts) ? NUMBERS.filter((n) => n !== own) : [];
+  const numbered = others.flatMap((n) => thick.map((thickness) => ({ thickness, n })));
+  return [...thick.map((thickness) => ({ thickness })), ...numbered];
 }
 
 /** The thicknesses it is given for; without one, the least that its units show. */
@@ -48,9 +72,10 @@ function thicknessesOf(facts: BlockFacts): Thickness[] {
   return bond?.courses.some(({ units }) => units.includes('header')) ? [2] : [1];
 }
 
-function proofOf(facts: BlockFacts, thickness: Thickness): BondProof | undefined {
-  const bond = bondOf(facts, undefined, thickness);
-  return bond && isTried(bond, thickness) ? proveBond(bond, thickness) : undefined;
+function proofOf(facts: BlockFacts, trial: Trial): BondProof | undefined {
+  const { thickness, n } = trial;
+  const bond = bondOf(facts, n, thickness);
+  return bond && isTried(bond, thickness) ? proveBond(bond, thickness, everyOf(trial)) : undefined;
 }
 
 function isTried(bond: BondPattern, thickness: Thickness): boolean {
@@ -61,21 +86,24 @@ function isTried(bond: BondPattern, thickness: Thickness): boolean {
 
 const isSound = ({ pattern, lengths }: BondProof) => pattern.length + lengths.length === 0;
 
-function remarkOf(facts: BlockFacts, thickness: Thickness, proof: BondProof): Remark {
+function remarkOf(facts: BlockFacts, trial: Trial, proof: BondProof): Remark {
+  const { thickness, n } = trial;
   const { pattern, lengths, tried } = proof;
   const [first] = pattern;
   const fault = first ?? lengths[0]!.fault;
   const where = first
     ? 'Wherever the pattern runs'
     : `Between two free ends, at ${lengths.length} of ${tried} lengths from 1 to 12 bricks (the shortest ${inBricks(lengths[0]!.halves)})`;
-  const cycle = bondOf(facts, undefined, thickness)!.courses.length;
-  const message = `${facts.title} does not bond as it is written. ${where}, ${saidOf(fault, cycle)} Let a course begin elsewhere, or ask for less lap.`;
+  const { courses } = bondOf(facts, n, thickness)!;
+  const cycle = courses.length;
+  const asked = n === undefined ? '' : `, where a wall asks for ${facts.name} ${n}`;
+  const message = `${facts.title} does not bond as it is written${asked}. ${where}, ${saidOf(fault, cycle)} Let a course begin elsewhere, or ask for less lap.`;
   return {
     code: 'bond-unsound',
     severity: 'warning',
-    origin: lineOf(facts, fault.course % cycle)?.origin ?? nameOrigin(facts.block),
+    origin: lineOf(facts, trial, fault.course % cycle)?.origin ?? nameOrigin(facts.block),
     message,
-    ways: () => waysOf(facts, thickness, fault.course % cycle),
+    ways: () => waysOf(facts, trial, fault.course % cycle),
   };
 }
 
@@ -106,9 +134,12 @@ function inBricks(halves: number): string {
 }
 
 /** The line that gives a course of the cycle, where each line gives one. */
-function lineOf(facts: BlockFacts, course: number): LineFacts | undefined {
-  return facts.lines('courses').length ? undefined : facts.lines('course')[course];
+function lineOf(facts: BlockFacts, { thickness }: Trial, course: number): LineFacts | undefined {
+  const lines = courseLines(facts, thickness);
+  return lines.every(isOne) ? lines[course] : undefined;
 }
+
+const isOne = ({ line }: LineFacts) => line.kind.key === 'course';
 
 /** Starts and laps worth trying, in bricks. */
 const STARTS: readonly (readonly [number, string])[] = [
@@ -127,11 +158,11 @@ const LAPS = ['1/2', '1/3', '1/4'];
 const MOST_STARTS = 3;
 
 /** Other starts of the course at fault, else of another; and the greatest lap that is kept. Only what proves sound is offered. */
-function waysOf(facts: BlockFacts, thickness: Thickness, fault: number): RemarkWay[] {
-  const lines = [...facts.lines('course').entries()];
+function waysOf(facts: BlockFacts, trial: Trial, fault: number): RemarkWay[] {
+  const lines = [...courseLines(facts, trial.thickness).filter(isOne).entries()];
   const order = [...lines.filter(([i]) => i === fault), ...lines.filter(([i]) => i !== fault)];
-  const holds = (way: RemarkWay) => soundAfter(facts, way.edits, thickness);
-  const courses = bondOf(facts, undefined, thickness)?.courses ?? [];
+  const holds = (way: RemarkWay) => soundAfter(facts, way.edits, trial);
+  const courses = bondOf(facts, trial.n, trial.thickness)?.courses ?? [];
   const starts = firstFew(order, ([i, line]) =>
     startsOf(i, line, repeatOf(courses[i])).filter(holds).slice(0, MOST_STARTS),
   );
@@ -179,7 +210,7 @@ function startAt(line: LineFacts, start: string): RemarkEdit | undefined {
   return { block: line.block, span: { line: at, start: end, end }, text: ` from ${start} brick` };
 }
 
-function soundAfter(facts: BlockFacts, edits: readonly RemarkEdit[], thickness: Thickness) {
+function soundAfter(facts: BlockFacts, edits: readonly RemarkEdit[], trial: Trial) {
   const { block, env } = facts;
   const lines = [...block.lines];
   for (const { span, text } of edits) {
@@ -190,8 +221,8 @@ function soundAfter(facts: BlockFacts, edits: readonly RemarkEdit[], thickness: 
   const heading = changed.read.heading;
   if (!heading || changed.read.faults.length > block.read.faults.length) return false;
   const after = new BlockFacts(changed, heading, env);
-  return [thickness, ...thicknessesOf(after)].every((each) => {
-    const bond = bondOf(after, undefined, each);
-    return bond !== undefined && isTried(bond, each) && bondHolds(bond, each);
+  return [trial, ...trialsOf(after)].every((each) => {
+    const bond = bondOf(after, each.n, each.thickness);
+    return bond && isTried(bond, each.thickness) && bondHolds(bond, each.thickness, everyOf(each));
   });
 }

@@ -26,6 +26,8 @@ export function checkBlock(block: SourceBlock, env: Env, work: WorkNames): Remar
 
 class Check {
   readonly remarks: Remark[] = [];
+  /** Alternatives of a line that take the same value look at it once each. */
+  private readonly told = new Set<Value>();
 
   constructor(
     private readonly block: SourceBlock,
@@ -82,8 +84,9 @@ class Check {
 
   private courses({ dimensions }: QuantitySlot, value: Value | undefined): void {
     if (value?.kind !== 'quantity' || value.unit?.dimension !== 'courses') return;
-    if (dimensions.includes('courses') && !value.low.isInteger())
-      this.remarks.push(coursesNotWhole(originOf(this.block, value), value));
+    if (!dimensions.includes('courses') || value.low.isInteger() || this.told.has(value)) return;
+    this.told.add(value);
+    this.remarks.push(coursesNotWhole(originOf(this.block, value), value));
   }
 
   private list(slots: readonly Slot[], value: Value | undefined): void {
@@ -93,7 +96,8 @@ class Check {
   /** Openings are named inside their own wall, which looks for them itself. */
   private name(of: readonly NamedKind[], value: Value | undefined): void {
     if (!value || !('text' in value) || of.includes('opening')) return;
-    if (of.some((kind) => this.isKnown(kind, value.text))) return;
+    if (of.some((kind) => this.isKnown(kind, value.text)) || this.told.has(value)) return;
+    this.told.add(value);
     const known = of.flatMap((kind) => [
       ...this.env.book.names(kind),
       ...(this.work.get(kind) ?? []),
@@ -118,13 +122,16 @@ class Check {
   private per(what: string, value: Value | undefined): void {
     const takes = takenBy(what);
     if (!takes || !value || !('text' in value) || takes.known(value.text)) return;
+    if (this.told.has(value)) return;
+    this.told.add(value);
     this.remarks.push(perUnknown(originOf(this.block, value), value.text, takes.words));
   }
 
   private money(value: Value | undefined): void {
     if (value?.kind !== 'money') return;
     const { code, sign } = this.env.money;
-    if (value.currency === code || value.currency === sign) return;
+    if (value.currency === code || value.currency === sign || this.told.has(value)) return;
+    this.told.add(value);
     const message = `This is in ${value.currency}, but the job is priced in ${code}. Write it in ${code}: nothing is converted, and totals leave it out.`;
     this.remarks.push({
       code: 'currency-other',

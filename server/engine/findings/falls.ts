@@ -70,10 +70,21 @@ function falls(
   const [first] = choices;
   const reckoned = first
     ? `${stepsText(first)} ${first.length === 1 ? 'is' : 'are'} reckoned with until they are said.`
-    : 'No step is reckoned with.';
+    : fall.courses
+      ? 'No step is reckoned with, and the price is not complete. Say where it steps: top steps at 2.5 m down 1 course.'
+      : 'No step is reckoned with.';
   const message = `${what} falls ${height}, the nearest to ${courses}. Brickwork falls in steps of whole courses: ${reckoned}`;
   const ways = choices.map((steps) => wayOf(line, steps, masonry));
-  return { code: 'falls', severity: 'information', origin: line.origin, message, ways };
+  const lost = !first && fall.courses !== 0;
+  const leavesOut = `the steps in which ${what.toLowerCase()} of ${masonry.facts.name || 'the wall'} falls are not known`;
+  return {
+    code: 'falls',
+    severity: lost ? 'warning' : 'information',
+    origin: line.origin,
+    message,
+    ...(lost ? { leavesOut } : {}),
+    ways,
+  };
 }
 
 /** `2 steps of 2 courses`; of unlike ones, the highest. */

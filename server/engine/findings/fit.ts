@@ -148,9 +148,12 @@ export function reckonedText(what: string): string {
 
 /** “4 go in and leave 30 mm, 5 do not go in, and 4 spread out have joints of 23.3 mm.” */
 export function numbersText(fit: Fit, run: RunInText, env: Env): string {
-  const { goIn, gap, spread, over } = fit.numbers;
+  const { goIn, gap, left, spread, over } = fit.numbers;
   if (goIn === 0) return noneText(run, over, env);
-  const leave = `${many(goIn, run)} ${goIn === 1 ? 'leaves' : 'leave'} a gap of ${lengthText(env, Math.max(0, gap))}`;
+  const verb = goIn === 1 ? 'leaves' : 'leave';
+  const what =
+    gap > 0 ? `a gap of ${lengthText(env, gap)}` : `${lengthText(env, left)}, no more than a joint`;
+  const leave = `${many(goIn, run)} ${verb} ${what}`;
   const more = `${goIn + 1} are ${lengthText(env, over)} too long`;
   const spreadOut =
     spread === null ? '' : `, and ${goIn} spread out have joints of ${lengthText(env, spread)}`;

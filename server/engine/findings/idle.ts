@@ -14,7 +14,8 @@ export function bondNumber(line: LineFacts, bond: BlockFacts): Remark | undefine
   return idle(line.at('n'), `${bond.title} takes no number; this one changes nothing.`);
 }
 
-function takesNumber(bond: BlockFacts): boolean {
+/** Whether what a wall gives for `n` changes the bond. */
+export function takesNumber(bond: BlockFacts): boolean {
   const lines = [...bond.lines('course'), ...bond.lines('courses')];
   return lines.some(({ values }) => {
     const units = values.units?.kind === 'list' ? values.units.of : [];

@@ -15,5 +15,12 @@ export function plinthOff(line: LineFacts, { facts }: Masonry): Remark {
     title: `Let it stand out ${out.replace(' front', ', in front').replace(' both', ', from both faces')}`,
     edits: [rewrite(line.origin, `plinth ${courses} project ${out}${brick}`)],
   }));
-  return { code: 'plinth-off', severity: 'warning', origin: line.at('project'), message, ways };
+  return {
+    code: 'plinth-off',
+    severity: 'warning',
+    origin: line.at('project'),
+    message: `${message} The price is not complete without them.`,
+    leavesOut: `the bricks of the plinth of ${facts.name || 'the wall'} are not counted`,
+    ways,
+  };
 }

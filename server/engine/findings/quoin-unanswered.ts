@@ -28,7 +28,8 @@ export function quoinUnanswered(
   };
 }
 
-function freeEnd({ block, line }: LineFacts, side: Side): RemarkWay {
+/** The line that lets an end meet no wall. */
+export function freeEnd({ block, line }: LineFacts, side: Side): RemarkWay {
   const text = `${side} stopped`;
   return {
     title: `It meets no wall there: ${text}`,

@@ -1,7 +1,7 @@
 /** A finding inside the engine: it holds on to blocks, whose lines may still move, until a reader asks for it. */
 import type { Finding, Severity, WayOut } from '../../../shared/finding';
 import type { Span } from '../../../shared/span';
-import type { Origin } from '../working/term';
+import type { Gap, Origin } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
 
 export interface RemarkEdit {
@@ -23,6 +23,8 @@ export interface Remark {
   readonly severity: Severity;
   readonly origin: Origin;
   readonly message: string;
+  /** What no figure counts because of it: the price is then not complete, and this remark says so itself. */
+  readonly leavesOut?: string;
   /** Which of several alike it is, such as the run it speaks of. */
   readonly about?: string;
   readonly related?: readonly { readonly origin: Origin; readonly message: string }[];
@@ -46,6 +48,13 @@ export function toFinding(remark: Remark): Finding {
       return ways;
     },
   };
+}
+
+/** What every total that hangs on a piece of work has to know of what is left out of it. */
+export function gapsIn(remarks: readonly Remark[]): Gap[] {
+  return remarks.flatMap(({ leavesOut, origin }) =>
+    leavesOut ? [{ what: leavesOut, origin, told: true }] : [],
+  );
 }
 
 function waysIn({ ways = [] }: Remark): readonly RemarkWay[] {

@@ -2,6 +2,7 @@
 import type { LineFacts } from '../resolve/env';
 import type { Side } from '../setting-out';
 import type { SourceBlock } from '../workspace/source';
+import { freeEnd } from './quoin-unanswered';
 import { headOrigin, type Remark, type RemarkWay, rewrite } from './remark';
 
 export function teePlace(line: LineFacts, side: Side, other: SourceBlock, why: string): Remark {
@@ -13,6 +14,20 @@ export function teePlace(line: LineFacts, side: Side, other: SourceBlock, why: s
     origin: line.at('distance'),
     message: `This wall cannot run into ${name} there. ${why} Say how far the near side of this wall is from the left end of ${name}. No ties are counted.`,
     related: [{ origin: headOrigin(other), message: `The wall ${name}` }],
+  };
+}
+
+/** Two walls that are said to meet in two places. */
+export function teeTwice(line: LineFacts, side: Side, other: SourceBlock, why: string): Remark {
+  const name = line.word('wall');
+  return {
+    code: 'tee-place',
+    about: side,
+    severity: 'error',
+    origin: line.at('wall'),
+    message: `This wall cannot run into ${name} here. ${why} Two straight walls meet in one place: take one of the two lines out. No ties are counted.`,
+    related: [{ origin: headOrigin(other), message: `The wall ${name}` }],
+    ways: [freeEnd(line, side)],
   };
 }
 

@@ -77,7 +77,7 @@ export type {
   PierQuestion,
   ShownPiece,
 } from './piers';
-export { attachPiers, faceOf, hasCore, pierPlans } from './piers';
+export { attachPiers, faceOf, firstOnTop, hasCore, MOST_HALVES, pierPlans } from './piers';
 export { placeCourse } from './place/course';
 export type { RowPiece } from './place/face';
 export { bricksOf, piecesIn } from './place/face';

@@ -114,6 +114,12 @@ export interface PierPlan {
    * something else, or what the wall runs into the pier. Negative where the pier runs into the wall.
    */
   apart?: readonly number[];
+  /** From its course `from` up, counted from its foot, it is laid by other plans: where it stands above its wall. */
+  above?: {
+    readonly from: number;
+    readonly plans: readonly (readonly PieceCount[])[];
+    readonly apart?: readonly number[];
+  };
 }
 
 /** A pier standing in a wall: its plans take in the whole of `width` by `depth`. */

@@ -1,4 +1,5 @@
 /** Piers that stand out of their wall and are bonded into it course by course. */
+import { coreInWall } from '../../findings/core-idle';
 import { pierFlush, pierUnbonded } from '../../findings/pier-attached';
 import type { Remark } from '../../findings/remark';
 import type { Env } from '../../resolve/env';
@@ -11,6 +12,7 @@ import {
   type WallSpec,
 } from '../../setting-out';
 import { countsOf } from '../core';
+import { aboveWall } from './above';
 import type { PierFacts, WallPlan } from './spec';
 
 export interface Attached {
@@ -32,6 +34,7 @@ export function attachedIn(plan: WallPlan, env: Env, remarks: Remark[]): Attache
   const half = (unit.length + joints.perpend) / 2;
   remarks.push(...without.map(({ index }) => pierUnbonded(plan.piers[index]!.facts, half, env)));
   const piers = plan.piers.map((pier, i) => bonded(pier, laid.get(i), plan));
+  remarks.push(...piers.flatMap(coreOff));
   return {
     plan: { ...plan, piers, spec: { ...plan.spec, piers: piers.map((p) => p.spec) } },
     spec,
@@ -60,17 +63,26 @@ function shapeOf(
   };
 }
 
-function bonded(pier: PierFacts, laid: AttachedLaid | undefined, { spec }: WallPlan): PierFacts {
+function bonded(pier: PierFacts, laid: AttachedLaid | undefined, wall: WallPlan): PierFacts {
   if (!laid) return pier;
+  const { spec } = wall;
   const gauge = spec.unit.height + spec.joints.bed;
   const turned = inTurn(laid, pier.spec);
+  const free = aboveWall(pier, turned, wall);
   const own: PierSpec = {
     ...pier.spec,
     joins: 'toothed',
     plans: turned.courses.map((course) => countsOf(course)),
     apart: turned.beyond.map((area) => -area * gauge),
+    ...(free ? { above: free.spec } : {}),
   };
-  return { ...pier, spec: own, attached: turned };
+  return { ...pier, spec: own, attached: turned, ...(free ? { above: free.courses } : {}) };
+}
+
+/** A core told of one that is bricks all through. Above its wall it may have one. */
+function coreOff({ facts, attached, spec, plan }: PierFacts): Remark[] {
+  const line = facts.line('core');
+  return line && plan.core && attached && !spec.above ? [coreInWall(line, facts.name)] : [];
 }
 
 /** A pier counts its courses from its own foot, the bond from that of the wall. */

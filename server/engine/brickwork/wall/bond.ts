@@ -46,7 +46,7 @@ function canBeLaid({ core, back, ...front }: CoursePattern): boolean {
 }
 
 /** `course` and `courses` lines in the order they stand: those of the thickness, else the bond’s own. */
-function courseLines(facts: BlockFacts, halves: number): LineFacts[] {
+export function courseLines(facts: BlockFacts, halves: number): LineFacts[] {
   const thick = facts.lines('thick').find((line) => halvesOf(line.number('thick') ?? 0) === halves);
   const own = thick && new BlockFacts(thick.block, thick.line, facts.env);
   const found = own ? coursesIn(own) : [];

@@ -14,6 +14,7 @@ import { madeFor } from './copings';
 import { wallAlone } from './meet/alone';
 import type { Cornered, Quoin } from './meet/quoins';
 import type { Tee } from './meet/tees';
+import { deepBehind } from './parts/backing/lay';
 import type { WallPlan } from './spec';
 
 export type CopingCorners = Readonly<Partial<Record<Side, CornerEnd>>>;
@@ -46,7 +47,14 @@ function faceTop({ other, distance, with: { plan } }: Tee, env: Env): CornerTop 
 }
 
 function endTop(side: Side, masonry: Masonry, plan: WallPlan): CornerTop {
-  return topAt(side === 'left' ? 0 : plan.spec.length, masonry, plan);
+  const top = topAt(side === 'left' ? 0 : plan.spec.length, masonry, plan);
+  // A skin behind a front on the inner side of the corner is outside it.
+  const outside = masonry.facts.line(side)?.word('faces') === 'inside';
+  return outside ? { ...top, thick: top.thick - behind(masonry, plan) } : top;
+}
+
+function behind(masonry: Masonry, { spec }: WallPlan): number {
+  return deepBehind(masonry, spec.joints.perpend);
 }
 
 function topAt(x: number, masonry: Masonry, plan: WallPlan): CornerTop {
@@ -59,7 +67,7 @@ function topAt(x: number, masonry: Masonry, plan: WallPlan): CornerTop {
   return {
     length: spec.length,
     high: courses * (unit.height + joints.bed),
-    thick: thickness * half - joints.perpend,
+    thick: thickness * half - joints.perpend + behind(masonry, plan),
     deep: made ? depthOf(made, joints.perpend) : 0,
   };
 }

@@ -4,9 +4,10 @@ import type { LineFacts } from '../../resolve/env';
 import type { CopingRun } from '../coping';
 import { bricksMade, type CopingMade, precastMade } from '../coping-made';
 import { type Creasing, creasingHeight, creasingOf } from '../creasing';
-import { type Masonry, thicknessOf } from '../masonry';
+import type { Masonry } from '../masonry';
 import type { CopingCorners } from './coping-corners';
 import type { PierFacts, WallPlan } from './spec';
+import { overAll } from './top-faces';
 
 /** What the wall’s coping line lays along its top. */
 export function madeFor(
@@ -28,11 +29,10 @@ export function madeFor(
 }
 
 /** The tiles under the coping of a wall, where it has them. */
-export function creasingIn(masonry: Masonry, { spec }: WallPlan): Creasing | undefined {
+export function creasingIn(masonry: Masonry, plan: WallPlan): Creasing | undefined {
   const line = masonry.facts.line('coping');
   if (line?.word('kind') !== 'tiles') return undefined;
-  const thick = thicknessOf(spec.thickness, spec.unit, spec.joints.perpend);
-  return creasingOf(line, thick, masonry);
+  return creasingOf(line, overAll(masonry, plan), masonry);
 }
 
 /** The wall’s own runs: at each level of its top, between what interrupts it there. */

@@ -16,6 +16,8 @@ export function wallCuts(
   const { laid: out, wall, piers, dpc, bands } = counts;
   const zones = zonesOf(masonry, plan);
   const own = masonry.brick.title;
+  // A band is a part too, and is told with its courses.
+  const listed = new Set(bands.map((b) => b.counted));
   const inAll = (some: readonly Zone[]) => [...inWall(out, some, plan), ...inPiers(some, plan)];
   return [
     ...cutPart(own, wall, inWall(out, zones.own, plan)),
@@ -25,7 +27,10 @@ export function wallCuts(
       const found = zones.bands.find((b) => b.line === line || b.line.line === line.line);
       return cutPart(brick.title, counted, inAll(found?.zones ?? []));
     }),
-    ...parts.flatMap((p) => p.bricks ?? []).flatMap((b) => cutPart(b.brick.title, b.counted)),
+    ...parts
+      .flatMap((p) => p.bricks ?? [])
+      .filter((b) => !listed.has(b.counted))
+      .flatMap((b) => cutPart(b.brick.title, b.counted)),
   ];
 }
 

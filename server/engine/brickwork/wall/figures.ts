@@ -1,5 +1,5 @@
 /** The figures of a wall, each a term with its working. */
-import { mostCourses } from '../../setting-out';
+import { type Band, mostCourses } from '../../setting-out';
 import { named, sum } from '../../working/term';
 import { courseTerms, laidFrom } from '../count';
 import { areaShown, lengthShown } from '../lengths';
@@ -63,10 +63,34 @@ export function wallFigures(
 }
 
 /** Of the stretches laid, mm²: the piers have their own. */
-function faceArea(counts: WallCounts, { heads }: WallPlan): number {
-  let area = -wedgesOf(heads, counts.out.gauge);
-  for (const band of counts.out.bands)
-    for (const segment of band.segments)
-      area += (segment.to - segment.from) * (band.to - band.from) * counts.out.gauge;
+function faceArea(counts: WallCounts, plan: WallPlan): number {
+  let area = -wedgesOf(plan.heads, counts.out.gauge);
+  for (const band of counts.out.bands) {
+    const { left, right } = sidesIn(band, plan);
+    for (const { from, to } of band.segments) {
+      const length = met(to, left) - met(from, right);
+      area += length * (band.to - band.from) * counts.out.gauge;
+    }
+  }
   return area;
+}
+
+/** What is set out beside an attached pier stops half a brick short of it in some courses: the face goes on to the pier. */
+function sidesIn(band: Band, { spec, piers }: WallPlan) {
+  const reach = (spec.unit.length + spec.joints.perpend) / 2 + 1;
+  const here = piers.filter(({ attached, spec: { base = 0, courses } }) => {
+    return attached && base < band.to && base + courses > band.from;
+  });
+  return {
+    left: here.map(({ spec: p }) => ({ at: p.from, low: p.from - reach, high: p.from })),
+    right: here.map(({ spec: { from, width } }) => {
+      const at = from + width;
+      return { at, low: at, high: at + reach };
+    }),
+  };
+}
+
+/** The side of a pier that a stretch ends at; where it ends itself, when there is none. */
+function met(end: number, sides: readonly { at: number; low: number; high: number }[]): number {
+  return sides.find(({ low, high }) => end > low && end < high)?.at ?? end;
 }

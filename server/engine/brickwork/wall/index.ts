@@ -1,7 +1,7 @@
 /** A wall: laid, counted, timed, and looked at for what does not work and what is not safe. */
 
 import { daysForHeight } from '../../findings/lift';
-import type { Remark } from '../../findings/remark';
+import { gapsIn, type Remark } from '../../findings/remark';
 import { type Gang, taskHours } from '../../labour/gang';
 import type { Env } from '../../resolve/env';
 import { mostCourses, sumTallies } from '../../setting-out';
@@ -184,10 +184,11 @@ class WallWork {
     const parts = [wall, piers, ...this.own()]
       .filter((c): c is Counted => c !== undefined)
       .map((c) => c.bricks);
+    const gaps = [...this.masonry.gaps, ...gapsIn(this.remarks)];
     const main = sum(
       'Bricks',
       'bricks',
-      parts.map((p) => withGaps(p, this.masonry.gaps)),
+      parts.map((p) => withGaps(p, gaps)),
     );
     const needs: BrickNeed[] = [
       { brick: brick.name, block: brick.facts?.block, bricks: main, origin: brick.origin },

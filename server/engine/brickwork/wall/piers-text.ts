@@ -16,5 +16,11 @@ export function piersText(plan: WallPlan): string[] {
 }
 
 function linesOf({ spec, plan, attached }: PierFacts): string[] {
-  return attached ? coursesText(spec) : planText(spec, plan);
+  if (!attached) return planText(spec, plan);
+  const { above } = spec;
+  if (!above) return coursesText(spec);
+  const free = planText({ ...spec, plans: above.plans }, plan);
+  const high = spec.courses - above.from;
+  const many = `${high} ${high === 1 ? 'course' : 'courses'}`;
+  return [...coursesText(spec), `Above the wall, ${many}:`, ...free];
 }

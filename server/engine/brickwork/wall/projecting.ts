@@ -7,7 +7,7 @@ const SAME = 0.5;
 
 /** What of a setting-out lies in stretches of courses: its openings and piers are left out. */
 export function areasIn(out: SettingOut, stretches: readonly FaceArea[]): FaceArea[] {
-  return out.bands.flatMap((band) =>
+  const areas = out.bands.flatMap((band) =>
     stretches.flatMap(({ from, to, courses }) => {
       const low = Math.max(band.from, courses.from);
       const high = Math.min(band.to, courses.to);
@@ -19,4 +19,19 @@ export function areasIn(out: SettingOut, stretches: readonly FaceArea[]): FaceAr
       });
     }),
   );
+  return joined(areas);
+}
+
+/** Areas as long as one another that lie on each other as one: bands part where anything beside them begins or ends. */
+function joined(areas: readonly FaceArea[]): FaceArea[] {
+  const whole = new Map<string, FaceArea>();
+  const done: FaceArea[] = [];
+  for (const area of areas.toSorted((a, b) => a.courses.from - b.courses.from)) {
+    const key = `${area.from} ${area.to}`;
+    const below = whole.get(key);
+    const on = below?.courses.to === area.courses.from;
+    if (below && !on) done.push(below);
+    whole.set(key, on ? { ...area, courses: { ...area.courses, from: below.courses.from } } : area);
+  }
+  return [...done, ...whole.values()];
 }

@@ -14,6 +14,7 @@ import {
 import { BlockFacts, type Env, factsNamed } from '../../resolve/env';
 import {
   type AttachedLaid,
+  type CoursePlan,
   type Level,
   levelAt,
   type OpeningSpec,
@@ -47,6 +48,8 @@ export interface PierFacts {
   readonly plan: Plan;
   /** Where it is bonded into the wall. */
   readonly attached?: AttachedLaid;
+  /** Its courses above that wall, where it is higher: see `PierPlan.above`. */
+  readonly above?: readonly CoursePlan[];
 }
 
 export interface WallPlan {
@@ -130,6 +133,13 @@ interface Known {
   readonly halves: Thickness | undefined;
 }
 
+function whyNoJoints(facts: BlockFacts, name: string): string {
+  const gauge = facts.line('gauge');
+  return gauge
+    ? `the gauge of ${name} leaves no bed joint: its courses are no higher than its brick, or its joints are not known`
+    : `the joints of ${name} are not known, or no joints at all`;
+}
+
 /** What of it is not known, each where it would be said. Height and joints hang on the brick, which has its own gap. */
 function unknown(known: Known, facts: BlockFacts): Gap[] {
   const name = facts.name || 'this wall';
@@ -142,13 +152,20 @@ function unknown(known: Known, facts: BlockFacts): Gap[] {
     ...(length
       ? []
       : [gap('length', `the length of ${name} is ${length === 0 ? 'nothing' : 'not known'}`)]),
-    ...(known.height || !unit ? [] : [gap('height', `the height of ${name} is not known`)]),
+    ...(known.height || !unit || !known.joints
+      ? []
+      : [gap('height', `the height of ${name} is not known`)]),
     ...(known.bond || !known.halves
       ? []
       : [gap(facts.line('bond') ? 'bond' : 'thick', whyNoBond(facts, known.halves))]),
     ...(known.joints || !unit
       ? []
-      : [gap('joint', `the joints of ${name} are not known, or no joints at all`)]),
+      : [
+          gap(
+            facts.line('gauge') && !facts.line('joint') ? 'gauge' : 'joint',
+            whyNoJoints(facts, name),
+          ),
+        ]),
     ...(known.halves
       ? []
       : [

@@ -1,4 +1,5 @@
 /** The footing of a wall: a strip, and the laps where the ground under it steps. */
+import { footingNarrow } from '../../findings/footing-narrow';
 import { footingStep } from '../../findings/footing-step';
 import type { Remark } from '../../findings/remark';
 import { defaultLine } from '../../resolve/env';
@@ -6,8 +7,9 @@ import { type FootingStep, footingSteps, lapVolume } from '../../setting-out';
 import { sum, type Term } from '../../working/term';
 import { footingOf } from '../footing';
 import { lengthText, unitNames, volumeShown } from '../lengths';
-import type { Masonry } from '../masonry';
+import { type Masonry, thicknessOf } from '../masonry';
 import type { MixNeed } from '../needs';
+import { deepBehind } from './parts/backing/lay';
 import type { WallPlan } from './spec';
 
 export function wallFooting(masonry: Masonry, plan: WallPlan, length: Term): MixNeed | undefined {
@@ -50,6 +52,12 @@ export function footingRemarks(masonry: Masonry, plan: WallPlan): Remark[] {
   const line = masonry.facts.line('footing');
   const sides = line?.sides('size');
   if (!line || !sides) return [];
-  const found = footingStep(line, sides, stepsOf(masonry, plan), masonry.env);
-  return found ? [found] : [];
+  const { spec } = plan;
+  const thick = thicknessOf(spec.thickness, spec.unit, spec.joints.perpend);
+  const through = thick + deepBehind(masonry, spec.joints.perpend);
+  const found = [
+    footingStep(line, sides, stepsOf(masonry, plan), masonry.env),
+    footingNarrow(masonry.facts, [through], masonry.env),
+  ];
+  return found.filter((remark): remark is Remark => remark !== undefined);
 }

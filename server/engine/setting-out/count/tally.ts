@@ -7,6 +7,7 @@ import type {
   UnitSize,
   WallRow,
 } from '../types';
+import { pierParts } from './pier-parts';
 import { through } from './through';
 
 /** Pieces counted. Cuts are kept by length, shortest first. */
@@ -165,6 +166,8 @@ export function tallyPier(
   joints: { bed: number; perpend: number },
   range: CourseRange = ALL_COURSES,
 ): Tally {
+  if (pier.above)
+    return sumTallies(pierParts(pier, range).map((p) => tallyPier(p.pier, unit, joints, p.range)));
   const into = counter();
   const from = Math.max(0, range.from);
   const to = Math.min(pier.courses, range.to ?? pier.courses);

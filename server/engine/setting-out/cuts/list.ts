@@ -1,3 +1,4 @@
+import { pierParts } from '../count/pier-parts';
 import { coursesOfTurn } from '../count/tally';
 import { through } from '../count/through';
 import type { LaidRun, PierPlan, Segment, SettingOut } from '../types';
@@ -167,7 +168,14 @@ function spotsWithin({ from, by, count }: Spots, half: number, low: number, high
 }
 
 /** What is to be cut for a pier, by its plans: they say how many, and not where. */
-export function cutsInPier({ plans, courses }: PierPlan, range: Range): CutPlace[] {
+export function cutsInPier(pier: PierPlan, range: Range): CutPlace[] {
+  if (pier.above)
+    return pierParts(pier, range).flatMap((part) =>
+      cutsInPier(part.pier, part.range).map((place) => {
+        return { ...place, from: place.from + part.base, to: place.to + part.base };
+      }),
+    );
+  const { plans, courses } = pier;
   const from = Math.max(0, range.from);
   const to = Math.min(courses, range.to ?? courses);
   const cycle = plans.length;

@@ -71,6 +71,8 @@ export interface FitNumbers {
   goIn: number;
   /** Mm left beside them, the joint to the next piece taken off; negative when not even that is left. */
   gap: number;
+  /** Mm left beside them, that joint not taken off. */
+  left: number;
   /** Joint when they are spread over the whole length; null when there is no joint to spread. */
   spread: number | null;
   /** Joint if one more were squeezed in; negative when it does not go in at all. */
@@ -161,6 +163,7 @@ function numbersOf(row: Row, length: number): FitNumbers {
   return {
     goIn,
     gap: length - used - limits.best * endJoints,
+    left: length - used - limits.best * (endJoints - 1),
     spread: goIn > 0 ? joint(goIn) : null,
     squeezed: joint(goIn + 1),
     over: sizeOf(row, 2 * (goIn + 1)) - length,
@@ -209,7 +212,7 @@ function answered(
 }
 
 function unfillable(length: number): Fit {
-  const numbers = { goIn: 0, gap: length, spread: null, squeezed: null, over: 0 };
+  const numbers = { goIn: 0, gap: length, left: length, spread: null, squeezed: null, over: 0 };
   return { length, works: 'no', pieces: { wholes: 0, half: 0 }, joint: null, ways: [], numbers };
 }
 

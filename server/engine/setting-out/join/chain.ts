@@ -16,6 +16,8 @@ export interface ChainQuestion {
   readonly closed: boolean;
   /** Whether a wall has to be begun with the first course of its bond, whatever that costs; none when left out. */
   readonly held?: (wall: number) => boolean;
+  /** Whether the courses of the next wall are numbered from one an odd number lower or higher at the corner with it; none when left out. */
+  readonly lifted?: (wall: number) => boolean;
   /** Whether the corner between a wall and the next bonds; asked of ways in which one gives way where the other runs through. */
   readonly bonds: (wall: number, own: Placing, next: Placing) => boolean;
 }
@@ -50,7 +52,8 @@ class Choice {
 
   /** From a wall to the next; nothing where both would give way, or neither. */
   private corner(wall: number, own: Placing, next: Placing): number | undefined {
-    if (own.out === next.in) return undefined;
+    const lifted = this.question.lifted?.(wall) ?? false;
+    if ((own.out === next.in) !== lifted) return undefined;
     const key = `${wall} ${own.begun}${own.out}${next.begun}`;
     let cost = this.known.get(key);
     if (cost === undefined) {

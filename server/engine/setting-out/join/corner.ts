@@ -43,7 +43,7 @@ export function cutbackOf({ spec }: SettingOut, by: number): Cutback {
     { piece: 'three-quarter', length: (module * 3) / 4 - joints.perpend },
     { piece: 'closer', length: (unit.width - joints.perpend) / 2 },
   ] as const;
-  return { by, limits, known };
+  return { by, limits, longest: unit.length, known };
 }
 
 export function trimAt(run: LaidRun, segment: Segment, side: Side, cutback: Cutback): Trimmed {

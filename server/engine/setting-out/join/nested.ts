@@ -13,6 +13,8 @@ export interface CornerWall {
   readonly gives: Parity;
   /** Its front is on the inner side of the corner. */
   readonly inside: boolean;
+  /** Which of its courses stands on the ground at the corner, where both walls’ do: 0 when left out. */
+  readonly ground?: number;
 }
 
 /** Courses after which two bonds come together again: past this many nobody follows them, and no corner is nested. */
@@ -26,11 +28,17 @@ function repeatOf(a: CornerWall, b: CornerWall): number {
   return lcm(2, lcm(own, other));
 }
 
+/** Of any course, those below the first with them. */
+const turnOf = (course: number, cycle: number) => ((course % cycle) + cycle) % cycle;
+
+/** Courses that the other wall’s numbers are above one’s own: the ground may step in either. */
+const liftOf = (own: CornerWall, other: CornerWall) => (other.ground ?? 0) - (own.ground ?? 0);
+
 /** Rows of one course from the outside of the corner in: which row, and how deep, mm. */
 function rowsIn({ out, begun, inside }: CornerWall, course: number) {
   const { unit } = out.spec;
   const rows = out.rows.flatMap(({ depths }, row) => {
-    const deep = depths[(course + begun) % depths.length]!;
+    const deep = depths[turnOf(course + begun, depths.length)]!;
     return deep === 0 ? [] : [{ row, deep: deep === 1 ? unit.width : unit.length }];
   });
   return inside ? rows.reverse() : rows;
@@ -49,17 +57,21 @@ function throughRows(wall: CornerWall, course: number, count: number): number {
  */
 function reachesOf(own: CornerWall, other: CornerWall, repeat: number): number[][] {
   const reach = own.out.rows.map(() => Array.from({ length: repeat }, () => 0));
+  const lift = liftOf(own, other);
   for (let course = 0; course < repeat; course++) {
     const more = course % 2 === own.gives ? 1 : 0;
     for (const [k, { row }] of rowsIn(own, course).entries())
-      reach[row]![course] = k + more === 0 ? 0 : throughRows(other, course, k + more);
+      reach[row]![course] = k + more === 0 ? 0 : throughRows(other, course + lift, k + more);
   }
   return reach;
 }
 
 /** How a wall is laid where another meets its end. */
 export function wayAt(own: CornerWall, other: CornerWall): GivingWay {
-  const courses: readonly Courses[] = coursesAt(other.out, other.side);
+  const lift = liftOf(own, other);
+  const courses: readonly Courses[] = coursesAt(other.out, other.side).map(({ from, to }) => {
+    return { from: from - lift, to: to - lift };
+  });
   const way = { parity: own.gives, by: other.out.thickness, courses };
   if (own.out.rows.length === 1 && other.out.rows.length === 1) return way;
   const repeat = repeatOf(own, other);

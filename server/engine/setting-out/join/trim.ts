@@ -5,6 +5,8 @@ export interface Cutback {
   /** How far from the end of the wall the work in the way reaches. */
   readonly by: number;
   readonly limits: JointLimits;
+  /** A whole brick: no cut is longer. */
+  readonly longest: number;
   /** Face lengths that are no odd cut, by what they are called. */
   readonly known: readonly { readonly piece: FacePiece; readonly length: number }[];
 }
@@ -87,9 +89,10 @@ function leftOver(length: number, known: Cutback['known']): PieceRun {
 /**
  * Takes off a course, at its left end, what stands in the way of other work that reaches `by` mm in.
  * Where a joint of the course falls beside that work within the limits, whole pieces are left out and
- * the rest stays where it is; else the piece across the line is cut.
+ * the rest stays where it is; else the piece across the line is cut, with the next where that leaves too little.
  */
-export function trimLeft(run: LaidRun, { by, limits, known }: Cutback): Trimmed {
+export function trimLeft(run: LaidRun, cutback: Cutback): Trimmed {
+  const { by, limits } = cutback;
   const start = run.from + run.endJoints.left * run.joint;
   const dropped = drop(run.groups, run.joint, by + limits.most - start);
   const at = start + dropped.width;
@@ -101,13 +104,23 @@ export function trimLeft(run: LaidRun, { by, limits, known }: Cutback): Trimmed 
   const across = first(dropped.rest);
   if (!across) return { run: startingAt(run, Math.min(by, end), end, []), clean: false };
   const left = at + across.piece.length - (by + run.joint);
-  if (left <= SAME) {
-    const from = at + across.piece.length;
-    return { run: startingAt(run, Math.min(from, end), end, across.rest), clean: false };
-  }
-  const piece = leftOver(left, known);
-  const groups = [{ pieces: [piece], times: 1 }, ...across.rest];
-  return { run: startingAt(run, by, end, groups), clean: false, cut: piece.piece };
+  const { pieces, rest } = cutTo(left, across.rest, run.joint, cutback);
+  const groups = pieces.length > 0 ? [{ pieces, times: 1 }, ...rest] : rest;
+  return { run: startingAt(run, by, end, groups), clean: false, cut: pieces[0]?.piece };
+}
+
+/** What is left of the piece across the line, mm; where that is too little to cut, of that piece and the next together. */
+function cutTo(
+  left: number,
+  rest: PieceGroup[],
+  joint: number,
+  { known, limits, longest }: Cutback,
+): { pieces: PieceRun[]; rest: PieceGroup[] } {
+  const next = left < limits.leastCut - SAME ? first(rest) : null;
+  if (!next) return { pieces: left > SAME ? [leftOver(left, known)] : [], rest };
+  const both = left + joint + next.piece.length;
+  if (both <= longest + SAME) return { pieces: [leftOver(both, known)], rest: next.rest };
+  return { pieces: [{ ...leftOver((both - joint) / 2, known), count: 2 }], rest: next.rest };
 }
 
 function startingAt(run: LaidRun, from: number, end: number, groups: PieceGroup[]): LaidRun {

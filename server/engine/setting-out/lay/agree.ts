@@ -8,10 +8,14 @@ import type { Meetings } from './meetings';
 
 /** Of a brick: by so much laps come short where joints of long courses and of short ones differ a little. */
 const SLACK = 1 / 48;
-/** Times that stretches are looked at again. */
-const SWEEPS = 3;
-/** Stretches of one wall laid again, at most: no wall that anyone builds has so many that clash. */
-const MOST_AGAIN = 400;
+/** Times that stretches are looked at again: a third time hardly ever gains anything. */
+const SWEEPS = 2;
+/**
+ * Work spent on laying stretches of one wall again, each counted by what it lies on and bears and where it is broken:
+ * no wall that anyone builds has so many that clash. Protects the tool.
+ */
+const MOST_SPENT = 600;
+const BREAK = 5;
 /** Ways tried for one of them. */
 const MOST_WAYS = 6;
 /** Poor laps told of one wall. */
@@ -51,15 +55,22 @@ export function agree(laying: Laying): Agreed {
   const instead = new Map<Segment, Segment>();
   if (laying.craft.lap <= 0 || laying.meetings.size === 0) return { instead, poorLaps: [] };
   const first = new Map<string, Segment>();
-  let left = MOST_AGAIN;
+  let left = MOST_SPENT;
+  const tried = new Map<string, number>();
   let clashing = clashes(laying);
   let stirred: ReadonlySet<string> = clashing;
   for (let sweep = 0; sweep < SWEEPS && clashing.size > 0 && stirred.size > 0; sweep++) {
     const next = new Set<string>();
     for (const key of clashing) {
-      if (!stirred.has(key) || left-- <= 0) continue;
+      if (!stirred.has(key) || left <= 0) continue;
       const now = laying.placed.get(key)!;
-      if (!improve(laying, key, now)) continue;
+      const beside = besideOf(laying, now, key);
+      // What no way mended before is tried again only where its neighbours have made it worse.
+      if (beside <= (tried.get(key) ?? 0) + 1e-6) continue;
+      left -= laying.meetings.get(key)!.length + BREAK * now.broken.length;
+      const mended = improve(laying, key, now, beside);
+      tried.set(key, mended.beside);
+      if (mended.segment === now) continue;
       if (!first.has(key)) first.set(key, now);
       for (const { key: neighbour } of laying.meetings.get(key) ?? []) next.add(neighbour);
     }
@@ -98,40 +109,56 @@ function poorLaps(laying: Laying): PoorLap[] {
   return found.sort((a, b) => a.course - b.course || a.at - b.at).slice(0, MOST_TOLD);
 }
 
-/** What a stretch lacks of lap, mm in all: with its neighbours, and from course to course in itself. */
-function lackOf(laying: Laying, segment: Segment, key: string): { beside: number; own: number } {
-  const { placed, meetings, craft } = laying;
+/** What two courses that lie on one another lack of lap, mm in all. */
+function lackOf({ craft }: Laying, lap: number) {
   const { module: brick } = craft.grid;
-  const lap = lapOf(laying);
-  const lack = (other: Segment, courses: { mine: number; theirs: number }) =>
-    shortLaps(segment, other, courses, brick, lap).reduce((sum, s) => sum + lap - s.lap, 0);
+  return (a: Segment, b: Segment, courses: { mine: number; theirs: number }) =>
+    shortLaps(a, b, courses, brick, lap).reduce((sum, s) => sum + lap - s.lap, 0);
+}
+
+/** What a stretch lacks of lap with its neighbours, mm in all; looked at no further than `most`. */
+function besideOf(laying: Laying, segment: Segment, key: string, most = Number.POSITIVE_INFINITY) {
+  const lack = lackOf(laying, lapOf(laying));
   let beside = 0;
-  for (const meeting of meetings.get(key) ?? []) beside += lack(placed.get(meeting.key)!, meeting);
+  for (const meeting of laying.meetings.get(key) ?? []) {
+    beside += lack(segment, laying.placed.get(meeting.key)!, meeting);
+    if (beside >= most) break;
+  }
+  return beside;
+}
+
+/** What it lacks from course to course in itself. */
+function ownOf(laying: Laying, segment: Segment): number {
+  const lack = lackOf(laying, lapOf(laying));
   const cycle = segment.runs.length;
   let own = 0;
   for (let mine = 0; mine < cycle && cycle > 1; mine++)
-    own += lack(segment, { mine, theirs: (mine + 1) % cycle });
-  return { beside, own };
+    own += lack(segment, segment, { mine, theirs: (mine + 1) % cycle });
+  return own;
+}
+
+interface Mended {
+  readonly segment: Segment;
+  readonly beside: number;
 }
 
 /** Takes the first way to lay a stretch that lacks nothing, or the one that lacks least, and never one less bonded in itself. */
-function improve(laying: Laying, key: string, now: Segment): boolean {
-  const lack = lackOf(laying, now, key);
-  if (lack.beside === 0) return false;
-  let best = { segment: now, ...lack };
+function improve(laying: Laying, key: string, now: Segment, lack: number): Mended {
+  const own = ownOf(laying, now);
+  let best: Mended = { segment: now, beside: lack };
   const seen = new Set<string>();
   for (const segment of laying.again(now, wary(laying, now, key), placesBeside(laying, now, key))) {
     const text = JSON.stringify(segment.runs);
     if (seen.has(text)) continue;
     seen.add(text);
     if (seen.size > MOST_WAYS) break;
-    const { beside, own } = lackOf(laying, segment, key);
-    if (own > lack.own + 1e-6 || beside >= best.beside - 1e-6) continue;
-    best = { segment, beside, own };
+    const beside = besideOf(laying, segment, key, best.beside - 1e-6);
+    if (beside >= best.beside - 1e-6 || ownOf(laying, segment) > own + 1e-6) continue;
+    best = { segment, beside };
     if (beside === 0) break;
   }
   laying.placed.set(key, best.segment);
-  return best.segment !== now;
+  return best;
 }
 
 /** The craft for laying one stretch again: it knows the perpends next to it, course by course, in its own steps. */

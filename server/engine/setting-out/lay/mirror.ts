@@ -79,6 +79,8 @@ function otherSide(side: Decided['cutAt']): Decided['cutAt'] {
 export class Turning {
   private readonly segments = new Map<Segment, Segment>();
   private readonly places = new Map<number, number>();
+  /** Stretches alike share their runs, and go on sharing them: they are counted once. */
+  private readonly turnedRuns = new Map<Segment['runs'], Segment['runs']>();
 
   constructor(private readonly spec: WallSpec) {
     const all = interruptions(spec).flatMap(({ from, width }) => [from, from + width]);
@@ -111,8 +113,14 @@ export class Turning {
       left: right,
       right: left,
       broken: broken.map((each) => ({ ...each, at: this.at(each.at) })).reverse(),
-      runs: runs.map((run) => turnRun(run, to - from)),
+      runs: this.runsOf(runs, to - from),
     };
+  }
+
+  private runsOf(runs: Segment['runs'], width: number): Segment['runs'] {
+    const turned = this.turnedRuns.get(runs) ?? runs.map((run) => turnRun(run, width));
+    this.turnedRuns.set(runs, turned);
+    return turned;
   }
 
   poorLap(each: PoorLap): PoorLap {

@@ -18,7 +18,7 @@ interface Ending extends Candidate {
 
 /** Perpends of one way to end a course, from the end inward, as distances from it. */
 function perpendsOf({ cells, joint }: CourseEnd, tiling: Tiling, edge: number): number[] {
-  const inward = joint.at < edge ? previous : next;
+  const inward = edge > 0 ? previous : next;
   const found: number[] = [];
   let at = 0;
   for (const cell of cells) {

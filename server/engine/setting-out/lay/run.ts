@@ -64,7 +64,10 @@ function piecesOf(cells: readonly Cell[], times: number, grid: Grid, rest: numbe
 function settled(groups: readonly CellGroup[]): CellGroup[] {
   return groups.map(({ cells, times }) => {
     const rest = cells.some((cell) => cell.takesRest);
-    return { times, cells: rest ? cells.map((cell) => ({ ...cell, takesRest: false })) : cells };
+    return {
+      times,
+      cells: rest ? cells.map((cell) => ({ piece: cell.piece, width: cell.width })) : cells,
+    };
   });
 }
 

@@ -72,13 +72,18 @@ export function upTo(run: LaidRun, keep: number, spec: WallSpec): LaidRun {
   const start = from + endJoints.left * joint;
   const { kept, at } = endingBy(run.groups, joint, start, keep - joint);
   const groups = closed(kept, keep - joint - at, joint, spec);
-  return {
+  // A joint against what stands there that is wider than the others is no part of their run, but of the wall.
+  const laid = groups.reduce((sum, { pieces, times }) => sum + times * widthOf(pieces, joint), 0);
+  const over = groups.length ? keep - start - laid : 0;
+  const extra = Math.abs(over) > SAME ? over : 0;
+  const cut: LaidRun = {
     from,
-    length: keep - from,
+    length: keep - from - extra,
     joint,
     endJoints: { left: endJoints.left, right: 1 },
     groups,
   };
+  return extra === 0 ? cut : { ...cut, extra };
 }
 
 /** The course seen from behind, so that its right end is its left. `width` is its segment's. */

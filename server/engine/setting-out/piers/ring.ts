@@ -42,10 +42,9 @@ export function ring(width: number, depth: number, turn: number): GridPiece[] {
   });
 }
 
-/** A row of half a brick's width: wholes, and a half at the one end or the other in turn. */
+/** A row of half a brick's width: wholes, and a half at the one end or the other in turn, or at both in every second course. */
 function strip(length: number, lies: boolean, turn: number): GridPiece[] {
-  const odd = length % 2;
-  const first = odd && turn % 2 ? 1 : 0;
+  const first = turn % 2 === 1 && length > 2 ? 1 : 0;
   const at = (from: number, halves: number): GridPiece => ({
     piece: halves === 2 ? 'whole' : 'half',
     x: lies ? 2 * from : 0,
@@ -53,11 +52,14 @@ function strip(length: number, lies: boolean, turn: number): GridPiece[] {
     w: lies ? 2 * halves : 2,
     d: lies ? 2 : 2 * halves,
   });
-  const wholes = [...Array((length - odd) / 2).keys()].map((i) => at(first + 2 * i, 2));
-  return odd ? [...wholes, at(first ? 0 : length - 1, 1)] : wholes;
+  const wholes = [...Array(Math.floor((length - first) / 2)).keys()].map((i) =>
+    at(first + 2 * i, 2),
+  );
+  const last = (length - first) % 2 ? [at(length - 1, 1)] : [];
+  return [...(first ? [at(0, 1)] : []), ...wholes, ...last];
 }
 
-/** Wholes and at most one half over a whole rectangle, ring in ring. */
+/** Wholes and as few halves as may be over a whole rectangle, ring in ring. */
 export function solid(width: number, depth: number, turn: number): GridPiece[] {
   if (width < 1 || depth < 1) return [];
   if (depth === 1) return strip(width, true, turn);

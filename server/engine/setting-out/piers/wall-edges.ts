@@ -1,6 +1,6 @@
 /** Where a wall stops beside a pier that is bonded into it, course by course. */
 import { bricksOf } from '../place/face';
-import type { PierSpec, Segment, SettingOut, WallSpec } from '../types';
+import type { Band, PierSpec, Segment, SettingOut, WallSpec } from '../types';
 import type { Edges } from './attached-region';
 import { quarterOf } from './place';
 
@@ -31,19 +31,32 @@ function hasWall(spec: WallSpec, side: number, way: -1 | 1): boolean {
   });
 }
 
-/** Where the wall stops in each course, as it was set out; nothing where that is no number of quarter bricks. */
+/**
+ * Where the wall stops in each course, as it was set out; nothing where that is no number of quarter bricks, nor where
+ * openings or steps make it stop elsewhere in some courses than in others: one plan of the pier is for them all.
+ */
 export function edgesOf(
   out: SettingOut,
   spec: WallSpec,
   pier: PierSpec,
   line: Line,
 ): Edges[] | undefined {
+  const { base = 0, courses } = pier;
+  const bands = out.bands.filter((b) => b.from < base + courses && b.to > base);
+  const [first, ...others] = bands.map((band) => edgesIn(band, spec, pier, line));
+  return first && others.every((each) => each && stopsAlike(first, each)) ? first : undefined;
+}
+
+function stopsAlike(a: readonly Edges[], b: readonly Edges[]): boolean {
+  return a.every(({ left, right }, i) => b[i]?.left === left && b[i]?.right === right);
+}
+
+function edgesIn(band: Band, spec: WallSpec, pier: PierSpec, line: Line): Edges[] | undefined {
   const joint = spec.joints.perpend;
   const quarter = quarterOf(spec.unit, joint);
   const at = lineOf(pier, line, spec, quarter);
-  const band = out.bands.find((b) => b.from <= (pier.base ?? 0) && b.to > (pier.base ?? 0));
-  const left = band?.segments.find((s) => Math.abs(s.to - at.left) < MEETS);
-  const right = band?.segments.find((s) => Math.abs(s.from - at.right) < MEETS);
+  const left = band.segments.find((s) => Math.abs(s.to - at.left) < MEETS);
+  const right = band.segments.find((s) => Math.abs(s.from - at.right) < MEETS);
   const wanted = { left: hasWall(spec, pier.from, -1), right: hasWall(spec, sideOf(pier), 1) };
   if (wanted.left !== !!left || wanted.right !== !!right) return undefined;
   const cycle = left?.runs.length ?? right?.runs.length ?? 0;

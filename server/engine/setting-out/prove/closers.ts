@@ -31,8 +31,8 @@ interface Quoin extends Place {
 const REACH = 3 * 1.2;
 
 /**
- * Whether a lack of lap between two places is for want of a closer: beside a quoin where neither course has a closer
- * or a bat, and one begins with a header. Anywhere else a header may begin a course, as in garden walls, if only its
+ * Whether a lack of lap between two places is for want of a closer: beside a quoin where a header lies on a stretcher or
+ * the other way about, and neither course has a closer or a bat. Anywhere else a header may begin a course, as in garden walls, if only its
  * perpends lap.
  */
 export function closerFinder(
@@ -42,7 +42,7 @@ export function closerFinder(
   const under = new Map(quoinsOf(lower).map((q) => [Math.round(q.line / NEAR), q]));
   const wanting = quoinsOf(upper).flatMap((a) => {
     const b = under.get(Math.round(a.line / NEAR));
-    return b && (a.bare || b.bare) ? [a.bare ? a : b] : [];
+    return b && a.bare !== b.bare ? [a.bare ? a : b] : [];
   });
   return (from, to) => wanting.some((q) => from >= q.from - SAME && to <= q.to + SAME);
 }

@@ -1,4 +1,5 @@
 /** Whether what spans an opening has room: under the wall's top, between its ends, clear of piers, openings and one another. */
+import { bearsOnNothing } from '../../../findings/bearing-short';
 import { headClash } from '../../../findings/head-clash';
 import { headRoom } from '../../../findings/head-room';
 import type { Remark } from '../../../findings/remark';
@@ -68,6 +69,8 @@ function inTheWay(head: Head, others: readonly Obstacle[], site: Site): Remark |
   const asked = facts.line('head') ?? facts.line('lintel');
   if (!asked) return undefined;
   if (spec.top === null) return headRoom(head, asked, undefined, site);
+  const unheld = bearsOnNothing(head.opening, head.lintel);
+  if (unheld) return unheld;
   const zones = zonesOf(head);
   const tight = zones.find((zone) => zone.high > topOver(site, zone.from, zone.to));
   if (tight) return headRoom(head, asked, tight, site);

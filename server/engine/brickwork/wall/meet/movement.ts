@@ -39,19 +39,22 @@ export function movementIn(
       ? undefined
       : 'There is no wall there, or not four bricks of it between two of them.';
     const bad = why ?? joints!.map((j) => inTheWay(j, length, others, found)).find(Boolean);
-    if (bad) remarks.push(movementPlace(line, bad));
+    if (bad) remarks.push(movementPlace(line, bad, placeFor(line, masonry, length, others, found)));
     else found.push(...joints!);
   }
   return found.sort((a, b) => a.from - b.from);
 }
 
+/** Mm; nought where nothing says it. */
+function widthOf(line: LineFacts, { env }: Masonry): number {
+  return (line.values.width ? line : defaultLine(env, 'movement-width'))?.number('width') ?? 0;
+}
+
 function jointsOf(line: LineFacts, masonry: Masonry, length: number): MovementJoint[] | undefined {
-  const width = (line.values.width ? line : defaultLine(masonry.env, 'movement-width'))?.number(
-    'width',
-  );
+  const width = widthOf(line, masonry);
   const every = line.number('every');
   const distance = line.number('distance');
-  if (width === undefined || width <= 0) return undefined;
+  if (width <= 0) return undefined;
   if (every !== undefined) return evenly(line, masonry, length, every, width);
   if (distance === undefined || distance <= 0) return undefined;
   const from = line.word('side') === 'right' ? length - distance - width : distance;
@@ -70,6 +73,45 @@ function evenly(
   const endJoint = endKind(masonry.facts, 'left') === 'stopped' ? 0 : 1;
   const gaps = panelsOf({ length, most, width, module, joint, endJoint });
   return gaps?.map((gap) => ({ ...gap, line }));
+}
+
+/** No length of wall shorter than this many bricks is parted off. */
+const LEAST_BRICKS = 4;
+/** Parts of a brick less than this are none. */
+const SAME = 1e-6;
+/** As many places as are tried on either side of the one asked for. */
+const MOST_TRIED = 200;
+
+/** The place nearest to what was asked for, at an upright joint of the bricks as they lie from the left end. */
+function placeFor(
+  line: LineFacts,
+  masonry: Masonry,
+  length: number,
+  others: InTheWay,
+  found: readonly MovementGap[],
+): number | undefined {
+  const joint = jointsIn(masonry)!.perpend;
+  const module = masonry.brick.size!.length + joint;
+  const width = widthOf(line, masonry);
+  if (!(width > 0)) return undefined;
+  const begins = endKind(masonry.facts, 'left') === 'stopped' ? 0 : joint;
+  const at = (bricks: number) => begins + bricks * module - joint;
+  const most = Math.floor(
+    (length - width - (LEAST_BRICKS * module - joint) - begins + joint) / module + SAME,
+  );
+  const distance = line.number('distance') ?? length / 2;
+  const asked = line.word('side') === 'right' ? length - distance - width : distance;
+  const near = Math.min(
+    most,
+    Math.max(LEAST_BRICKS, Math.round((asked + joint - begins) / module)),
+  );
+  const clear = (bricks: number) =>
+    bricks >= LEAST_BRICKS &&
+    bricks <= most &&
+    !inTheWay({ from: at(bricks), width }, length, others, found);
+  for (let step = 0; step <= MOST_TRIED; step++)
+    for (const bricks of [near - step, near + step]) if (clear(bricks)) return at(bricks);
+  return undefined;
 }
 
 /** What is wrong with a place, in a sentence. */

@@ -22,7 +22,18 @@ export function cornerWall(
   env: Env,
 ): CornerWall {
   const inside = factsOf(block, env)!.line(side)?.word('faces') === 'inside';
-  return { out, side, begun, gives, inside };
+  return { out, side, begun, gives, inside, ground: groundAt({ block, side }, env) };
+}
+
+/** Which course of a wall stands on the ground at its end. */
+export function groundAt({ block, side }: WallEnd, env: Env): number {
+  const ground = wallAlone(block, env).laid?.plan.ground;
+  return ground?.at(side === 'left' ? 0 : -1)?.level ?? 0;
+}
+
+/** At a corner, whether one wall’s even courses lie level with the other’s odd ones. */
+export function isLifted(own: WallEnd, other: WallEnd, env: Env): boolean {
+  return (groundAt(own, env) - groundAt(other, env)) % 2 !== 0;
 }
 
 interface Solved {
@@ -91,6 +102,10 @@ function newPlacings(
     const { laid } = wallAlone(walls[wall]!.block, env);
     return laid?.plan.piers.some((p) => p.facts.line('projects')) ?? false;
   };
-  const placings = chooseChain({ walls: walls.length, closed, bonds, held });
+  const lifted = (wall: number) => {
+    const { block, side } = walls[wall]!;
+    return isLifted({ block, side: otherSide(side) }, walls[(wall + 1) % walls.length]!, env);
+  };
+  const placings = chooseChain({ walls: walls.length, closed, bonds, held, lifted });
   return new Map(walls.map((wall, i) => [wall.block, placings[i]!]));
 }

@@ -20,7 +20,7 @@ import { type LaidAlone, wallAlone } from './alone';
 import { SIDES } from './ends';
 import { levelCourses } from './level';
 import type { Chain, Neighbours } from './neighbours';
-import { cornerWall, placingsOf } from './placings';
+import { cornerWall, groundAt, isLifted, placingsOf } from './placings';
 import { type Standing, standingOf } from './standing';
 import { type Tee, teesOf } from './tees';
 
@@ -29,6 +29,9 @@ export interface Quoin {
   readonly side: Side;
   readonly other: SourceBlock;
   readonly otherSide: Side;
+  /** The course of this wall, and that of the other, that stands on the ground there. */
+  readonly ground: number;
+  readonly otherGround: number;
   /** The chain of walls comes into this wall here: each corner has one such end, and is told of there. */
   readonly comesIn: boolean;
   /** The other wall, as it would be laid alone. */
@@ -136,12 +139,20 @@ function quoinAt(
   if (!answer || !other) return undefined;
   const into = chain.walls.find((w) => w.block === block)!.side;
   const parity = side === into ? placing.in : placing.out;
-  const ends = { side, other: answer.block, otherSide: answer.side };
+  const ends = {
+    side,
+    other: answer.block,
+    otherSide: answer.side,
+    ground: groundAt({ block, side }, env),
+    otherGround: groundAt(answer, env),
+  };
   const quoin = { ...ends, with: other, comesIn: side === into };
   if (!levelCourses(alone.out, other.out)) return { ...quoin, bonded: false };
   const theirs = standingOf(answer.block, other, neighbours, env).out;
   const { begun } = placingsOf(chain, neighbours, env).get(answer.block)!;
   const own = cornerWall({ block, side }, standing.out, placing.begun, parity, env);
-  const across = cornerWall(answer, theirs, begun, parity === 0 ? 1 : 0, env);
+  const alike = isLifted({ block, side }, answer, env);
+  const gives = alike ? parity : parity === 0 ? 1 : 0;
+  const across = cornerWall(answer, theirs, begun, gives, env);
   return { ...quoin, bonded: bondsAt(own, across), way: wayAt(own, across) };
 }

@@ -1,13 +1,14 @@
 /** What there is to say of the ends of a wall that meet other walls. Each corner is told of once, at the wall that the chain comes into there. */
 import { quoinFaces } from '../../../findings/quoin-faces';
 import { quoinGauge } from '../../../findings/quoin-gauge';
+import { quoinRound } from '../../../findings/quoin-round';
 import { quoinTaken } from '../../../findings/quoin-taken';
 import { quoinUnanswered } from '../../../findings/quoin-unanswered';
 import { quoinUnbonded } from '../../../findings/quoin-unbonded';
 import type { Remark } from '../../../findings/remark';
 import { type BlockFacts, factsOf } from '../../../resolve/env';
 import type { LaidAlone } from './alone';
-import { claimsOf } from './ends';
+import { claimsOf, otherSide } from './ends';
 import type { Neighbours } from './neighbours';
 import { otherBonds } from './other-bonds';
 import type { Cornered, Quoin } from './quoins';
@@ -29,10 +30,24 @@ export function meetingRemarks(
 /** Told of a wall that cannot be laid yet, too. */
 export function unanswered(facts: BlockFacts, neighbours: Neighbours): Remark[] {
   const { block } = facts;
-  return claimsOf(block).flatMap(({ kind, side, wall }) => {
+  const open = claimsOf(block).flatMap(({ kind, side, wall }) => {
     if (kind !== 'quoin' || neighbours.answering({ block, side })) return [];
     return quoinUnanswered(facts.line(side)!, side, neighbours.named(wall)) ?? [];
   });
+  return [...open, ...closing(facts, neighbours)];
+}
+
+/** Told of the last wall of a round that starts with the first in the file. */
+function closing(facts: BlockFacts, neighbours: Neighbours): Remark[] {
+  const chain = neighbours.chainOf(facts.block);
+  const [first, last] = [chain?.walls[0], chain?.walls.at(-1)];
+  if (!chain?.closed || !first || last?.block !== facts.block) return [];
+  const { length } = chain.walls;
+  if (length >= 4 && length % 2 === 0) return [];
+  const side = otherSide(last.side);
+  const end = { line: facts.line(side)!, side };
+  const meets = { line: factsOf(first.block, facts.env)!.line(first.side)!, side: first.side };
+  return [quoinRound(facts, end, meets, length)];
 }
 
 function ofQuoin(quoin: Quoin, facts: BlockFacts, alone: LaidAlone): (Remark | undefined)[] {

@@ -19,6 +19,8 @@ export interface Tee {
   readonly bonded: boolean;
   /** What is wrong with where it is put, in a sentence. */
   readonly off?: string;
+  /** What is wrong is that it meets that wall elsewhere too: no other place would do. */
+  readonly twice?: boolean;
   /** Why it is not bonded though its line says so, in a sentence. */
   readonly unbonded?: string;
 }
@@ -36,19 +38,31 @@ export function teesOf(
     const laid = wallAlone(other, env).laid;
     if (!laid) return [];
     const distance = line.number('distance') ?? 0;
+    const twice = other === block ? undefined : metAlready(block, other, side);
     const off =
-      other === block ? 'A wall does not run into itself.' : offPlace(distance, alone, laid);
+      twice ??
+      (other === block ? 'A wall does not run into itself.' : offPlace(distance, alone, laid));
     const unbonded = bonded && !off ? whyNot(alone, laid) : undefined;
     const tee = { side, line, other, with: laid, distance };
     return [
       {
         ...tee,
         bonded: bonded && !off && !unbonded,
-        ...(off ? { off } : {}),
+        ...(off ? { off, twice: twice !== undefined } : {}),
         ...(unbonded ? { unbonded } : {}),
       },
     ];
   });
+}
+
+/** Straight walls at right angles meet once: one end of one, or a corner of both. */
+function metAlready(block: SourceBlock, other: SourceBlock, side: Side): string | undefined {
+  if (claimsOf(other).some((c) => c.kind === 'tee' && c.wall === block.name))
+    return `The wall ${other.name} is said to run into this one.`;
+  const mine = claimsOf(block).find((c) => c.side !== side && c.wall === other.name);
+  // Of two like lines the first holds.
+  if (!mine || (mine.kind === 'tee' && side === 'left')) return undefined;
+  return `The ${mine.side} end of this wall meets ${other.name} already.`;
 }
 
 /** It has to come against brickwork, all of its thickness. */

@@ -10,7 +10,8 @@ export const bands: PartOf = (masonry, plan, counts) => {
   const zones = zonesOf(masonry, plan).bands;
   const remarks = bandsOff(facts, zones, (line) => brickOf(line, env, line.origin), plan);
   const says = counts.bands.map(({ line, brick }) => {
-    const [first, last] = [line.number('first')!, line.number('last') ?? line.number('first')!];
+    const ends = [line.number('first')!, line.number('last') ?? line.number('first')!];
+    const [first, last] = [Math.min(...ends), Math.max(...ends)];
     const which = first === last ? `course ${first}` : `courses ${first} to ${last}`;
     return `Lay ${which} in ${brick.title}.`;
   });

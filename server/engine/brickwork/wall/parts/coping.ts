@@ -1,28 +1,30 @@
 /** What covers a wall and its piers: bricks on edge or on end, precast lengths, tiles under bricks on edge. */
-import { copingOverhang } from '../../../findings/coping-overhang';
+import { type CopingSeat, copingOverhang } from '../../../findings/coping-overhang';
 import type { Remark } from '../../../findings/remark';
 import { type Gang, taskHours } from '../../../labour/gang';
 import type { Term } from '../../../working/term';
 import { type CopingLaid, type CopingRun, countCoping } from '../../coping';
 import { copingBricks, copingTasks } from '../../coping-bricks';
 import { type CreasingCount, countCreasing } from '../../creasing-count';
-import type { Masonry } from '../../masonry';
-import type { PieceNeed, TaskNeed } from '../../needs';
+import { type Masonry, thicknessOf } from '../../masonry';
+import type { PieceNeed, TaskNeed, TopRun } from '../../needs';
 import { countPrecast, type Precast } from '../../precast';
 import { copingCorners } from '../coping-corners';
 import { highOf } from '../coping-height';
-import { creasingIn, wallRuns } from '../copings';
+import { creasingIn, madeFor, wallRuns } from '../copings';
 import { inputsOf } from '../counts';
 import { pierRuns } from '../pier-coping';
 import { decisionRemarks } from '../remarks';
 import type { WallPlan } from '../spec';
+import { overAll, topFaces } from '../top-faces';
 import type { Part, PartOf } from './part';
 
 export const coping: PartOf = (masonry, plan, counts, gang) => {
   const remarks: Remark[] = [];
   const over = wallRuns(masonry, plan, copingCorners(masonry, plan, counts));
   const own = counted(over, masonry, remarks);
-  const laid = [...own, ...counted(pierRuns(masonry, plan), masonry, remarks)];
+  const onPiers = counted(pierRuns(masonry, plan), masonry, remarks);
+  const laid = [...own, ...onPiers];
   remarks.push(...decisionRemarks(laid, masonry, plan, counts), ...overhang(masonry, plan));
   const inputs = inputsOf(masonry, plan);
   const bricks = copingBricks(laid, masonry, inputs);
@@ -42,7 +44,10 @@ export const coping: PartOf = (masonry, plan, counts, gang) => {
       ...tasksOf(precast, tiles, masonry, gang),
     ],
     remarks,
-    tops: [...(tiles?.tops ?? []), ...laid.map((each) => each.top)],
+    tops: [
+      ...onFaces([...(tiles?.tops ?? []), ...own.map((each) => each.top)], masonry, plan),
+      ...onPiers.map((each) => each.top),
+    ],
     does: cut ? ['cutting'] : [],
     high: highOf(masonry, plan),
   } satisfies Part;
@@ -54,8 +59,22 @@ function counted(runs: readonly CopingRun[], masonry: Masonry, remarks: Remark[]
 
 function overhang(masonry: Masonry, plan: WallPlan): Remark[] {
   const line = masonry.facts.line('coping');
-  const found = line && copingOverhang(line, plan.spec, masonry);
+  const made = line && madeFor(line, masonry, plan);
+  const found = made && copingOverhang(line, made, seatOf(masonry, plan), masonry);
   return found ? [found] : [];
+}
+
+function seatOf(masonry: Masonry, plan: WallPlan): CopingSeat {
+  const { unit, joints, thickness } = plan.spec;
+  const wall = overAll(masonry, plan);
+  const more = wall > thicknessOf(thickness, unit, joints.perpend);
+  return { wall, more, joint: joints.perpend };
+}
+
+/** Over a skin behind the face, and over courses that stand out before it. */
+function onFaces(tops: readonly TopRun[], masonry: Masonry, plan: WallPlan): TopRun[] {
+  const faces = topFaces(masonry, plan);
+  return tops.map((top) => ({ ...top, faces }));
 }
 
 function tilesUnder(

@@ -17,14 +17,17 @@ export const corners: PartOf = ({ env, facts }, _plan, { quoins }): Part | undef
   };
 };
 
-function joinOf({ side, other, otherSide, with: { out }, way }: Quoin, inside: boolean): WallJoin {
+function joinOf(quoin: Quoin, inside: boolean): WallJoin {
+  const { side, other, otherSide, with: met, way, ground, otherGround } = quoin;
   return {
     kind: 'quoin',
     side,
     wall: other.name ?? '',
     otherSide,
-    thickness: out.thickness,
+    thickness: met.out.thickness,
     inside,
+    ground,
+    otherGround,
     ...(way ? { givesWay: way.parity } : {}),
   };
 }

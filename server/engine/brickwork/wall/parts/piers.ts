@@ -2,6 +2,7 @@
 import { pierLow, pierSlight, piersApart } from '../../../findings/pier-stands';
 import type { Remark } from '../../../findings/remark';
 import { taskHours } from '../../../labour/gang';
+import type { PierPlan } from '../../../setting-out';
 import { named, sum } from '../../../working/term';
 import { coreConcrete } from '../../core';
 import { laidFrom } from '../../count';
@@ -14,7 +15,9 @@ import type { PartOf } from './part';
 export const piers: PartOf = (masonry, plan, _counts, gang) => {
   if (!plan.piers.length) return undefined;
   const from = laidFrom(masonry, inputsOf(masonry, plan));
-  const mixes = plan.piers.flatMap((p) => coreConcrete(p.facts, masonry.env, p.spec, from) ?? []);
+  const mixes = plan.piers.flatMap(
+    (p) => coreConcrete(p.facts, masonry.env, coredIn(p), from) ?? [],
+  );
   const litres = concreteIn(mixes);
   return {
     mixes,
@@ -26,6 +29,15 @@ export const piers: PartOf = (masonry, plan, _counts, gang) => {
     facts: { piers: plan.piers.flatMap((pier) => faceIn(pier, plan) ?? []) },
   };
 };
+
+/** What of it has a core: of a pier that is bonded into its wall, what stands above that. */
+function coredIn({ spec, attached }: PierFacts): PierPlan {
+  if (!attached) return spec;
+  const { apart: _, above, ...rest } = spec;
+  return above
+    ? { ...rest, plans: above.plans, apart: above.apart, courses: spec.courses - above.from }
+    : rest;
+}
 
 function concreteIn(mixes: readonly MixNeed[]) {
   const [first] = mixes;
@@ -50,7 +62,9 @@ function faceIn(pier: PierFacts, { spec }: WallPlan): WallPierFace | undefined {
   const y = attached ? 0 - attached.front * half : (through - depth) / 2;
   const coreHalves = attached ? 0 : (plan.laid?.coreHalves ?? 0) * courses;
   const at = { name, from, y, width, depth, base, courses };
-  return { ...at, attached: attached !== undefined, placed: laid.courses, coreHalves };
+  const { above } = pier.spec;
+  const free = above && { above: { from: above.from, placed: pier.above ?? [] } };
+  return { ...at, attached: attached !== undefined, placed: laid.courses, coreHalves, ...free };
 }
 
 function remarksOn(masonry: Masonry, plan: WallPlan): Remark[] {

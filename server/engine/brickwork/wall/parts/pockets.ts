@@ -1,42 +1,54 @@
-/** A wall block-bonded into standing work: the pockets that are cut there for its blocks of courses. */
+/** A wall bonded into standing work: the pockets and indents that are cut there for its courses. */
 import { exact } from '../../../../../shared/exact';
 import { taskHours } from '../../../labour/gang';
 import { defaultLine, type LineFacts } from '../../../resolve/env';
 import type { Side } from '../../../setting-out';
 import { counted, fact, product, sum, type Term } from '../../../working/term';
 import type { Masonry } from '../../masonry';
+import type { Figure } from '../../needs';
 import { sizeSaid } from '../../said';
 import { SIDES } from '../meet/ends';
 import type { WallPlan } from '../spec';
+import { indentsAt } from './indents';
 import type { Part, PartOf } from './part';
 
-export const pockets: PartOf = (masonry, plan, { blocks }, gang): Part | undefined => {
+export const pockets: PartOf = (masonry, plan, { blocks, out }, gang): Part | undefined => {
   const sides = SIDES.filter((side) => blocks[side] !== undefined);
-  if (!sides.length) return undefined;
   const cut = sides.map((side) => pocketsAt(side, blocks[side]!, masonry, plan));
-  const bricks = sum(
-    'Bricks cut out of standing work',
-    'bricks',
-    cut.map((c) => c.bricks),
-  );
-  const label = 'Cutting pockets in standing work';
+  const toothed = SIDES.filter((side) => masonry.facts.line(side)?.word('standing') === 'cut');
+  const indents = toothed.map((side) => indentsAt(side, masonry, plan, out));
+  if (!cut.length && !indents.length) return undefined;
+  const each = [...cut, ...indents].map((c) => c.bricks);
+  const bricks = sum('Bricks cut out of standing work', 'bricks', each);
+  const label = cut.length
+    ? 'Cutting pockets in standing work'
+    : 'Cutting indents in standing work';
   return {
     figures: [
-      {
-        key: 'pockets',
-        term: sum(
-          'Pockets in standing work',
-          '',
-          cut.map((c) => c.pockets),
-        ),
-      },
+      ...figureOf(
+        'pockets',
+        'Pockets in standing work',
+        cut.map((c) => c.pockets),
+      ),
+      ...figureOf(
+        'indents',
+        'Indents in standing work',
+        indents.map((c) => c.count),
+      ),
       { key: 'cut-out', term: bricks },
     ],
     tasks: [{ task: 'cut-out', hours: taskHours('cut-out', label, bricks, masonry.env, gang) }],
-    says: sides.map((side) => said(side, blocks[side]!, masonry, plan)),
+    says: [
+      ...sides.map((side) => said(side, blocks[side]!, masonry, plan)),
+      ...indents.map((each) => each.says),
+    ],
     does: ['cutting'],
   };
 };
+
+function figureOf(key: string, label: string, counts: readonly Term[]): Figure[] {
+  return counts.length ? [{ key, term: sum(label, '', counts) }] : [];
+}
 
 interface Cut {
   readonly pockets: Term;

@@ -1,7 +1,7 @@
 /** Walls that run into the face of another: the ties they take, and what is said of them. */
 
 import type { Remark } from '../../../findings/remark';
-import { teePlace, teeUnbonded } from '../../../findings/tee-place';
+import { teePlace, teeTwice, teeUnbonded } from '../../../findings/tee-place';
 import { defaultLine, factsOf } from '../../../resolve/env';
 import type { Masonry } from '../../masonry';
 import type { PieceNeed, WallJoin } from '../../needs';
@@ -25,7 +25,8 @@ export const tees: PartOf = (masonry, plan, { tees: all }): Part | undefined => 
   };
 };
 
-function remarkOn({ line, side, other, off, unbonded }: Tee): Remark[] {
+function remarkOn({ line, side, other, off, twice, unbonded }: Tee): Remark[] {
+  if (off && twice) return [teeTwice(line, side, other, off)];
   if (off) return [teePlace(line, side, other, off)];
   return unbonded ? [teeUnbonded(line, side, other, unbonded)] : [];
 }
@@ -43,11 +44,12 @@ function said({ other, bonded }: Tee, { env }: Masonry): string {
   return bonded ? `Bond it into the face of ${title}.` : `Tie it into the face of ${title}.`;
 }
 
-function joinOf({ side, other, with: { out } }: Tee): WallJoin {
+function joinOf({ side, other, distance, with: { out } }: Tee): WallJoin {
   return {
     kind: 'tee',
     side,
     wall: other.name ?? '',
+    distance,
     thickness: out.thickness,
     inside: false,
   };

@@ -31,15 +31,16 @@ export interface SkinEnd {
 
 export type SkinEnds = Readonly<Partial<Record<Side, SkinEnd>>>;
 
-export function skinEnds(own: Backing, quoins: readonly Quoin[]): SkinEnds {
-  return Object.fromEntries(quoins.map((quoin) => [quoin.side, skinEnd(own, quoin)]));
+/** @param gauge of the face that the skin stands behind, mm */
+export function skinEnds(own: Backing, gauge: number, quoins: readonly Quoin[]): SkinEnds {
+  return Object.fromEntries(quoins.map((quoin) => [quoin.side, skinEnd(own, gauge, quoin)]));
 }
 
 /**
  * Behind the other wall’s face and its cavity, where both skins are on the inner side of the corner; past the end of the wall
  * where both are on the outer. Against the other wall, or at its end, where that has no skin on the same side.
  */
-function skinEnd(own: Backing, quoin: Quoin): SkinEnd {
+function skinEnd(own: Backing, gauge: number, quoin: Quoin): SkinEnd {
   const { line, masonry } = own;
   const { side, otherSide, other, with: theirs } = quoin;
   const inside = factsOf(line.block, masonry.env)!.line(side)?.word('faces') === 'inside';
@@ -50,18 +51,28 @@ function skinEnd(own: Backing, quoin: Quoin): SkinEnd {
   const { cavity } = skin;
   const deep = skin.out.thickness;
   const inset = inside ? 0 - cavity - deep : theirs.out.thickness + cavity;
-  const way = wayBehind(own.out, skin.out, quoin);
+  const way = wayBehind(own.out, gauge, skin.out, quoin);
   if (way) return { inset, end: 'stopped', way };
   // Courses that are not level are not bonded: one skin runs through, the other butts against it.
   return quoin.comesIn ? { inset: inset + deep, end: 'butted' } : { inset, end: 'stopped' };
 }
 
 /** Courses run through in turn, counted from the ground at the corner. */
-function wayBehind(own: SettingOut, other: SettingOut, quoin: Quoin): GivingWay | undefined {
-  if (!levelCourses(own, other)) return undefined;
+function wayBehind(
+  own: SettingOut,
+  gauge: number,
+  other: SettingOut,
+  quoin: Quoin,
+): GivingWay | undefined {
   const ground = coursesAt(own, quoin.side)[0]?.from ?? 0;
   const theirs = coursesAt(other, quoin.otherSide);
-  const lift = ground - (theirs[0]?.from ?? 0);
+  const otherGround = theirs[0]?.from ?? 0;
+  // On ground that is no whole course of theirs skins begin higher: by as much in both, or they are not level.
+  const above = ground * own.gauge - quoin.ground * gauge;
+  const otherAbove = otherGround * other.gauge - quoin.otherGround * quoin.with.out.gauge;
+  if (!levelCourses(own, other) || Math.abs(above - otherAbove) > own.spec.joints.bed / 2)
+    return undefined;
+  const lift = ground - otherGround;
   const courses = theirs.map(({ from, to }) => ({ from: from + lift, to: to + lift }));
   const parity = ((ground + (quoin.comesIn ? 1 : 0)) % 2) as Parity;
   return { parity, by: other.thickness, courses };

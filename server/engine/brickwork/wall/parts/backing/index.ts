@@ -1,5 +1,6 @@
 /** A wall of two skins: a backing behind the face, and the ties that hold them together. */
 import { backingCourses } from '../../../../findings/backing-courses';
+import { cavityOff } from '../../../../findings/cavity';
 import { taskHours } from '../../../../labour/gang';
 import { tally } from '../../../../setting-out';
 import { type Gap, withGaps } from '../../../../working/term';
@@ -14,12 +15,12 @@ import { givenAway, type SkinEnds, skinEnds, turned } from './corners';
 import { type Backing, layBacking } from './lay';
 import { tiesFor } from './ties';
 
-export const backing: PartOf = (masonry, plan, { quoins }, gang) => {
+export const backing: PartOf = (masonry, plan, { quoins, out }, gang) => {
   const { facts, env } = masonry;
   if (!facts.line('backing')) return undefined;
   const straight = layBacking(masonry, plan);
   if (!straight) return unlaid(masonry);
-  const ends = skinEnds(straight, quoins);
+  const ends = skinEnds(straight, out.gauge, quoins);
   const laid = quoins.length ? { ...straight, out: turned(straight.out, ends) } : straight;
   const blocks = count(laid, masonry, plan, ends);
   const face = faceOf(laid);
@@ -38,7 +39,7 @@ export const backing: PartOf = (masonry, plan, { quoins }, gang) => {
       { key: 'backing', term: { ...blocks.bricks, label: 'In the backing' } },
       ...(ties ? [{ key: 'ties', term: ties.count }] : []),
     ],
-    remarks: backingCourses(laid, masonry, plan),
+    remarks: [...backingCourses(laid, masonry, plan), ...cavityOff(laid.line, masonry)],
     says: [said(laid, masonry, ties !== undefined)],
     facts: { backing: { settingOut: laid.out, behind: laid.cavity } },
   };

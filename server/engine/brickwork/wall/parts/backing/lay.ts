@@ -52,9 +52,20 @@ export function layBacking(masonry: Masonry, plan: WallPlan): Backing | undefine
       top: step.bottom === 0 ? levels.up('a step of the ground', step.top) : courses,
     })),
   };
-  const perpend = spec.joints.perpend;
-  const cavity = line.number('cavity') ?? perpend;
+  const cavity = cavityOf(line, spec.joints.perpend);
   return { line, masonry: own, out: setOut(behind), cavity, off: levels.off };
+}
+
+/** Without a cavity there is a joint between the two. */
+function cavityOf(line: LineFacts, perpend: number): number {
+  return line.number('cavity') ?? perpend;
+}
+
+/** Mm from the back of the face to the back of the skin behind it; 0 where there is none, or none whose unit is known. */
+export function deepBehind(masonry: Masonry, perpend: number): number {
+  const line = masonry.facts.line('backing');
+  const unit = line && brickOf(line, masonry.env, line.origin).size;
+  return unit ? cavityOf(line, perpend) + unit.width : 0;
 }
 
 /** Its brick or block, its own joints, the wall's mix. */
