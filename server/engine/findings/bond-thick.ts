@@ -14,7 +14,9 @@ export function bondThick(facts: BlockFacts, halves: number, env: Env): Remark |
     .names('bond')
     .filter((name) => suits(factsNamed(env, 'bond', name)!, halves));
   const collar =
-    halves === 2 ? ' Its leaves are parted by one upright joint from end to end, and need ties.' : '';
+    halves === 2
+      ? ' Its leaves are parted by one upright joint from end to end, and need ties.'
+      : '';
   const message = `${bond.title} is given for ${listed(thicknesses)}, and this wall is ${said(halves / 2)} thick.${collar} ${others.length ? `For this thickness there ${others.length > 1 ? 'are' : 'is'} ${listed(others, 'and')}.` : ''}`;
   const own = facts.line('bond');
   const ways: RemarkWay[] = others.map((name) => wayTo(name, own, facts));
