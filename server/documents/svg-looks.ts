@@ -36,6 +36,7 @@ export const LOOKS: Record<Ink, Look> = {
   cap: { fill: '#d6d6d6', line: '#333', weight: 0.25, hatch: 'hatch-dots' },
   ground: { fill: 'none', line: '#222', weight: 0.6 },
   dpc: { fill: 'none', line: '#111', weight: 0.5, dash: '2.2 0.9' },
+  movement: { fill: 'none', line: '#111', weight: 0.6, dash: '0.7 0.7' },
   course: { fill: 'none', line: '#9a8478', weight: 0.1 },
   core: { fill: '#ececec', line: '#777', weight: 0.1, hatch: 'hatch-dots' },
   precast: { fill: '#d6d6d6', line: '#333', weight: 0.25 },

@@ -12,8 +12,11 @@ function rising(positions: readonly number[], low: number, high: number): number
 
 /** Below the wall: each run, opening and pier, the same from the left end on, and over all. */
 export function lengthChains(out: SettingOut, left: number, right: number): Chain[] {
-  const { openings, piers } = out.spec;
-  const fixed = [...openings, ...piers].flatMap(({ from, width }) => [from, from + width]);
+  const { openings, piers, movement = [] } = out.spec;
+  const fixed = [...openings, ...piers, ...movement].flatMap(({ from, width }) => [
+    from,
+    from + width,
+  ]);
   const stops = rising(fixed, left, right);
   const overAll: Chain = { side: 'below', form: 'between', stops: [left, right] };
   if (stops.length === 2) return [overAll];

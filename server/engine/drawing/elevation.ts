@@ -6,7 +6,7 @@ import type { Topping } from './coping';
 import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTops } from './coping';
 import { heightChain, lengthChains } from './dimensions';
 import { shapeKeys, shapesIn } from './face-shapes';
-import { keysOf } from './keys';
+import { keysOf, movementKey } from './keys';
 import { lengthOn, type Units, withUnit } from './lengths';
 import { mirrored } from './mirrored';
 import type { Box, Drawing } from './model';
@@ -19,7 +19,7 @@ import {
   projectionLabels,
   withProjections,
 } from './projections';
-import { groundAndDpc, openingMarks } from './things';
+import { groundAndDpc, movementMarks, openingMarks } from './things';
 import type { View, Visible } from './view';
 import { clip, viewOf } from './view';
 
@@ -117,6 +117,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
   const extent = extentOf(boxes, view);
   const shapes = shapesIn(view, options.shapes ?? []);
   const strokes = things.flatMap((thing) => thing.strokes);
+  const moving = movementMarks(view);
   const names = things.flatMap((thing) => thing.labels);
   return {
     title: options.title,
@@ -125,7 +126,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
     extent,
     boxes,
     shapes,
-    strokes: [...strokes, ...groundAndDpc(view, options.dpc)],
+    strokes: [...strokes, ...moving, ...groundAndDpc(view, options.dpc)],
     labels: [
       ...bricks.labels,
       ...piers.labels,
@@ -140,6 +141,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
     rod: { gauge: out.gauge, courses: view.to, every: 4 },
     keys: [
       ...keysOf(boxes, options.dpc !== undefined, units),
+      ...movementKey(moving),
       ...bandKeys(boxes, options.bands ?? []),
       ...projectionKeys(projections, units),
       ...shapeKeys(shapes, toppingKeys(toppings)),

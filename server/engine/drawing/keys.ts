@@ -1,5 +1,5 @@
 import { lengthOn, type Units, withUnit } from './lengths';
-import type { Box, Key, Style } from './model';
+import type { Box, Key, Stroke, Style } from './model';
 
 const WORDS: [Style, string][] = [
   ['stretcher', 'stretcher'],
@@ -31,6 +31,11 @@ function cutKey(boxes: readonly Box[], units: Units): Key[] {
 export function pieceWords(boxes: readonly Box[]): Key[] {
   const used = new Set(boxes.map((box) => box.style));
   return WORDS.filter(([style]) => used.has(style)).map(([style, text]) => ({ style, text }));
+}
+
+/** For joints that let a wall move, where there are any. */
+export function movementKey(strokes: readonly Stroke[]): Key[] {
+  return strokes.length > 0 ? [{ style: 'movement', text: 'movement joint' }] : [];
 }
 
 /** What each style in a drawing stands for, in a fixed order, and only those it has. */

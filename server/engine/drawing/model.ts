@@ -20,6 +20,7 @@ export type Style =
   | 'cap'
   | 'ground'
   | 'dpc'
+  | 'movement'
   | 'course'
   | 'core'
   | 'precast'

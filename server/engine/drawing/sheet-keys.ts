@@ -31,7 +31,7 @@ function placeKeys(keys: readonly Key[], paper: Paper): Placed[] {
 
 function swatch({ style }: Key, x: number, y: number): Mark {
   const middle = y - SWATCH.height / 2 + 0.4;
-  if (style === 'dpc')
+  if (style === 'dpc' || style === 'movement')
     return {
       kind: 'line',
       ink: style,

@@ -62,3 +62,14 @@ export function pierMarks(view: View, drawn: ReadonlySet<string> = new Set()): T
     return onBox(view, box, name, ruled);
   });
 }
+
+/** Joints that let the wall move: a line up the middle of each, as high as the wall stands there. */
+export function movementMarks(view: View): Stroke[] {
+  const { gauge, spec } = view.out;
+  return (spec.movement ?? []).flatMap(({ from, width }): Stroke[] => {
+    const x = from + width / 2;
+    const to = Math.min(view.to, spec.courses);
+    if (x < view.left || x > view.right || to <= view.from) return [];
+    return [{ style: 'movement', from: { x, y: view.from * gauge }, to: { x, y: to * gauge } }];
+  });
+}
