@@ -10,7 +10,7 @@ import {
   toSheets,
   wallPlans,
 } from '../../server/engine/drawing';
-import { textWidth } from '../../server/engine/drawing/paper';
+import { textWidth } from '../../server/engine/drawing/sheet/paper';
 import { setOut } from '../../server/engine/setting-out';
 import { coordinatedWall } from '../setting-out/arbitrary';
 import { wall } from '../setting-out/fixtures';

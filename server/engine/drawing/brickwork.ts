@@ -1,8 +1,8 @@
 import { bricksOf, piecesIn } from './bricks';
 import { lengthOn, type Units } from './lengths';
 import type { Box, Label } from './model';
-import type { View } from './view';
-import { clip, eachSegment } from './view';
+import type { View } from './sheet/view';
+import { clip, eachSegment } from './sheet/view';
 
 /** Height of the letters on a cut, mm on paper. */
 const SMALL = 1.8;

@@ -1,7 +1,7 @@
 import { lengthOn, type Units } from './lengths';
 import type { Chain, Drawing } from './model';
-import type { Mark, Place } from './paper';
-import { ROOM, textWidth } from './paper';
+import type { Mark, Place } from './sheet/paper';
+import { ROOM, textWidth } from './sheet/paper';
 
 const SIZE = 2.5;
 /** Half the length of a tick, mm on paper. */

@@ -1,8 +1,8 @@
 /** Piers in a face, brick by brick, from their plans. */
 import type { CoursePlan, PlacedPiece, UnitSize } from '../setting-out';
-import { cutLabel } from './coping';
 import type { Units } from './lengths';
 import type { Box, Style } from './model';
+import { cutLabel } from './top/coping';
 
 /** A pier by its plans: its courses in turn from its lowest, over and over. */
 export interface PlacedPier {

@@ -1,10 +1,10 @@
 import type { CoursePlan, PierPlan, UnitSize } from '../setting-out';
-import type { Topping } from './coping';
-import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTops } from './coping';
 import { keysOf } from './keys';
 import { lengthOn, type Units, withUnit } from './lengths';
 import type { Box, Drawing, Stroke } from './model';
 import { pierBricks } from './pier-bricks';
+import type { Topping } from './top/coping';
+import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTops } from './top/coping';
 
 export interface PierOptions {
   /** The course a damp-proof course lies under, or that the bricks that make one reach up to. */

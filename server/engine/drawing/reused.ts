@@ -1,7 +1,7 @@
 /** Brickwork built again, in which bricks that came down are laid beside new ones. */
 
 import type { SettingOut } from '../setting-out';
-import { type ElevationOptions, elevation } from './elevation';
+import { type ElevationOptions, elevation } from './face/elevation';
 import type { Box, Drawing, Style } from './model';
 
 /** Bricks that are laid whole: what is cut is counted by its length, and marked like any cut. */

@@ -1,9 +1,9 @@
 import { levelAt, topOf } from '../setting-out';
 import type { Box, Label, Stroke, Style } from './model';
-import type { View } from './view';
-import { clip } from './view';
+import type { View } from './sheet/view';
+import { clip } from './sheet/view';
 
-export { groundAndDpc } from './ground';
+export { groundAndDpc } from './face/ground';
 
 /** Height of the letters of a name, mm on paper. */
 const NAME = 3;

@@ -1,6 +1,6 @@
 import type { Drawing, Label } from './model';
-import type { Mark, Place } from './paper';
-import { textWidth } from './paper';
+import type { Mark, Place } from './sheet/paper';
+import { textWidth } from './sheet/paper';
 
 /** A label where there is room for it: level, else turned, else not at all. */
 function labelMark({ text, x, y, size, room, align = 'middle' }: Label, place: Place): Mark[] {

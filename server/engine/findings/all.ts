@@ -8,7 +8,7 @@ import { bondUnsound } from './bond-unsound';
 import { cautions } from './cautions';
 import { checkBlock, namesTwice, type WorkNames } from './checks';
 import { editionMissing, editionUnknown, jobTwice, libraryAssumed } from './files';
-import { incomplete } from './gaps';
+import { incomplete } from './fit/gaps';
 import { headOrigin, type Remark, toFinding } from './remark';
 import { stagesOff } from './stages';
 

@@ -6,13 +6,13 @@
 import type { ReadLine } from '../../../grammar/read/values';
 import type { Finding } from '../../../shared/finding';
 import type { Work } from '../brickwork/needs';
-import { workPier } from '../brickwork/pier';
+import { workPier } from '../brickwork/pier/pier';
 import { workRepair } from '../brickwork/repair';
 import { type ToldOf, toldOfWall, workWall } from '../brickwork/wall';
 import { besideOf } from '../brickwork/wall/meet/beside';
 import { Neighbours } from '../brickwork/wall/meet/neighbours';
 import { findingsOf } from '../findings/all';
-import { freeStanding } from '../findings/free-standing';
+import { freeStanding } from '../findings/piers/free-standing';
 import type { Remark } from '../findings/remark';
 import { type Gang, gangOf } from '../labour/gang';
 import { lostIn, withLost } from '../price/lost';

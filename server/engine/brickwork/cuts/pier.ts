@@ -1,9 +1,9 @@
 /** What is to be cut for a pier that stands alone. */
 import { cutsInPier, type PierPlan } from '../../setting-out';
-import type { CopingBricks } from '../coping-bricks';
 import type { Counted } from '../count';
 import { brickOf } from '../goods';
 import type { Masonry } from '../masonry';
+import type { CopingBricks } from '../tops/coping-bricks';
 import { type CutPart, cutPart } from './sheet';
 
 interface Counts {

@@ -1,10 +1,10 @@
 /** Mending of standing work: taken down and built again, bricks cut out, joints raked and pointed, coping laid again. */
 import { Decimal, exact } from '../../../../shared/exact';
 import { showNumber } from '../../../../shared/show';
-import { decisionFor } from '../../findings/fit';
-import { idleFits } from '../../findings/fit-idle';
-import { gaugeOff, gaugeRun, gaugeSettled } from '../../findings/gauge-off';
-import { type Named, othersThatKeep } from '../../findings/gauge-ways';
+import { decisionFor } from '../../findings/fit/fit';
+import { idleFits } from '../../findings/fit/fit-idle';
+import { gaugeOff, gaugeRun, gaugeSettled } from '../../findings/fit/gauge-off';
+import { type Named, othersThatKeep } from '../../findings/fit/gauge-ways';
 import { repairIdle } from '../../findings/idle';
 import type { Remark } from '../../findings/remark';
 import { type Gang, taskHours } from '../../labour/gang';

@@ -1,6 +1,6 @@
 /** A wall or a pier that says a gauge of its own: it was measured off something that stands. */
-import { gaugeOff, gaugeRun } from '../../findings/gauge-off';
-import { othersThatKeep } from '../../findings/gauge-ways';
+import { gaugeOff, gaugeRun } from '../../findings/fit/gauge-off';
+import { othersThatKeep } from '../../findings/fit/gauge-ways';
 import type { Remark } from '../../findings/remark';
 import type { Term } from '../../working/term';
 import { limitsOf, type Masonry } from '../masonry';

@@ -1,6 +1,6 @@
 /** Bricks and mortar of a wall and the piers in it, the damp course apart. */
 import { exact } from '../../../../shared/exact';
-import type { WallRun } from '../../findings/fit-run';
+import type { WallRun } from '../../findings/fit/fit-run';
 import type { LineFacts } from '../../resolve/env';
 import { type Bats, type SettingOut, sumTallies, type Tally } from '../../setting-out';
 import { fact, type Term } from '../../working/term';
@@ -8,14 +8,14 @@ import { type Counted, countBricks, heightTerms } from '../count';
 import { batsOf } from '../cuts/bats';
 import { type Brick, brickOf } from '../goods';
 import type { Masonry } from '../masonry';
-import { sideTerms } from '../plan-terms';
+import { sideTerms } from '../pier/plan-terms';
 import { coursesText } from './courses-text';
 import { withoutWedges } from './heads/let-in';
 import type { LaidAlone } from './meet/alone';
 import { cornerTerms, movementTerms } from './meet/inputs';
 import type { Cornered, Quoin } from './meet/quoins';
 import { quoinText } from './meet/told';
-import { piersText } from './piers-text';
+import { piersText } from './piers/piers-text';
 import type { WallPlan } from './spec';
 import { type BandZones, dpcCourses, tallyPiers, tallyZones, type Zone, zonesOf } from './zones';
 

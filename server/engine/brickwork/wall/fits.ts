@@ -1,7 +1,7 @@
 /** Each stretch of a wall between fixed points, as the reader knows it, and the lines that would move its ends. */
 
-import { decisionFor } from '../../findings/fit';
-import { bondBroken, runUnfit, type WallRun } from '../../findings/fit-run';
+import { decisionFor } from '../../findings/fit/fit';
+import { bondBroken, runUnfit, type WallRun } from '../../findings/fit/fit-run';
 import type { Remark, RemarkWay } from '../../findings/remark';
 import type { LineFacts } from '../../resolve/env';
 import {

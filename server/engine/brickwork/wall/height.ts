@@ -1,8 +1,8 @@
 /** A height said in courses, or as a length that is tried in whole courses. */
 
-import { decisionFor } from '../../findings/fit';
-import { heightUnfit } from '../../findings/fit-height';
-import type { Decidable } from '../../findings/fit-idle';
+import { decisionFor } from '../../findings/fit/fit';
+import { heightUnfit } from '../../findings/fit/fit-height';
+import type { Decidable } from '../../findings/fit/fit-idle';
 import type { Remark } from '../../findings/remark';
 import type { BlockFacts } from '../../resolve/env';
 import { type Fit, fitHeight, type JointWay } from '../../setting-out';

@@ -7,7 +7,6 @@ import type { Env } from '../../resolve/env';
 import { mostCourses, sumTallies } from '../../setting-out';
 import { fact, type Gap, sum, type Term, withGaps } from '../../working/term';
 import type { SourceBlock } from '../../workspace/source';
-import { capsOf, capTop } from '../cap';
 import { type Counted, laidFrom, mortarOf } from '../count';
 import type { Masonry } from '../masonry';
 import type {
@@ -21,6 +20,7 @@ import type {
   Work,
   WorkFacts,
 } from '../needs';
+import { capsOf, capTop } from '../tops/cap';
 import { countWall, inputsOf, type WallCounts } from './counts';
 import { wallCuts } from './cuts';
 import { wallFigures } from './figures';
@@ -35,7 +35,7 @@ import type { Part, PartBricks } from './parts/part';
 import { wallRemarks } from './remarks';
 import { sayWall } from './says';
 import type { WallPlan } from './spec';
-import { wallFooting } from './stepped-footing';
+import { wallFooting } from './tops/stepped-footing';
 
 /** `neighbours` are the walls of the job that it may meet. */
 export function workWall(

@@ -1,22 +1,23 @@
 /** What there is to say of a wall beside its counts: what stands in the way, what does not work, what is not safe. */
-import { capOverhang } from '../../findings/cap-overhang';
+
 import { dpcOff } from '../../findings/dpc';
-import { idleFits } from '../../findings/fit-idle';
+import { idleFits } from '../../findings/fit/fit-idle';
+import { openingWidth } from '../../findings/heads/opening-width';
 import { higherThanALift } from '../../findings/lift';
-import { openingWidth } from '../../findings/opening-width';
 import { perpendsAligned } from '../../findings/perpends-aligned';
 import type { Remark } from '../../findings/remark';
+import { capOverhang } from '../../findings/tops/cap-overhang';
 import { standInEachOther } from '../../findings/wall';
 import type { BlockFacts } from '../../resolve/env';
 import { mostCourses } from '../../setting-out';
-import type { CopingLaid } from '../coping';
 import type { Masonry } from '../masonry';
 import { besideRun, besideStanding } from '../standing/beside';
+import type { CopingLaid } from '../tops/coping';
 import type { WallCounts } from './counts';
 import { remarkOnRuns } from './fits';
 import { heightRun } from './height';
 import type { WallPlan } from './spec';
-import { footingRemarks } from './stepped-footing';
+import { footingRemarks } from './tops/stepped-footing';
 
 export function wallRemarks(masonry: Masonry, plan: WallPlan, counts: WallCounts): Remark[] {
   const { facts, env } = masonry;

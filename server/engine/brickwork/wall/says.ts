@@ -4,8 +4,8 @@ import { type BlockFacts, type Env, factsNamed } from '../../resolve/env';
 import { type Level, levelAt, mostCourses, type Thickness } from '../../setting-out';
 import type { Masonry } from '../masonry';
 import { dampSaid, footingSaid, highSaid, lengthSaid, planSaid, sizeSaid } from '../said';
-import { highOf, pierHigh } from './coping-height';
 import type { OpeningFacts, PierFacts, WallPlan } from './spec';
+import { highOf, pierHigh } from './tops/coping-height';
 
 const THICK: Readonly<Record<Thickness, string>> = {
   1: 'half a brick',

@@ -23,15 +23,15 @@ import {
   type WallSpec,
 } from '../../setting-out';
 import { fact, type Gap } from '../../working/term';
-import { asHigh } from '../core';
 import { jointsIn, limitsOf, type Masonry } from '../masonry';
-import { type Plan, planOf } from '../plan';
+import { asHigh } from '../pier/core';
+import { type Plan, planOf } from '../pier/plan';
 import { bondNamedIn, halvesSetOut, whyNoBond } from './bond';
 import { type Head, headsOf } from './heads/head';
 import { type Height, heightIn } from './height';
 import { endKind } from './meet/ends';
 import { type MovementJoint, movementIn } from './meet/movement';
-import { type Stepped, steppedIn } from './steps';
+import { type Stepped, steppedIn } from './tops/steps';
 
 export interface OpeningFacts {
   readonly facts: BlockFacts;

@@ -1,5 +1,5 @@
 /** An arch over an opening: struck from its line, with its rings. */
-import { decisionFor } from '../../../findings/fit';
+import { decisionFor } from '../../../findings/fit/fit';
 import { defaultLine, type LineFacts } from '../../../resolve/env';
 import {
   type Arch,

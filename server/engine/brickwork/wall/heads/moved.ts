@@ -1,6 +1,6 @@
 /** Ways out of a row over or under an opening that does not work: another width, another bearing. */
 
-import { lastOwnLine } from '../../../findings/fit';
+import { lastOwnLine } from '../../../findings/fit/fit';
 import type { RemarkWay } from '../../../findings/remark';
 import { lineAfter } from '../../../findings/remark';
 import type { LengthWay } from '../../../setting-out';

@@ -1,7 +1,7 @@
 /** Whether what spans an opening has room: under the wall's top, between its ends, clear of piers, openings and one another. */
-import { bearsOnNothing } from '../../../findings/bearing-short';
-import { headClash } from '../../../findings/head-clash';
-import { headRoom } from '../../../findings/head-room';
+import { bearsOnNothing } from '../../../findings/heads/bearing-short';
+import { headClash } from '../../../findings/heads/head-clash';
+import { headRoom } from '../../../findings/heads/head-room';
 import type { Remark } from '../../../findings/remark';
 import type { Head } from './head';
 import { type Site, topOver, type Zone } from './site';

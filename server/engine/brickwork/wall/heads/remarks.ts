@@ -1,17 +1,18 @@
 /** What there is to say of what spans an opening. */
-import { archJoint } from '../../../findings/arch-joint';
-import { archRise } from '../../../findings/arch-rise';
-import { archThin } from '../../../findings/arch-thin';
-import { bearingShort } from '../../../findings/bearing-short';
-import { headUnfit } from '../../../findings/fit-head';
-import { type Decidable, idleFits } from '../../../findings/fit-idle';
-import { type HighThing, headHeight } from '../../../findings/head-height';
-import { headMissing } from '../../../findings/head-missing';
-import { headSize } from '../../../findings/head-size';
-import { headSpan } from '../../../findings/head-span';
-import { headUnsupported } from '../../../findings/head-unsupported';
+
+import { type Decidable, idleFits } from '../../../findings/fit/fit-idle';
+import { archJoint } from '../../../findings/heads/arch-joint';
+import { archRise } from '../../../findings/heads/arch-rise';
+import { archThin } from '../../../findings/heads/arch-thin';
+import { bearingShort } from '../../../findings/heads/bearing-short';
+import { headUnfit } from '../../../findings/heads/fit-head';
+import { type HighThing, headHeight } from '../../../findings/heads/head-height';
+import { headMissing } from '../../../findings/heads/head-missing';
+import { headSize } from '../../../findings/heads/head-size';
+import { headSpan } from '../../../findings/heads/head-span';
+import { headUnsupported } from '../../../findings/heads/head-unsupported';
+import { lintelNarrow } from '../../../findings/heads/lintel-narrow';
 import { headIdle } from '../../../findings/idle';
-import { lintelNarrow } from '../../../findings/lintel-narrow';
 import type { Remark, RemarkWay } from '../../../findings/remark';
 import { lengthText, sizeText } from '../../lengths';
 import { MOST_RINGS } from './arch';

@@ -1,5 +1,5 @@
 /** A row of bricks set upright between two points: soldiers or bricks on edge over an opening, bricks on edge at its foot. */
-import { decisionFor, type RunInText } from '../../../findings/fit';
+import { decisionFor, type RunInText } from '../../../findings/fit/fit';
 import type { LineFacts } from '../../../resolve/env';
 import { type CutWay, type Fit, fitRun, type JointWay } from '../../../setting-out';
 import type { OpeningFacts } from '../spec';

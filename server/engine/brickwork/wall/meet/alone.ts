@@ -1,13 +1,13 @@
 /** A wall as it would be laid if it met no other. Kept for as long as its block and what it is worked out in are the same. */
-import type { WallRun } from '../../../findings/fit-run';
+import type { WallRun } from '../../../findings/fit/fit-run';
 import type { Remark } from '../../../findings/remark';
 import { type Env, factsOf } from '../../../resolve/env';
 import { type SettingOut, setOut, type WallSpec } from '../../../setting-out';
 import type { Gap } from '../../../working/term';
 import type { SourceBlock } from '../../../workspace/source';
 import { type Masonry, masonryOf } from '../../masonry';
-import { type Attached, attachedIn } from '../attached';
 import { asLaid, decidedRuns, runsOf } from '../fits';
+import { type Attached, attachedIn } from '../piers/attached';
 import { planWall, type WallPlan } from '../spec';
 
 /** What could be laid of it. */

@@ -1,5 +1,5 @@
 /** Movement joints of a wall, from its lines. */
-import { movementPlace } from '../../../findings/movement-place';
+import { movementPlace } from '../../../findings/junctions/movement-place';
 import type { Remark } from '../../../findings/remark';
 import { tooMany } from '../../../findings/wall';
 import { defaultLine, type LineFacts } from '../../../resolve/env';

@@ -1,5 +1,5 @@
 /** Bonds in which two walls that meet at a corner could both be built so that it bonds. */
-import type { OtherBond } from '../../../findings/quoin-unbonded';
+import type { OtherBond } from '../../../findings/junctions/quoin-unbonded';
 import { type BlockFacts, factsNamed } from '../../../resolve/env';
 import {
   type BondPattern,

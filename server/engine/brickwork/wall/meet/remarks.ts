@@ -1,10 +1,10 @@
 /** What there is to say of the ends of a wall that meet other walls. Each corner is told of once, at the wall that the chain comes into there. */
-import { quoinFaces } from '../../../findings/quoin-faces';
-import { quoinGauge } from '../../../findings/quoin-gauge';
-import { quoinRound } from '../../../findings/quoin-round';
-import { quoinTaken } from '../../../findings/quoin-taken';
-import { quoinUnanswered } from '../../../findings/quoin-unanswered';
-import { quoinUnbonded } from '../../../findings/quoin-unbonded';
+import { quoinFaces } from '../../../findings/junctions/quoin-faces';
+import { quoinGauge } from '../../../findings/junctions/quoin-gauge';
+import { quoinRound } from '../../../findings/junctions/quoin-round';
+import { quoinTaken } from '../../../findings/junctions/quoin-taken';
+import { quoinUnanswered } from '../../../findings/junctions/quoin-unanswered';
+import { quoinUnbonded } from '../../../findings/junctions/quoin-unbonded';
 import type { Remark } from '../../../findings/remark';
 import { type BlockFacts, factsOf } from '../../../resolve/env';
 import type { LaidAlone } from './alone';

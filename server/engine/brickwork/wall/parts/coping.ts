@@ -1,22 +1,23 @@
 /** What covers a wall and its piers: bricks on edge or on end, precast lengths, tiles under bricks on edge. */
-import { type CopingSeat, copingOverhang } from '../../../findings/coping-overhang';
+
 import type { Remark } from '../../../findings/remark';
+import { type CopingSeat, copingOverhang } from '../../../findings/tops/coping-overhang';
 import { type Gang, taskHours } from '../../../labour/gang';
 import type { Term } from '../../../working/term';
-import { type CopingLaid, type CopingRun, countCoping } from '../../coping';
-import { copingBricks, copingTasks } from '../../coping-bricks';
-import { type CreasingCount, countCreasing } from '../../creasing-count';
 import { type Masonry, thicknessOf } from '../../masonry';
 import type { PieceNeed, TaskNeed, TopRun } from '../../needs';
-import { countPrecast, type Precast } from '../../precast';
-import { copingCorners } from '../coping-corners';
-import { highOf } from '../coping-height';
-import { creasingIn, madeFor, wallRuns } from '../copings';
+import { type CopingLaid, type CopingRun, countCoping } from '../../tops/coping';
+import { copingBricks, copingTasks } from '../../tops/coping-bricks';
+import { type CreasingCount, countCreasing } from '../../tops/creasing-count';
+import { countPrecast, type Precast } from '../../tops/precast';
 import { inputsOf } from '../counts';
-import { pierRuns } from '../pier-coping';
+import { pierRuns } from '../piers/pier-coping';
 import { decisionRemarks } from '../remarks';
 import type { WallPlan } from '../spec';
-import { overAll, topFaces } from '../top-faces';
+import { copingCorners } from '../tops/coping-corners';
+import { highOf } from '../tops/coping-height';
+import { creasingIn, madeFor, wallRuns } from '../tops/copings';
+import { overAll, topFaces } from '../tops/top-faces';
 import type { Part, PartOf } from './part';
 
 export const coping: PartOf = (masonry, plan, counts, gang) => {

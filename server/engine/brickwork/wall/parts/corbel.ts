@@ -1,9 +1,10 @@
 /** Courses laid out over one another at the top: the same bricks, held against how far they may go. */
-import { corbelFar } from '../../../findings/corbel';
+
 import type { Remark } from '../../../findings/remark';
+import { corbelFar } from '../../../findings/tops/corbel';
 import type { FaceArea } from '../../needs';
 import { sizeSaid } from '../../said';
-import { areasIn } from '../projecting';
+import { areasIn } from '../piers/projecting';
 import type { WallPlan } from '../spec';
 import type { PartOf } from './part';
 

@@ -1,6 +1,6 @@
 /** Movement joints: what is bought for them, and lengths of wall that want one. */
 import { exact } from '../../../../../shared/exact';
-import { movementMissing, type WallLength } from '../../../findings/movement-missing';
+import { movementMissing, type WallLength } from '../../../findings/junctions/movement-missing';
 import type { Remark } from '../../../findings/remark';
 import { defaultLine, type Env, factsNamed, type LineFacts } from '../../../resolve/env';
 import { counted, fact, missing, quotient, type Term, up } from '../../../working/term';

@@ -1,13 +1,13 @@
 /** Piers of a wall beside their bricks: concrete in their cores, where their pieces lie, and how they ought to stand. */
-import { pierLow, pierSlight, piersApart } from '../../../findings/pier-stands';
+import { pierLow, pierSlight, piersApart } from '../../../findings/piers/pier-stands';
 import type { Remark } from '../../../findings/remark';
 import { taskHours } from '../../../labour/gang';
 import type { PierPlan } from '../../../setting-out';
 import { named, sum } from '../../../working/term';
-import { coreConcrete } from '../../core';
 import { laidFrom } from '../../count';
 import type { Masonry } from '../../masonry';
 import type { MixNeed, WallPierFace } from '../../needs';
+import { coreConcrete } from '../../pier/core';
 import { inputsOf } from '../counts';
 import type { PierFacts, WallPlan } from '../spec';
 import type { PartOf } from './part';

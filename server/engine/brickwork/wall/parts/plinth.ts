@@ -1,5 +1,5 @@
 /** A plinth: the lowest courses thicker than the wall by so many rows of stretchers. */
-import { plinthOff } from '../../../findings/plinth';
+import { plinthOff } from '../../../findings/tops/plinth';
 import { taskHours } from '../../../labour/gang';
 import type { LineFacts } from '../../../resolve/env';
 import {
@@ -15,7 +15,7 @@ import { jointsIn, type Masonry } from '../../masonry';
 import type { FaceProjection } from '../../needs';
 import { sizeSaid } from '../../said';
 import { inputsOf } from '../counts';
-import { areasIn } from '../projecting';
+import { areasIn } from '../piers/projecting';
 import type { WallPlan } from '../spec';
 import { tallyZones } from '../zones';
 import type { PartOf } from './part';

@@ -1,7 +1,7 @@
 /** Walls that run into the face of another: the ties they take, and what is said of them. */
 
+import { teePlace, teeTwice, teeUnbonded } from '../../../findings/junctions/tee-place';
 import type { Remark } from '../../../findings/remark';
-import { teePlace, teeTwice, teeUnbonded } from '../../../findings/tee-place';
 import { defaultLine, factsOf } from '../../../resolve/env';
 import type { Masonry } from '../../masonry';
 import type { PieceNeed, WallJoin } from '../../needs';

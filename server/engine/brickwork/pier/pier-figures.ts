@@ -1,0 +1,28 @@
+/** The figures of piers that stand alone, each a term with its working. */
+import type { BlockFacts } from '../../resolve/env';
+import { named, sum, type Term } from '../../working/term';
+import type { Figure, Needs } from '../needs';
+import type { Height } from '../wall/height';
+
+/** `high` is the height of the courses. */
+export function pierFigures(facts: BlockFacts, height: Height, high: Term, needs: Needs): Figure[] {
+  const [mortar, ...concretes] = needs.mixes;
+  const hours = needs.tasks.map((t) => t.hours);
+  const [footing, core] = facts.line('footing') ? concretes : [undefined, ...concretes];
+  return [
+    { key: 'bricks', term: bricksTerm(needs) },
+    { key: 'courses', term: { ...height.term, label: 'Courses' } },
+    { key: 'height', term: high },
+    { key: 'mortar', term: named('Mortar, laid', mortar!.litres) },
+    { key: 'hours', term: sum('Hours of the gang', 'h', hours) },
+    ...(footing
+      ? [{ key: 'concrete', term: named('Concrete in the footing', footing.litres) }]
+      : []),
+    ...(core ? [{ key: 'core', term: named('Concrete in the core', core.litres) }] : []),
+  ];
+}
+
+function bricksTerm({ bricks }: Needs): Term {
+  const kinds = bricks.map((b) => b.bricks);
+  return kinds.length > 1 ? sum('Bricks, all kinds', 'bricks', kinds) : named('Bricks', kinds[0]!);
+}

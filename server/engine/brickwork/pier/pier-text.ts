@@ -1,0 +1,33 @@
+/** How the courses of a pier are laid, in words for a working. */
+import type { CoreFill, PieceCount, PierLaid, PierPlan } from '../../setting-out';
+import { pieceNamed } from '../pieces';
+import { countsOf } from './core';
+import type { Plan } from './plan';
+
+/** Course by course, then what no face shows of them. */
+export function planText(spec: PierPlan, { laid, core }: Plan): string[] {
+  return [...coursesText(spec), ...coreText(laid, core)];
+}
+
+export function coursesText({ plans }: PierPlan): string[] {
+  return plans.map(
+    (plan, i) => `Course ${String.fromCharCode(65 + (i % 26))}: ${piecesText(plan)}`,
+  );
+}
+
+function piecesText(plan: readonly PieceCount[]): string {
+  return plan.map((p) => `${p.count} ${pieceNamed(p.piece, p.count)}`).join(', ');
+}
+
+/** Halves and offcuts go where no face shows them before a brick is cut for them. */
+function coreText(laid: PierLaid | undefined, core: CoreFill | undefined): string[] {
+  if (!laid) return [];
+  if (core === 'hollow') return ['Inside: left hollow, no bricks'];
+  if (core === 'concrete') return ['Inside: concrete, no bricks'];
+  const hidden = countsOf({ ...laid.courses[0]!, pieces: laid.courses[0]!.hidden });
+  if (!hidden.length) return [];
+  if (core === 'bats') return [`Inside: bats to hand for ${piecesText(hidden)}, not counted`];
+  const { coreHalves } = laid;
+  const room = coreHalves ? `: halves go there first, up to ${coreHalves} in each course` : '';
+  return [`No face shows ${piecesText(hidden)} of each course${room}`];
+}

@@ -1,0 +1,15 @@
+/** The size of a pier as its line says it, for the workings of what is counted from it. */
+import type { BlockFacts } from '../../resolve/env';
+import { fact, type Term } from '../../working/term';
+
+const SIDES = ['along the face', 'deep'];
+
+/** One fact for each side, in the unit it is written in; none without a size. `which` begins the labels. */
+export function sideTerms(facts: BlockFacts, which = ''): Term[] {
+  const line = facts.line('size');
+  const value = line?.values.size;
+  if (!line || value?.kind !== 'size') return [];
+  return value.sides.map(({ value: side, unit }, i) =>
+    fact(`${which}${SIDES[i] ?? 'high'}`, side, unit.name, line.at('size')),
+  );
+}

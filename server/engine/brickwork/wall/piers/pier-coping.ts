@@ -1,0 +1,99 @@
+/** Bricks on edge or on end over a pier, along its face, and what else might cover it. */
+
+import type { RunInText } from '../../../findings/fit/fit';
+import type { RemarkWay } from '../../../findings/remark';
+import { capFor } from '../../../findings/tops/cap-overhang';
+import { type BlockFacts, defaultLine } from '../../../resolve/env';
+import { fitRun } from '../../../setting-out';
+import { sizeText } from '../../lengths';
+import { limitsOf, type Masonry, thicknessOf } from '../../masonry';
+import type { CopingRun } from '../../tops/coping';
+import { bricksMade, type CopingMade } from '../../tops/coping-made';
+import type { PierFacts, WallPlan } from '../spec';
+
+/** Those of the piers in a wall. */
+export function pierRuns(masonry: Masonry, plan: WallPlan): CopingRun[] {
+  return plan.piers.flatMap((p) => pierCoping(p.facts, p, masonry));
+}
+
+/** A pier’s own bricks on edge, along its face. */
+export function pierCoping(
+  facts: BlockFacts,
+  pier: Pick<PierFacts, 'spec' | 'halves'>,
+  masonry: Masonry,
+): CopingRun[] {
+  const line = facts.line('coping');
+  const kind = line?.word('kind');
+  if (!line || (kind !== 'brick-on-edge' && kind !== 'brick-on-end')) return [];
+  const made = bricksMade(line, pier.halves, masonry, kind === 'brick-on-end' ? 'end' : 'edge');
+  if (!made) return [];
+  const { from, width, courses, base = 0 } = pier.spec;
+  const text: RunInText = {
+    name: 'coping',
+    home: facts,
+    pieces: made.pieces,
+    others: () => otherSizes(facts, pier, made, masonry),
+    cap: () => capInstead(facts, [width, pier.spec.depth], made, masonry),
+  };
+  return [
+    {
+      from,
+      to: from + width,
+      endJoints: 0,
+      on: base + courses,
+      made,
+      origin: line.origin,
+      text,
+      cap: true,
+    },
+  ];
+}
+
+/** Sizes in half bricks that a pier is built in. */
+const SIZES = [2, 3, 4, 5];
+
+/** The nearest sizes of pier, smaller and larger, on which whole bricks on edge work. */
+function otherSizes(
+  facts: BlockFacts,
+  pier: Pick<PierFacts, 'spec' | 'halves'>,
+  made: CopingMade,
+  masonry: Masonry,
+): RemarkWay[] {
+  const line = facts.line('size');
+  const unit = masonry.brick.size!;
+  const joint = masonry.jointTerms.perpend.value.toNumber();
+  const limits = limitsOf(masonry.env, 'joints-accepted', masonry.jointTerms.perpend);
+  if (!line) return [];
+  const now = Math.round((2 * (pier.spec.width + joint)) / (unit.length + joint));
+  const works = SIZES.flatMap((halves) => {
+    const length = thicknessOf(halves, unit, joint);
+    const fit = fitRun({ length, piece: made.along, half: null, endJoints: 0, limits });
+    return fit.works === 'no' || halves === now ? [] : [{ halves, bricks: fit.pieces.wholes }];
+  });
+  const near = [works.filter((w) => w.halves < now).at(-1), works.find((w) => w.halves > now)];
+  return near.flatMap((size) => {
+    if (!size) return [];
+    const text = `${size.halves / 2} x ${pier.halves / 2} bricks`;
+    return [
+      {
+        title: `Another size of pier, ${text}: ${size.bricks} ${made.pieces}`,
+        edits: [{ ...line.at('size'), text }],
+      },
+    ];
+  });
+}
+
+/** A cap that reaches over the pier as far as the library says, in place of the coping line. */
+function capInstead(
+  facts: BlockFacts,
+  faces: readonly number[],
+  made: CopingMade,
+  masonry: Masonry,
+): RemarkWay | undefined {
+  const line = facts.line('coping')!;
+  const reach = defaultLine(masonry.env, 'coping-overhang')?.number('length');
+  if (reach === undefined || facts.line('cap')) return undefined;
+  const text = `cap ${sizeText(masonry.env, capFor(faces, reach, masonry.env))}`;
+  const edits = [{ block: line.block, span: line.line.syntax.span, text }];
+  return { title: `A ${text.replace('cap', 'cap of')} instead of ${made.pieces}`, edits };
+}

@@ -1,0 +1,26 @@
+/** How the piers of a wall are laid, in words for a working. */
+import { coursesText, planText } from '../../pier/pier-text';
+import type { PierFacts, WallPlan } from '../spec';
+
+/** Piers that are alike are told once, by the name of the first. */
+export function piersText(plan: WallPlan): string[] {
+  const told = new Set<string>();
+  return plan.piers.flatMap((pier) => {
+    const lines = linesOf(pier);
+    const key = lines.join();
+    if (told.has(key)) return [];
+    told.add(key);
+    const bonded = pier.attached ? ', with what it reaches into the wall' : '';
+    return [`Pier ${pier.spec.name}${bonded}:`, ...lines.map((line) => `  ${line}`)];
+  });
+}
+
+function linesOf({ spec, plan, attached }: PierFacts): string[] {
+  if (!attached) return planText(spec, plan);
+  const { above } = spec;
+  if (!above) return coursesText(spec);
+  const free = planText({ ...spec, plans: above.plans }, plan);
+  const high = spec.courses - above.from;
+  const many = `${high} ${high === 1 ? 'course' : 'courses'}`;
+  return [...coursesText(spec), `Above the wall, ${many}:`, ...free];
+}

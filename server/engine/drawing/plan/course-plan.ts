@@ -1,0 +1,122 @@
+/** One course at one place of a wall on plan: the wall, what is behind it, its piers. */
+import type { FaceProjection } from '../../brickwork/needs';
+import type { Area, PlacedPiece, SettingOut } from '../../setting-out';
+import { placeCourse } from '../../setting-out';
+import type { Units } from '../lengths';
+import type { Drawing } from '../model';
+import { type PlacedPier, planIn } from '../pier-bricks';
+import { planOf, type TurnedPiece } from './plan';
+import type { PlanPlace } from './plan-places';
+import { plinthRows } from './plinth-plan';
+
+/** What is drawn of a wall on plan. */
+export interface PlanWork {
+  out: SettingOut;
+  piers: readonly PlacedPier[];
+  /** A skin behind it: `y` is its front, mm from the wall's own. */
+  behind?: { out: SettingOut; y: number };
+  plinth?: FaceProjection;
+  units: Units;
+}
+
+/** Mm beyond a face or a point that still belong to it: toothing, a brick cut on plan. */
+export const OVER = 1;
+
+export function moved<T extends { readonly x: number; readonly y: number }>(
+  thing: T,
+  x: number,
+  y: number,
+): T {
+  return { ...thing, x: thing.x + x, y: thing.y + y };
+}
+
+/** Pieces of a skin of other sizes than the face's are blocks. */
+export function isBlock(behind: SettingOut, face: SettingOut): boolean {
+  return Math.abs(behind.spec.unit.height - face.spec.unit.height) > OVER;
+}
+
+/** What stands behind a course of the face: its own course at that height, which may be much higher. */
+function skinBehind({ out, behind }: PlanWork, course: number, low: number, high: number) {
+  if (!behind) return [];
+  const at = Math.floor((course * out.gauge) / behind.out.gauge + 1e-6);
+  const block = isBlock(behind.out, out);
+  const pieces = placeCourse(behind.out, at, low, high);
+  return pieces.map((piece): TurnedPiece => ({ ...moved(piece, 0, behind.y), block }));
+}
+
+/** Only the bricks between two points of the wall are made, however long it is. */
+export function skins(work: PlanWork, course: number, place: PlanPlace): TurnedPiece[] {
+  const [low, high] = [place.left + OVER, place.right - OVER];
+  return [...placeCourse(work.out, course, low, high), ...skinBehind(work, course, low, high)];
+}
+
+function piersAt({ piers }: PlanWork, course: number, place: PlanPlace) {
+  const pieces: PlacedPiece[] = [];
+  const cores: Area[] = [];
+  for (const pier of piers) {
+    const plan = planIn(pier, course);
+    const { x, y } = pier;
+    if (!plan) continue;
+    pieces.push(...plan.pieces.map((p) => moved(p, x, y)));
+    cores.push(...plan.core.map((c) => moved(c, x, y)));
+  }
+  const reaches = (x: number, wide: number) => x < place.right && x + wide > place.left;
+  return {
+    pieces: pieces.filter((p) => reaches(p.x, p.along)),
+    cores: cores.filter((c) => reaches(c.x, c.width)),
+  };
+}
+
+/** Left edges of the pieces in the front face, and the last one's right: where the perpends go. */
+export function edgesOf(pieces: readonly PlacedPiece[], left: number, right: number): number[] {
+  const front = Math.min(...pieces.map((p) => p.y));
+  const face = pieces.filter((p) => p.y < front + OVER).sort((a, b) => a.x - b.x);
+  const edges = face.map((p) => p.x).concat(face.slice(-1).map((p) => p.x + p.along));
+  return edges.filter((x) => x > left - OVER && x < right + OVER);
+}
+
+/** Rising, those nearer than a millimetre once. */
+export function apart(stops: readonly number[]): number[] {
+  const rising = [...stops].sort((a, b) => a - b);
+  return rising.filter((at, i) => i === 0 || at - rising[i - 1]! > OVER);
+}
+
+/** Nothing where the course has no brick there. */
+export function courseAt(work: PlanWork, course: number, place: PlanPlace): Drawing[] {
+  const { out, units, behind } = work;
+  const piers = piersAt(work, course, place);
+  const { plinth } = work;
+  const [low, high] = [place.left + OVER, place.right - OVER];
+  const rows = plinth ? plinthRows(plinth, out, course, low, high) : [];
+  const pieces = [...skins(work, course, place), ...rows, ...piers.pieces];
+  if (!pieces.length) return [];
+  const faces = pieces.flatMap(({ y, across }) => [y, y + across]);
+  const [front, back] = [Math.min(...faces), Math.max(...faces)];
+  const ends = pieces.flatMap(({ x, along }) => [x, x + along]);
+  const [first, last] = [Math.min(...ends), Math.max(...ends)];
+  // At an opening beside the place nothing goes on, though the wall does.
+  const near = 2 * out.spec.joints.perpend + OVER;
+  const goesOn = {
+    left: place.goesOn.left && place.left > OVER && first < place.left + near,
+    right: place.goesOn.right && place.right < out.spec.length - OVER && last > place.right - near,
+  };
+  const left = goesOn.left ? place.left : first;
+  const right = goesOn.right ? place.right : last;
+  const skin = behind ? [behind.y, behind.y + behind.out.thickness] : [];
+  const title = `Course ${course + 1}`;
+  return [
+    planOf({
+      title,
+      description: `${place.title}, course ${course + 1} on plan.`,
+      units,
+      unit: out.spec.unit,
+      window: { left, right, front, back },
+      goesOn,
+      pieces,
+      faces: { front: 0, back: behind ? behind.y + behind.out.thickness : out.thickness },
+      cores: piers.cores,
+      along: edgesOf(pieces, left, right),
+      through: apart([front, 0, out.thickness, ...skin, back]),
+    }),
+  ];
+}

@@ -1,0 +1,85 @@
+/** Two courses of a tee on plan: the wall that goes on lying along the sheet, the one that runs into it standing behind. */
+import type { PlacedPiece } from '../../setting-out';
+import type { Drawing } from '../model';
+import type { Group } from '../sheet/set';
+import { apart, edgesOf, type PlanWork, skins } from './course-plan';
+import { planOf, type TurnedPiece } from './plan';
+
+/** A wall that runs into the face of another. Both as they are drawn on plan by themselves. */
+export interface Tee {
+  title: string;
+  through: PlanWork;
+  into: PlanWork;
+  /** The end of the wall that runs in. */
+  side: 'left' | 'right';
+  /** Mm from the left end of the other to the near side of it. */
+  distance: number;
+  /** The wall drawn is the one that runs in. */
+  own: boolean;
+}
+
+/** Bricks drawn of each wall from the other on. */
+const INTO = 2;
+
+/** Through a wall and what stands behind it, mm. */
+function depthOf({ out, behind }: PlanWork): number {
+  return behind ? behind.y + behind.out.thickness : out.thickness;
+}
+
+/** A piece of the wall that runs in, turned to where it lies in the measures of the other, against whose back it stands. */
+export function turnedInto(tee: Tee, piece: PlacedPiece): TurnedPiece {
+  const { through, into, side, distance } = tee;
+  const { x, y, along, across } = piece;
+  const off = side === 'left' ? x : into.out.spec.length - x - along;
+  // Its front is on the right where its left end is here.
+  const inward = side === 'left' ? depthOf(into) - y - across : y;
+  return { ...piece, x: distance + inward, y: depthOf(through) + off, turned: true };
+}
+
+function reachIn({ into, side }: Tee, brick: number) {
+  const { length } = into.out.spec;
+  return side === 'left' ? [0, INTO * brick] : [length - INTO * brick, length];
+}
+
+function courseOf(tee: Tee, course: number): Drawing {
+  const { through, into, distance } = tee;
+  const { out, units } = through;
+  const brick = out.spec.unit.length + out.spec.joints.perpend;
+  const [deep, wide] = [depthOf(through), depthOf(into)];
+  const left = Math.max(0, distance - INTO * brick);
+  const right = Math.min(out.spec.length, distance + wide + INTO * brick);
+  const place = { title: '', courses: { from: 0, to: 0 }, goesOn: { left: true, right: true } };
+  const own = skins(through, course, { ...place, left, right });
+  const [low, high] = reachIn(tee, brick) as [number, number];
+  // Courses that run in reach past the end.
+  const [first, last] = tee.side === 'left' ? [low - deep, high] : [low, high + deep];
+  const across = skins(into, course, { ...place, left: first, right: last });
+  const pieces: TurnedPiece[] = [
+    ...own,
+    ...across.map((p) => ({ ...turnedInto(tee, p), block: p.block })),
+  ];
+  const back = deep + INTO * brick;
+  const sides = [distance, distance + wide];
+  return planOf({
+    title: `Course ${course + 1}`,
+    description: `${tee.title}, course ${course + 1} on plan.`,
+    units,
+    unit: out.spec.unit,
+    window: { left, right, front: 0, back },
+    goesOn: { left: left > 0, right: right < out.spec.length, up: true },
+    pieces,
+    along: apart([...edgesOf(own, left, right), ...sides]),
+    through: apart([0, out.thickness, deep, back]),
+    faces: { front: 0, back: deep },
+    across: { from: sides[0]!, to: sides[1]! },
+  });
+}
+
+/** Each course a group of its own, so that two stand side by side. */
+export function teeGroups(tee: Tee, course: number): Group[] {
+  const most = Math.min(tee.through.out.spec.courses, tee.into.out.spec.courses);
+  const lower = Math.max(0, Math.min(course, most - 2));
+  return [lower, lower + 1]
+    .filter((at) => at < most)
+    .map((at) => ({ title: tee.title, drawings: [courseOf(tee, at)] }));
+}

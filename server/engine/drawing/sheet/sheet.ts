@@ -1,0 +1,62 @@
+import { layChains, roomFor } from '../chains';
+import type { Drawing } from '../model';
+import { layRod } from '../rod/rod';
+import { workMarks } from '../work-marks';
+import type { Mark, Paper, Place, Sheet } from './paper';
+import { A4_LANDSCAPE, ROOM } from './paper';
+import { scaleFor, scaleSaid } from './scales';
+import { keyRow, ROW } from './sheet-keys';
+
+function roomBelow(drawing: Drawing, paper: Paper): number {
+  const below = drawing.chains.filter((chain) => chain.side === 'below');
+  const chains = below.reduce((sum, chain) => sum + roomFor(chain, drawing.units), 4);
+  return chains + ROW * keyRow(drawing.keys, paper).rows + ROW * drawing.notes.length + 2;
+}
+
+/** Title on the left, scale and units on the right. */
+export function heading(title: string, said: string, paper: Paper): Mark[] {
+  const y = paper.margin + 5;
+  const right = paper.width - paper.margin;
+  return [
+    { kind: 'text', x: paper.margin, y, size: 5, align: 'start', bold: true, text: title },
+    { kind: 'text', x: right, y, size: 3, align: 'end', text: said },
+  ];
+}
+
+/**
+ * Puts a drawing on paper: the largest usual scale at which it goes in, the work above its
+ * dimensions and rather high on the page, the rod on its left, the key below. `tight` is for a page that shows it
+ * at a width of its own: it ends below the key, and claims no scale.
+ */
+export function toSheet(drawing: Drawing, paper: Paper = A4_LANDSCAPE, tight = false): Sheet {
+  const { extent, units } = drawing;
+  const below = roomBelow(drawing, paper);
+  const width = paper.width - 2 * paper.margin - ROOM.rod - ROOM.heights[units];
+  const height = paper.height - 2 * paper.margin - ROOM.title - below;
+  const [long, tall] = [extent.right - extent.left, extent.top - extent.bottom];
+  const scale = scaleFor(Math.max(long / width, tall / height), units);
+  const high = tall / scale;
+  const left = paper.margin + ROOM.rod + (width - long / scale) / 2;
+  const base = paper.margin + ROOM.title + high + (tight ? 0 : Math.max(0, height - high) / 4);
+  const place: Place = {
+    scale,
+    x: (along) => left + (along - extent.left) / scale,
+    y: (up) => base - (up - extent.bottom) / scale,
+  };
+  const end = base + below;
+  return {
+    title: drawing.title,
+    description: drawing.description,
+    width: paper.width,
+    height: tight ? end + paper.margin : paper.height,
+    scale,
+    origin: { x: place.x(0), y: place.y(0) },
+    marks: [
+      ...heading(drawing.title, scaleSaid(tight ? undefined : scale, units), paper),
+      ...workMarks(drawing, place),
+      ...layRod(drawing, place),
+      ...layChains(drawing, place),
+      ...keyRow(drawing.keys, paper).marks(end, drawing.notes),
+    ],
+  };
+}

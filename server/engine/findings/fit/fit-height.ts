@@ -1,0 +1,49 @@
+/** A height that is no whole number of courses. */
+
+import { lengthText } from '../../brickwork/lengths';
+import type { Masonry } from '../../brickwork/masonry';
+import type { BlockFacts, LineFacts } from '../../resolve/env';
+import type { Fit, LengthWay } from '../../setting-out';
+import { coursesText } from '../courses';
+import { type Remark, type RemarkWay, rewrite } from '../remark';
+import { decisionFor, numbersText, type RunInText, settled, waysOf } from './fit';
+
+export function heightUnfit(
+  facts: BlockFacts,
+  line: LineFacts,
+  fit: Fit,
+  masonry: Masonry,
+): Remark | undefined {
+  if (settled(fit, decisionFor(facts, 'height'))) return undefined;
+  const { env } = masonry;
+  const run: RunInText = {
+    name: 'height',
+    home: facts,
+    pieces: 'courses',
+    move: (way) => otherHeight(line, way, masonry),
+  };
+  const joints = fit.works === 'joints';
+  const message = joints
+    ? `${coursesText(fit.pieces.wholes)} ${fit.pieces.wholes === 1 ? 'makes' : 'make'} this height with bed joints of ${lengthText(env, fit.joint!)}. Say so in courses if that is meant.`
+    : `This height is no whole number of courses: ${numbersText(fit, run, env)}. ${coursesText(fit.pieces.wholes)} ${fit.pieces.wholes === 1 ? 'is' : 'are'} reckoned with.`;
+  const keep = joints ? [inCourses(line, fit.pieces.wholes, '')] : [];
+  const ways = joints ? keep : waysOf(fit, run, env).filter((w) => !w.title.includes('cut'));
+  return {
+    code: joints ? 'height-joints' : 'fit-height',
+    severity: joints ? 'hint' : 'warning',
+    origin: line.origin,
+    message,
+    ways,
+  };
+}
+
+function otherHeight(line: LineFacts, way: LengthWay, masonry: Masonry): RemarkWay {
+  return inCourses(line, way.wholes, `, ${lengthText(masonry.env, way.length)}`);
+}
+
+function inCourses(line: LineFacts, courses: number, more: string): RemarkWay {
+  return {
+    title: `Build ${coursesText(courses)}${more}`,
+    edits: [rewrite(line.at('height'), coursesText(courses))],
+  };
+}

@@ -1,0 +1,51 @@
+/** A `fit` line that decides for a run there is not, or for one that works by itself. */
+import { listed } from '../../../../grammar/read/numbers';
+import type { BlockFacts, LineFacts } from '../../resolve/env';
+import type { Remark } from '../remark';
+
+/** A run that a `fit` line of a heading may decide for. */
+export interface Decidable {
+  readonly name: string;
+  /** Whether there is anything to decide: it does not work, or its bond is broken. */
+  readonly open: boolean;
+}
+
+export function idleFits(home: BlockFacts, runs: readonly Decidable[]): Remark[] {
+  return home.lines('fit').flatMap((line) => {
+    const run = runs.find((r) => r.name === line.word('run'));
+    if (!run) return [nowhere(line, runs)];
+    return run.open ? [] : [needless(line)];
+  });
+}
+
+function nowhere(line: LineFacts, runs: readonly Decidable[]): Remark {
+  const names = runs.map((r) => r.name);
+  const there = names.length
+    ? `There ${names.length > 1 ? 'are' : 'is'} ${listed(names, 'and')}.`
+    : 'There is none to decide for.';
+  const message = `No run here is called “${line.word('run')}”, so this line changes nothing. ${there}`;
+  return {
+    code: 'fit-idle',
+    severity: 'warning',
+    origin: line.origin,
+    message,
+    ways: [takenOut(line)],
+  };
+}
+
+function needless(line: LineFacts): Remark {
+  const message = `“${line.word('run')}” works without a decision, so this line changes nothing.`;
+  return {
+    code: 'fit-idle',
+    severity: 'hint',
+    origin: line.origin,
+    message,
+    ways: [takenOut(line)],
+  };
+}
+
+function takenOut(line: LineFacts) {
+  const { line: at } = line.origin.span;
+  const span = { line: at, start: 0, end: line.block.lines[at]!.length };
+  return { title: 'Take the line out', edits: [{ block: line.block, span, text: '' }] };
+}

@@ -1,0 +1,50 @@
+/** A wall that is said to run into another where it cannot, or as it cannot. */
+import type { LineFacts } from '../../resolve/env';
+import type { Side } from '../../setting-out';
+import type { SourceBlock } from '../../workspace/source';
+import { headOrigin, type Remark, type RemarkWay, rewrite } from '../remark';
+import { freeEnd } from './quoin-unanswered';
+
+export function teePlace(line: LineFacts, side: Side, other: SourceBlock, why: string): Remark {
+  const name = line.word('wall');
+  return {
+    code: 'tee-place',
+    about: side,
+    severity: 'error',
+    origin: line.at('distance'),
+    message: `This wall cannot run into ${name} there. ${why} Say how far the near side of this wall is from the left end of ${name}. No ties are counted.`,
+    related: [{ origin: headOrigin(other), message: `The wall ${name}` }],
+  };
+}
+
+/** Two walls that are said to meet in two places. */
+export function teeTwice(line: LineFacts, side: Side, other: SourceBlock, why: string): Remark {
+  const name = line.word('wall');
+  return {
+    code: 'tee-place',
+    about: side,
+    severity: 'error',
+    origin: line.at('wall'),
+    message: `This wall cannot run into ${name} here. ${why} Two straight walls meet in one place: take one of the two lines out. No ties are counted.`,
+    related: [{ origin: headOrigin(other), message: `The wall ${name}` }],
+    ways: [freeEnd(line, side)],
+  };
+}
+
+/** Bonding asked for where courses cannot be run into the other wall: it is tied instead. */
+export function teeUnbonded(line: LineFacts, side: Side, other: SourceBlock, why: string): Remark {
+  const name = line.word('wall');
+  return {
+    code: 'tee-unbonded',
+    about: side,
+    severity: 'warning',
+    origin: line.at('how'),
+    message: `This wall is not bonded into ${name}: ${why} It is laid with a plain joint and ties.`,
+    related: [{ origin: headOrigin(other), message: `The wall ${name}` }],
+    ways: [tied(line)],
+  };
+}
+
+function tied(line: LineFacts): RemarkWay {
+  return { title: 'Tie it: tied', edits: [rewrite(line.at('how'), 'tied')], preferred: true };
+}

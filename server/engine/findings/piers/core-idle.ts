@@ -1,0 +1,53 @@
+/** A core told of a pier that has none. */
+import type { LineFacts } from '../../resolve/env';
+import { MOST_HALVES } from '../../setting-out';
+import type { Remark, RemarkEdit } from '../remark';
+
+const MOST = MOST_HALVES / 2;
+
+/** In a pier so large that nothing reckons its core: counted through, by area. */
+export function coreUnreckoned(
+  line: LineFacts,
+  name: string,
+  along: number,
+  across: number,
+): Remark {
+  const message = `A core is reckoned in piers up to ${MOST} x ${MOST} bricks. This one is ${along} x ${across} bricks: it is counted as if it were bricks all through, and what fills its core is not counted. The price is not complete.`;
+  return {
+    code: 'core-idle',
+    severity: 'warning',
+    origin: line.origin,
+    message,
+    leavesOut: `the core of the pier${name && ` ${name}`} is not reckoned`,
+    ways: [{ title: 'Bricks all through: take the line out', edits: [without(line)] }],
+  };
+}
+
+/** Of a pier bonded into its wall, which is laid through and no higher than that wall. */
+export function coreInWall(line: LineFacts, name: string): Remark {
+  const message = `The pier${name && ` ${name}`} is bonded into its wall, and laid in bricks all through. This line changes nothing.`;
+  return {
+    code: 'core-idle',
+    severity: 'warning',
+    origin: line.origin,
+    message,
+    ways: [{ title: 'Take the line out', edits: [without(line)] }],
+  };
+}
+
+function without(line: LineFacts): RemarkEdit {
+  const at = line.origin.span.line;
+  const span = { line: at, start: 0, end: line.block.lines[at]!.length };
+  return { block: line.block, span, text: '' };
+}
+
+export function coreIdle(line: LineFacts, along: number, across: number): Remark {
+  const message = `A pier of ${along} x ${across} bricks has no core: every brick of it shows. This line changes nothing.`;
+  return {
+    code: 'core-idle',
+    severity: 'warning',
+    origin: line.origin,
+    message,
+    ways: [{ title: 'Take the line out', edits: [without(line)] }],
+  };
+}

@@ -1,0 +1,47 @@
+/** Attached piers that do not stand out of their wall, or that no plan bonds into it. */
+import { lengthText } from '../../brickwork/lengths';
+import type { BlockFacts, Env } from '../../resolve/env';
+import type { Remark, RemarkWay } from '../remark';
+
+/** `wall` half bricks through the wall, `along` the pier’s along it. */
+export function pierFlush(facts: BlockFacts, wall: number, along: number, side: string): Remark {
+  const line = facts.line('projects')!;
+  const least = wall + (side === 'both' ? 2 : 1);
+  const text = `${along / 2} x ${least / 2} bricks`;
+  const way: RemarkWay = {
+    title: `Make it ${text}`,
+    edits: [{ ...facts.line('size')!.at('size'), text }],
+  };
+  const both = side === 'both' ? ' as far on one side as on the other' : '';
+  const message = `The pier ${facts.name} does not stand out of its wall${both}: its second size takes the wall’s ${wall / 2} in. It is counted in the line of the wall.`;
+  return { code: 'pier-flush', severity: 'warning', origin: line.origin, message, ways: [way] };
+}
+
+/** `half` is half a brick with its joint, mm: a pier whose left side is so many of them from an end is on the wall’s joints. */
+export function pierUnbonded(facts: BlockFacts, half: number, env: Env): Remark {
+  const message = `No plan was found that bonds the pier ${facts.name} into its wall with every face lapped: walls of half a brick and one brick are looked at. It is counted by itself, the wall butting against it. Try another place or width, or tie it with wall ties to an engineer’s design.`;
+  return {
+    code: 'pier-unbonded',
+    severity: 'warning',
+    origin: facts.line('projects')!.origin,
+    message,
+    ways: onJoints(facts, half, env),
+  };
+}
+
+/** The places nearest to where it stands that are on the wall’s joints. */
+function onJoints(facts: BlockFacts, half: number, env: Env): RemarkWay[] {
+  const at = facts.line('at');
+  const distance = at?.number('distance');
+  if (!at || distance === undefined) return [];
+  const below = Math.floor(distance / half);
+  const places = [below, below + 1].map((n) => n * half);
+  const near = places.sort((a, b) => Math.abs(a - distance) - Math.abs(b - distance));
+  return near
+    .filter((mm) => mm > 0 && Math.abs(mm - distance) > 0.5)
+    .map((mm) => {
+      const text = lengthText(env, mm);
+      const title = `Move it to ${text} from the ${at.word('end')}`;
+      return { title, edits: [{ ...at.at('distance'), text }] };
+    });
+}

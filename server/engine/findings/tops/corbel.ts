@@ -1,0 +1,67 @@
+/** Courses that are laid further out than the library says they may be. */
+import { lengthText } from '../../brickwork/lengths';
+import { type Masonry, thicknessOf } from '../../brickwork/masonry';
+import { defaultLine, type LineFacts } from '../../resolve/env';
+import type { WallSpec } from '../../setting-out';
+import { coursesText } from '../courses';
+import type { Remark, RemarkWay } from '../remark';
+
+/** Nothing where no library says how far. `spec` is the wall’s. */
+export function corbelFar(
+  line: LineFacts,
+  { unit, thickness, joints }: WallSpec,
+  masonry: Masonry,
+): (Remark | undefined)[] {
+  const { env } = masonry;
+  const rule = defaultLine(env, 'corbels');
+  const share = (key: string) => rule?.number(key) ?? Number.POSITIVE_INFINITY;
+  const out = line.number('project')!;
+  const courses = Math.floor(line.number('courses')!);
+  const wall = thicknessOf(thickness, unit, joints.perpend);
+  const each = Math.min(share('height') * unit.height, share('width') * unit.width);
+  const all = share('wall') * wall;
+  const source = rule?.line.syntax.comment?.text.replace(/^#\s*/, '') ?? '';
+  const far = (key: string, message: string, ways: readonly RemarkWay[]): Remark => ({
+    code: 'corbel-far',
+    about: key,
+    severity: 'warning',
+    origin: line.at(key),
+    message: `${message}${source ? ` (${source})` : ''}. Ask a structural engineer about anything further.`,
+    related: rule && [{ origin: rule.origin, message: 'How far courses may be laid out' }],
+    ways,
+  });
+  const text = (mm: number) => lengthText(env, mm);
+  return [
+    out > each + SAME
+      ? far(
+          'project',
+          `Each course may be laid out ${text(each)} over the one below, and here it is ${text(out)}`,
+          smaller(line, Math.min(each, all / courses), masonry),
+        )
+      : undefined,
+    out * courses > all + SAME
+      ? far(
+          'courses',
+          `Together they may be laid out ${text(all)} from a wall ${text(wall)} thick, and here they are ${text(out * courses)}`,
+          fewer(line, Math.floor((all + SAME) / out)),
+        )
+      : undefined,
+  ];
+}
+
+const SAME = 1e-6;
+
+/** Down to the next 5 mm, or to an eighth of an inch. */
+function smaller(line: LineFacts, most: number, { env }: Masonry): RemarkWay[] {
+  const step = env.imperial ? 25.4 / 8 : 5;
+  const out = Math.floor((most + SAME) / step) * step;
+  if (out <= 0) return [];
+  const text = lengthText(env, out);
+  return [{ title: `${text} each`, edits: [{ ...line.at('project'), text }] }];
+}
+
+function fewer(line: LineFacts, courses: number): RemarkWay[] {
+  if (courses < 1) return [];
+  const text = coursesText(courses);
+  return [{ title: `Lay out ${text}`, edits: [{ ...line.at('courses'), text }] }];
+}

@@ -1,0 +1,47 @@
+/** A run of coping whose pieces do not fill the top it stands on. */
+
+import { lengthText } from '../../brickwork/lengths';
+import type { Masonry } from '../../brickwork/masonry';
+import type { CopingRun } from '../../brickwork/tops/coping';
+import type { CutWay, Fit, JointWay } from '../../setting-out';
+import { decisionFor, numbersText, reckonedText, settled, waysOf } from '../fit/fit';
+import type { Remark } from '../remark';
+
+/** `way` is what is counted until one of the ways is chosen. */
+export function copingUnfit(
+  run: CopingRun,
+  fit: Fit,
+  way: JointWay | CutWay | undefined,
+  masonry: Masonry,
+): Remark | undefined {
+  if (fit.works !== 'no') return undefined;
+  const decision = decisionFor(run.text.home, run.text.name);
+  if (settled(fit, decision)) return undefined;
+  const { env } = masonry;
+  const each = lengthText(env, run.made.along + masonry.jointTerms.perpend.value.toNumber());
+  const length = lengthText(env, fit.length);
+  const stale = decision ? ' What its fit line says no longer answers this length.' : '';
+  const message = `${called(run)} do not fill ${length}: each takes ${each} with its joint; ${numbersText(fit, run.text, env)}.${stale} ${reckonedText(reckoned(run, way, masonry))}`;
+  return {
+    code: 'fit-coping',
+    about: `${run.text.home.name} ${run.text.name}`,
+    // A precast length is cut on nearly every wall; a cut brick on edge shows.
+    severity: run.made.kind === 'precast' ? 'information' : 'warning',
+    origin: run.origin,
+    message,
+    ways: () => waysOf(fit, run.text, env),
+  };
+}
+
+function called({ made }: CopingRun): string {
+  return `${made.pieces[0]!.toUpperCase()}${made.pieces.slice(1)}`;
+}
+
+function reckoned(
+  { made }: CopingRun,
+  way: JointWay | CutWay | undefined,
+  { env }: Masonry,
+): string {
+  if (!way) return `No ${made.pieces.replace(/^(\w+)s\b/, '$1')} is`;
+  return way.kind === 'cut' ? 'A cut is' : `Joints of ${lengthText(env, way.joint)} are`;
+}
