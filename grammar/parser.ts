@@ -74,6 +74,16 @@ class LineParser extends EmbeddedActionsParser {
     return this.ACTION(() => this.measured(low, high, unit));
   });
 
+  /** `..£260`, `..260`: another currency is no range of this one. */
+  private upTo(first: IToken): NumberText {
+    this.CONSUME(t.Dots);
+    this.OPTION2({
+      GATE: () => this.LA(1).image === first?.image,
+      DEF: () => this.CONSUME1(t.Sigil),
+    });
+    return this.SUBRULE1(this.number);
+  }
+
   private readonly number = this.RULE('number', (): NumberText => {
     return this.OR([
       {
@@ -99,13 +109,15 @@ class LineParser extends EmbeddedActionsParser {
   private readonly money = this.RULE('money', (): Item => {
     const sigil = this.CONSUME(t.Sigil);
     const amount = this.OPTION(() => this.SUBRULE(this.number));
+    const high = this.OPTION1({ GATE: () => amount !== undefined, DEF: () => this.upTo(sigil) });
     return this.ACTION<Item>(() =>
       amount
         ? {
             kind: 'money',
-            span: { ...this.spanOf(sigil), end: amount.span.end },
+            span: { ...this.spanOf(sigil), end: (high ?? amount).span.end },
             sigil: this.word(sigil),
             amount,
+            high,
           }
         : { kind: 'junk', span: this.spanOf(sigil), text: sigil.image },
     );
@@ -126,6 +138,7 @@ class LineParser extends EmbeddedActionsParser {
       { ALT: () => this.named('word', this.CONSUME(t.Word)) },
       { ALT: () => this.named('date', this.CONSUME(t.DateToken)) },
       { ALT: () => this.named('code', this.CONSUME(t.Code)) },
+      { ALT: () => this.named('clock', this.CONSUME(t.Clock)) },
       { ALT: () => this.named('junk', this.CONSUME(t.Percent)) },
       { ALT: () => this.named('junk', this.CONSUME(t.Dots)) },
       { ALT: () => this.named('junk', this.CONSUME(t.Junk)) },
@@ -161,7 +174,7 @@ class LineParser extends EmbeddedActionsParser {
     return { kind: 'text', span, text: unescaped(image.slice(1)), closed: false, closing };
   }
 
-  private named(kind: 'word' | 'date' | 'code' | 'junk', token: IToken): Item {
+  private named(kind: 'word' | 'date' | 'code' | 'clock' | 'junk', token: IToken): Item {
     return { kind, span: this.spanOf(token), text: token.image };
   }
 

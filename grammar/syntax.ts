@@ -31,6 +31,8 @@ export interface MoneyItem {
   readonly span: Span;
   readonly sigil: WordItem;
   readonly amount: NumberText;
+  /** Of a range, which may say its sigil again. */
+  readonly high?: NumberText;
 }
 
 export interface TextItem {
@@ -45,6 +47,13 @@ export interface TextItem {
 
 export interface DateItem {
   readonly kind: 'date';
+  readonly span: Span;
+  readonly text: string;
+}
+
+/** A time of day: `08:00`. */
+export interface ClockItem {
+  readonly kind: 'clock';
   readonly span: Span;
   readonly text: string;
 }
@@ -76,6 +85,7 @@ export type Item =
   | MoneyItem
   | TextItem
   | DateItem
+  | ClockItem
   | CodeItem
   | SignItem
   | JunkItem;

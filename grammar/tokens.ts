@@ -18,6 +18,7 @@ export const Comment = token('Comment', /#[^\n\r]*/, { group: 'comments' });
 export const Text = token('Text', /"(?:[^"\\\n\r]|\\[^\n\r])*"|“[^”\n\r]*”|„[^“”\n\r]*[“”]/);
 export const OpenText = token('OpenText', /["“„][^\n\r]*/);
 export const DateToken = token('Date', /\d{4}-\d{2}-\d{2}(?![\d-])/);
+export const Clock = token('Clock', /\d{1,2}:\d{2}(?![\d:])/);
 export const Code = token('Code', /\d+(?:-\d+)+/);
 export const Fraction = token('Fraction', /\d+\/\d+|[½¼¾⅓⅔⅛⅜⅝⅞]/);
 export const NumberToken = token('Number', /\d+(?:[.,'’]\d+)*/);
@@ -44,6 +45,7 @@ export const TOKENS = [
   Text,
   OpenText,
   DateToken,
+  Clock,
   Code,
   Fraction,
   NumberToken,

@@ -16,7 +16,7 @@ export const HUNDRED = new Decimal(100);
 
 /** An exact number from text, or from a whole number or short decimal as JavaScript prints it. */
 export function exact(value: string | number | Exact): Exact {
-  return new Decimal(value);
+  return value instanceof Decimal ? value : new Decimal(value);
 }
 
 /**
@@ -24,6 +24,8 @@ export function exact(value: string | number | Exact): Exact {
  * what can be measured and far above the error of the arithmetic.
  */
 export function fromGeometry(value: number): Exact {
+  // Counts are whole already, and are most of what comes through here.
+  if (Number.isSafeInteger(value)) return new Decimal(value + 0);
   return new Decimal(Number.isFinite(value) ? value.toFixed(6) : 0);
 }
 
@@ -110,4 +112,9 @@ export function roundTo(value: Exact, digits: number): Exact {
 
 export function ceil(value: Exact): Exact {
   return value.ceil();
+}
+
+/** Down to a whole number. */
+export function floor(value: Exact): Exact {
+  return value.floor();
 }

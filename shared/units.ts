@@ -15,6 +15,7 @@ export type Dimension =
   | 'pieces'
   | 'temperature'
   | 'density'
+  | 'strength'
   | 'percent'
   | 'number';
 
@@ -30,6 +31,7 @@ export interface Unit {
 }
 
 const FOOT = new Decimal('304.8');
+const INCH = new Decimal('25.4');
 const POUND = new Decimal('0.45359237');
 const FOOT3 = FOOT.pow(3).div(1e6);
 
@@ -57,6 +59,7 @@ export const UNITS: readonly Unit[] = [
   unit('ft2', 'area', FOOT.pow(2).div(1e6), 'imperial', 'ft²', 'sqft'),
   unit('m3', 'volume', 1000, 'metric', 'm³', 'cum'),
   unit('l', 'volume', 1, 'metric', 'litre', 'litres', 'liter', 'liters', 'L'),
+  unit('ml', 'volume', '0.001', 'metric', 'millilitre', 'millilitres', 'milliliter', 'milliliters'),
   unit('ft3', 'volume', FOOT3, 'imperial', 'ft³', 'cuft'),
   unit('yd3', 'volume', FOOT3.mul(27), 'imperial', 'yd³', 'cuyd'),
   unit('g', 'mass', '0.001', 'metric', 'gram', 'grams'),
@@ -74,6 +77,8 @@ export const UNITS: readonly Unit[] = [
   unit('piece', 'pieces', 1, undefined, 'pieces', 'each', 'pack', 'packs', 'off'),
   unit('kg/m3', 'density', 1, 'metric', 'kg/m³'),
   unit('lb/ft3', 'density', POUND.div(FOOT3.div(1000)), 'imperial', 'lb/ft³'),
+  unit('N/mm2', 'strength', 1, 'metric', 'N/mm²', 'MPa'),
+  unit('psi', 'strength', POUND.mul('9.80665').div(INCH.pow(2)), 'imperial'),
   unit('C', 'temperature', 1, 'metric', '°C'),
   unit('%', 'percent', new Decimal('0.01'), undefined),
 ];

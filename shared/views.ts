@@ -45,6 +45,24 @@ export interface BlockView {
   readonly figures: readonly FigureView[];
 }
 
+/** Something to be careful of, for the site. */
+export interface CautionView {
+  readonly code: string;
+  readonly title: string;
+  /** The pieces of work that bring it up, with the reasons and the lines. */
+  readonly here: readonly {
+    readonly name: string;
+    readonly title: string;
+    readonly why: readonly string[];
+    readonly places: readonly Place[];
+  }[];
+  /** What to do. */
+  readonly say: readonly string[];
+  /** Whose word counts. */
+  readonly ask: readonly string[];
+  readonly source: readonly string[];
+}
+
 export interface JobView {
   readonly file: string;
   readonly edition: number;
@@ -53,5 +71,6 @@ export interface JobView {
   readonly blocks: readonly BlockView[];
   /** Job totals, in the order a reader wants them; the last is what the client pays. */
   readonly totals: readonly FigureView[];
+  readonly cautions: readonly CautionView[];
   readonly findings: readonly Finding[];
 }

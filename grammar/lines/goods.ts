@@ -1,5 +1,9 @@
 /** Bricks, mixes, materials, and the people: what a firm's file holds. */
+
+import { DAY_LINES } from './hours';
 import { BRICK_LINE, GAUGE_LINE, JOINT_LINE, SOURCE } from './job';
+import { LOOK } from './look';
+import { BULKING, MIX_LINES, MIXER } from './mortar/mix';
 import {
   counted,
   either,
@@ -19,6 +23,7 @@ import {
   whole,
   word,
 } from './slots';
+import { DENSITY, IS, MASS } from './weights';
 
 const PRICE = line(
   'price',
@@ -55,6 +60,8 @@ export const BRICK: LineKind = line(
       ),
       JOINT_LINE,
       GAUGE_LINE,
+      DENSITY,
+      MASS,
       line(
         'tolerance',
         [either([name('class', 'tolerance')], [size('size', [3], 'length')])],
@@ -64,6 +71,7 @@ export const BRICK: LineKind = line(
       ),
       PRICE,
       line('pack', [whole(number('pack'))], 'How many come in a pack.', 'pack 452'),
+      ...LOOK,
       line('waste', [share('share')], 'Broken or turned away.', 'waste 5%', {
         unless: 'the defaults’ brick-waste',
       }),
@@ -81,12 +89,7 @@ export const MIX: LineKind = line(
     many: true,
     body: [
       SOURCE,
-      line(
-        'parts',
-        [list('parts', ',', name('material', 'material'), number('parts'))],
-        'Its materials and their parts by volume.',
-        'parts cement 1, lime 1, sand 6',
-      ),
+      ...MIX_LINES,
       line('joint', [quantity('joint', 'length')], 'The joint it is laid at.', 'joint 10 mm'),
       line('waste', [share('share')], 'Lost or left over.', 'waste 10%', {
         unless: 'the defaults’ mortar-waste',
@@ -119,8 +122,9 @@ export const MATERIAL: LineKind = line(
           word('pack', 'pack'),
           optional(lit('at'), money('price')),
         ],
-        'How it is sold, and at what price.',
+        'How it is sold, and at what price. Of several packs with a price, the cheapest set that is enough is bought.',
         'pack 25 kg bag at £6.40',
+        { many: true },
       ),
       line(
         'loose',
@@ -128,6 +132,10 @@ export const MATERIAL: LineKind = line(
         'Bulk density as it is batched.',
         'loose 1440 kg/m3',
       ),
+      BULKING,
+      DENSITY,
+      MASS,
+      IS,
       line(
         'size',
         [size('size', [3], 'length')],
@@ -140,7 +148,7 @@ export const MATERIAL: LineKind = line(
           money('money'),
           either([lit('each')], [lit('per'), word('pack', 'unit of weight or volume')]),
         ],
-        'Price of one, or per kg, t, l or m3 where it is bought loose; a pack with a price comes first.',
+        'Price of one, or per kg, t, l or m3 bought loose. Where packs have a price too, the cheaper is bought.',
         'price £18.50 each',
       ),
     ],
@@ -173,6 +181,8 @@ export const LABOUR: LineKind = line(
         'part-day 0.5 day',
         { unless: 'the defaults’ part-day' },
       ),
+      MIXER,
+      ...DAY_LINES,
       line(
         'trade',
         [money('rate'), lit('per'), word('unit', 'h or day')],
@@ -228,8 +238,50 @@ export const OUTPUT: LineKind = line(
       perHour('clean', 'Bricks cleaned for reuse.', 'clean 70 bricks per h'),
       perHour('cut-out', 'Single bricks cut out and replaced.', 'cut-out 5 bricks per h'),
       perHour('repoint', 'Joints raked out and pointed, by area of face.', 'repoint 1.1 m2 per h'),
+      perHour(
+        'repoint-joints',
+        'Joints raked out and pointed, by their length.',
+        'repoint-joints 6 m per h',
+      ),
+      perHour('rebed', 'Copings lifted, cleaned and bedded again, by length.', 'rebed 2 m per h'),
+      perHour(
+        'rebed-pieces',
+        'Copings and caps lifted, cleaned and bedded again, by the piece.',
+        'rebed-pieces 2 pieces per h',
+      ),
+      perHour(
+        'replace',
+        'Copings and caps taken off and new ones bedded.',
+        'replace 2 pieces per h',
+      ),
+      perHour('stitch', 'Bars set in raked beds across a crack.', 'stitch 2 pieces per h'),
+      perHour('make-good', 'Surfaces made good.', 'make-good 1 m2 per h'),
+      perHour(
+        'load-out',
+        'Bricks bought, unloaded and stacked out where they are laid, by one of the gang.',
+        'load-out 400 bricks per h',
+      ),
     ],
   },
 );
+
+/** The same lines as those of {@link OUTPUT}: how much of each task one pair of hands keeps going. */
+export const SERVING: LineKind = line(
+  'serving',
+  [],
+  'How much of a task one who serves keeps going in an hour or a day: mixing, carrying, stacking. The slower of laying and serving sets the pace.',
+  'serving',
+  {
+    top: true,
+    many: true,
+    body: OUTPUT.body!.map((kind) =>
+      kind === SOURCE ? kind : { ...kind, means: `Served: ${lowered(kind.means)}` },
+    ),
+  },
+);
+
+function lowered(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
 
 export { BRICK_LINE };

@@ -1,9 +1,11 @@
 /** Every kind of line there is. */
-import { BRICK, LABOUR, MATERIAL, MIX, OUTPUT } from './goods';
+import { CAUTION } from './caution';
+import { BRICK, LABOUR, MATERIAL, MIX, OUTPUT, SERVING } from './goods';
 import { DEFAULTS, EDITION, FIRM, JOB, USE } from './job';
-import { BOND, CAUTION, CURRENCIES, LIMIT, PIER_PLAN } from './library';
+import { BOND, CURRENCIES, LIMIT, PIER_PLAN } from './library';
+import { LEAST_MORTAR, MEASURES, MORTAR_CLASS, YIELD_MODEL } from './mortar/library';
 import { COST, OPTION, PRICE, RECORD, TRAVEL } from './price';
-import type { LineKind } from './slots';
+import { inRanges, type LineKind } from './slots';
 import { TOLERANCE } from './tolerance';
 import { PIER, REPAIR, WALL } from './work';
 
@@ -13,20 +15,25 @@ export const HEADINGS: readonly LineKind[] = [
   JOB,
   USE,
   FIRM,
-  WALL,
-  PIER,
-  REPAIR,
-  TRAVEL,
-  COST,
+  inRanges(WALL),
+  inRanges(PIER),
+  inRanges(REPAIR),
+  inRanges(TRAVEL),
+  inRanges(COST),
   PRICE,
   OPTION,
   RECORD,
-  BRICK,
-  MIX,
-  MATERIAL,
-  LABOUR,
-  OUTPUT,
+  inRanges(BRICK),
+  inRanges(MIX),
+  inRanges(MATERIAL),
+  inRanges(LABOUR),
+  inRanges(OUTPUT),
+  inRanges(SERVING),
   DEFAULTS,
+  MEASURES,
+  YIELD_MODEL,
+  MORTAR_CLASS,
+  LEAST_MORTAR,
   BOND,
   PIER_PLAN,
   LIMIT,

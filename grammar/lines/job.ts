@@ -1,6 +1,9 @@
 /** The job itself, the firm, the files it uses, and what holds unless a line says otherwise. */
+import { MORTAR_DEFAULTS } from './mortar/mix';
+import { REPAIR_DEFAULTS } from './repair-defaults';
 import {
   choice,
+  clock,
   code,
   date,
   either,
@@ -21,6 +24,7 @@ import {
   whole,
   word,
 } from './slots';
+import { DENSITIES } from './weights';
 
 export const NOTE: LineKind = line(
   'note',
@@ -278,6 +282,7 @@ export const DEFAULTS: LineKind = line(
         'Volume of loose dry materials that make one volume of mortar.',
         'dry-volume 1.33',
       ),
+      ...MORTAR_DEFAULTS,
       line(
         'brick-waste',
         [share('share')],
@@ -301,6 +306,19 @@ export const DEFAULTS: LineKind = line(
         'Days are charged in whole multiples of this.',
         'part-day 0.5 day',
       ),
+      line(
+        'set-up',
+        [quantity('time', 'time'), lit('per'), lit('day')],
+        'Setting up of a morning.',
+        'set-up 0 min per day',
+      ),
+      line(
+        'clear-up',
+        [quantity('time', 'time'), lit('per'), lit('day')],
+        'Cleaning down of an evening.',
+        'clear-up 0 min per day',
+      ),
+      line('start', [clock('at')], 'When the day starts.', 'start 08:00'),
       line(
         'rule',
         [choice('what', 'bricks'), number('count'), lit('per'), word('unit', 'unit of area')],
@@ -385,6 +403,18 @@ export const DEFAULTS: LineKind = line(
         [number('times')],
         'How high a pier that stands alone may be, in widths of its narrower side.',
         'pier-slender 8',
+      ),
+      line(
+        'pier-nominal',
+        [quantity('length', 'length')],
+        'How far off what its bricks make the size of a pier may be said, as what is lost in its joints.',
+        'pier-nominal 5 mm',
+      ),
+      line(
+        'pier-widths',
+        [ranged('widths', 'bricks')],
+        'How wide piers are built, by half bricks: those that are offered where a coping does not fit on one.',
+        'pier-widths 1..2.5 bricks',
       ),
       line(
         'creasing',
@@ -474,12 +504,14 @@ export const DEFAULTS: LineKind = line(
         'Courses to a block where a wall is block-bonded into standing work.',
         'block-courses 3 courses',
       ),
+      ...DENSITIES,
       line(
         'lift',
         [quantity('height', 'length')],
         'The most that is built up in a day.',
         'lift 1500 mm',
       ),
+      ...REPAIR_DEFAULTS,
     ],
   },
 );

@@ -15,7 +15,6 @@ import {
   size,
   text,
   thickness,
-  word,
 } from './slots';
 
 /** Where a row’s first unit begins: `from 3/4 brick`, or `centred` on the course below. */
@@ -156,28 +155,6 @@ export const LIMIT: LineKind = line(
         'advice "Ask a structural engineer."',
         { many: true },
       ),
-    ],
-  },
-);
-
-export const CAUTION: LineKind = line(
-  'caution',
-  [newName(), optional(text('title'))],
-  'A caution of the country: when it applies, and what to do.',
-  'caution silica "Dust from cutting"',
-  {
-    top: true,
-    many: true,
-    body: [
-      SOURCE,
-      line(
-        'when',
-        [word('when', 'work or material')],
-        'What in a job brings it up: cutting, raking, taking-down, free-standing, piers, retaining, lintel, arch, any, or the name of a material.',
-        'when cutting',
-        { many: true },
-      ),
-      line('say', [text('text')], 'What to do.', 'say "Cut wet, and wear a mask."', { many: true }),
     ],
   },
 );

@@ -1,4 +1,5 @@
 /** Travel, other costs, the price, options, and the record of the job. */
+import { DRIVING } from './hours';
 import { NOTE, SOURCE } from './job';
 import {
   choice,
@@ -46,6 +47,7 @@ export const TRAVEL: LineKind = line(
         'run 2 x 38 miles per day at £0.45 per mile',
         { many: true },
       ),
+      DRIVING,
       line(
         'charge',
         [text('title'), money('money'), lit('per'), word('unit', 'day or job')],
@@ -62,12 +64,19 @@ export const COST: LineKind = line(
   [
     newName(),
     text('title'),
-    number('count'),
-    lit('at'),
-    money('each'),
-    optional(lit('per'), word('per', 'day')),
+    either(
+      [number('count'), lit('at'), money('each'), optional(lit('per'), word('per', 'day'))],
+      [
+        lit('at'),
+        money('each'),
+        lit('per'),
+        either([quantity('content', 'mass', 'volume')], [word('unit', 'unit of weight or volume')]),
+        lit('of'),
+        choice('of', 'waste'),
+      ],
+    ),
   ],
-  'Anything else that is paid for: hire, a skip, a permit. `per day` multiplies by the days of the work.',
+  'Anything else that is paid for: hire, a skip, a permit. `per day` multiplies by the days of the work. `at £45 per t of waste` is paid for what repairs take away; `at £240 per 3 m3 of waste` for whole loads of so much.',
   'cost skip "Skip hire" 1 at £240',
   { top: true, many: true, body: [SOURCE, NOTE] },
 );

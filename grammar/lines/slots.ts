@@ -19,18 +19,24 @@ export type NamedKind =
   | 'option'
   | 'zone'
   | 'tolerance'
-  | 'trade';
+  | 'trade'
+  | 'measure'
+  | 'yield-model'
+  | 'mortar-class';
 
 interface Keyed {
   /** Under which the value is found after reading. */
   readonly key: string;
 }
 
-/** A number with a unit of one of the dimensions. `range` allows `a..b`. `bare` allows it without a unit. */
+/**
+ * A number with a unit of one of the dimensions. `bare` allows it without a unit. `range` allows `a..b`: `usual` where
+ * that is what one writes there, so that messages speak of it.
+ */
 export interface QuantitySlot extends Keyed {
   readonly slot: 'quantity';
   readonly dimensions: readonly Dimension[];
-  readonly range?: boolean;
+  readonly range?: 'usual' | 'may';
   readonly bare?: boolean;
   /** Counted in whole ones, from 1 up; a range of them may begin at none. */
   readonly whole?: boolean;
@@ -38,6 +44,8 @@ export interface QuantitySlot extends Keyed {
   readonly most?: number;
   /** How it may be written, where the dimension's own example would mislead. */
   readonly example?: string;
+  /** Never a range: what it chooses is not more or less, but another thing. */
+  readonly fixed?: boolean;
 }
 
 /** A number and then any word: so many of a trade. The word is found under `key` + `Of`. */
@@ -53,8 +61,10 @@ export interface SizeSlot extends Keyed {
   readonly dimensions: readonly Dimension[];
 }
 
+/** Money. `range` allows `£220..£260`. */
 export interface MoneySlot extends Keyed {
   readonly slot: 'money';
+  readonly range?: 'may';
 }
 
 /** One word of a list. */
@@ -86,6 +96,11 @@ export interface TextSlot extends Keyed {
 
 export interface DateSlot extends Keyed {
   readonly slot: 'date';
+}
+
+/** A time of day: `08:00`. */
+export interface ClockSlot extends Keyed {
+  readonly slot: 'clock';
 }
 
 /** A reference: a word, digits parted by hyphens, or a text. */
@@ -129,6 +144,7 @@ export type Slot =
   | WordSlot
   | TextSlot
   | DateSlot
+  | ClockSlot
   | CodeSlot
   | LiteralSlot
   | OptionalSlot
@@ -144,7 +160,7 @@ export const ranged = (key: string, ...dimensions: Dimension[]): QuantitySlot =>
   slot: 'quantity',
   key,
   dimensions,
-  range: true,
+  range: 'usual',
 });
 /** A percentage of something, so no more than all of it. */
 export const share = (key: string): QuantitySlot => ({ ...quantity(key, 'percent'), most: 1 });
@@ -152,9 +168,12 @@ export const share = (key: string): QuantitySlot => ({ ...quantity(key, 'percent
 export const thickness = (key: string): QuantitySlot => ({
   ...quantity(key, 'bricks'),
   example: '1/2 brick or 1 brick',
+  fixed: true,
 });
 /** So many of something that no one makes or builds a part of. */
 export const whole = (slot: QuantitySlot): QuantitySlot => ({ ...slot, whole: true });
+/** One that is never a range. */
+export const fixed = (slot: QuantitySlot): QuantitySlot => ({ ...slot, fixed: true });
 /** A plain number, with no unit. */
 export const number = (key: string): QuantitySlot => ({
   slot: 'quantity',
@@ -180,6 +199,7 @@ export const newName = (): NewNameSlot => ({ slot: 'new-name', key: 'name' });
 export const word = (key: string, what: string): WordSlot => ({ slot: 'word', key, what });
 export const text = (key: string): TextSlot => ({ slot: 'text', key });
 export const date = (key: string): DateSlot => ({ slot: 'date', key });
+export const clock = (key: string): ClockSlot => ({ slot: 'clock', key });
 export const code = (key: string): CodeSlot => ({ slot: 'code', key });
 export const lit = (textOf: string): LiteralSlot => ({ slot: 'literal', text: textOf });
 export const optional = (...slots: Slot[]): OptionalSlot => ({ slot: 'optional', slots });
@@ -220,3 +240,26 @@ export const line = (
   example: string,
   more: Partial<LineKind> = {},
 ): LineKind => ({ key, takes, means, example, ...more });
+
+/**
+ * The same kind of line, its amounts and money taking ranges, and those of the lines that belong to it: for what a
+ * job may not know exactly yet. Lists take none.
+ */
+export function inRanges(kind: LineKind): LineKind {
+  return { ...kind, takes: kind.takes.map(rangedSlot), body: kind.body?.map(inRanges) };
+}
+
+function rangedSlot(slot: Slot): Slot {
+  switch (slot.slot) {
+    case 'quantity':
+      return slot.fixed ? slot : { ...slot, range: slot.range ?? 'may' };
+    case 'money':
+      return { ...slot, range: 'may' };
+    case 'optional':
+      return { ...slot, slots: slot.slots.map(rangedSlot) };
+    case 'either':
+      return { ...slot, of: slot.of.map((group) => group.map(rangedSlot)) };
+    default:
+      return slot;
+  }
+}

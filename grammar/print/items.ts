@@ -1,6 +1,6 @@
 /** What stands after a line's word, in its one canonical spacing. For lines that can be read. */
 import { UNITS } from '../../shared/units';
-import type { Item, MeasureItem, NumberText, TextItem } from '../syntax';
+import type { Item, MeasureItem, MoneyItem, NumberText, TextItem } from '../syntax';
 
 /** `m²` is written `m2`, which every keyboard has. */
 const PLAIN = new Map(
@@ -28,7 +28,7 @@ function print(item: Item, source: string, afterPer: boolean): string {
     case 'measure':
       return printMeasure(item, source);
     case 'money':
-      return item.sigil.text + printNumber(item.amount, source);
+      return printMoney(item, source);
     case 'text':
       return printText(item, source);
     case 'sign':
@@ -45,6 +45,11 @@ function printMeasure(item: MeasureItem, source: string): string {
   const number = printNumber(item.low, source) + high;
   if (!item.unit) return number;
   return item.unit.text === '%' ? `${number}%` : `${number} ${plain(item.unit.text)}`;
+}
+
+function printMoney({ sigil, amount, high }: MoneyItem, source: string): string {
+  const upTo = high ? `..${sigil.text}${printNumber(high, source)}` : '';
+  return sigil.text + printNumber(amount, source) + upTo;
 }
 
 /** As written: only the space between whole and fraction is made one. */

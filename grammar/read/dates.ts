@@ -1,5 +1,5 @@
 /** Whether a date as written is a day of the calendar. */
-import type { DateItem } from '../syntax';
+import type { ClockItem, DateItem } from '../syntax';
 import { type Fault, fault, replace } from './fault';
 
 const MONTHS = [
@@ -16,6 +16,12 @@ const MONTHS = [
   ['November', 30],
   ['December', 31],
 ] as const;
+
+/** The fault of a time that no clock shows (`24:60`). */
+export function clockFault(item: ClockItem): Fault {
+  const message = `${item.text} is no time of day: hours go from 00 to 23, minutes from 00 to 59, such as 08:00. Which is meant?`;
+  return fault('clock-wrong', 'error', item.span, message, []);
+}
 
 /** Gregorian: every fourth year, but of the centuries only every fourth. */
 export function isLeap(year: number): boolean {

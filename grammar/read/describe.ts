@@ -18,6 +18,7 @@ const QUANTITIES: Readonly<Record<Dimension, readonly [string, string?]>> = {
   pieces: ['a number of pieces', '3 pieces'],
   temperature: ['a temperature', '5 C'],
   density: ['a density', '1440 kg/m3'],
+  strength: ['a strength', '4 N/mm2'],
   percent: ['a percentage', '20%'],
   number: ['a plain number'],
 };
@@ -27,7 +28,9 @@ export function describe(slot: Slot): string {
     case 'quantity':
       return describeQuantity(slot);
     case 'counted':
-      return 'how many of what, such as 1 bricklayer';
+      return slot.of === 'measure'
+        ? 'how many of what, such as 6 trowels'
+        : 'how many of what, such as 1 bricklayer';
     case 'size':
       return `a size such as ${sizeExample(slot.count[0]!, slot.dimensions[0]!)}`;
     case 'money':
@@ -44,6 +47,8 @@ export function describe(slot: Slot): string {
       return 'a text in double quotes';
     case 'date':
       return 'a date such as 2026-03-02';
+    case 'clock':
+      return 'a time of day such as 08:00';
     case 'code':
       return 'a reference such as 26-041';
     case 'literal':
@@ -73,7 +78,7 @@ function describeQuantity(slot: QuantitySlot): string {
     const example = slot.example ?? usual;
     return example ? `${what} such as ${example}` : what;
   });
-  if (slot.range) ways.push('a range such as 60..75');
+  if (slot.range === 'usual') ways.push('a range such as 60..75');
   return ways.join(', or ');
 }
 
@@ -95,7 +100,9 @@ export function pattern(kind: LineKind): string {
 function patternOf(slot: Slot): string {
   switch (slot.slot) {
     case 'quantity':
-      return slot.bare ? 'number' : `${slot.dimensions.join('|')}${slot.range ? '[..]' : ''}`;
+      return slot.bare
+        ? 'number'
+        : `${slot.dimensions.join('|')}${slot.range === 'usual' ? '[..]' : ''}`;
     case 'counted':
       return `number ${slot.of}`;
     case 'size':

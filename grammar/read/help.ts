@@ -121,7 +121,7 @@ function helpCode(text: string, at: Span, expected: readonly Slot[]): Help {
     const meant = `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
     return whole ? { way: replace(`Write ${meant}`, at, meant, true) } : {};
   }
-  if (!expected.some((s) => s.slot === 'quantity' && s.range)) return {};
+  if (!expected.some((s) => s.slot === 'quantity' && s.range === 'usual')) return {};
   const hint = ' A range is written with two points, such as 60..75.';
   const range = parts.join('..');
   return { hint, way: parts.length === 2 ? replace(`Write ${range}`, at, range, true) : undefined };

@@ -6,8 +6,8 @@ import type { Exact } from '../../shared/exact';
 import { cover, type Span } from '../../shared/span';
 import { UNITS, type Unit } from '../../shared/units';
 import type { CountedSlot, ListSlot, QuantitySlot, SizeSlot, Slot } from '../lines/slots';
-import type { DateItem, Item, MeasureItem, WordItem } from '../syntax';
-import { dateFault } from './dates';
+import type { ClockItem, DateItem, Item, MeasureItem, NumberText, WordItem } from '../syntax';
+import { clockFault, dateFault } from './dates';
 import type { Fault } from './fault';
 import { backwards, checkMost, checkWhole, exactOf, unitFor } from './numbers';
 import type { SizeValue, Value, Values } from './values';
@@ -164,6 +164,8 @@ class Matching {
         return item.kind === 'text' ? this.keep(slot.key, item, at) : this.miss(at, slot);
       case 'date':
         return item.kind === 'date' ? this.date(slot.key, item, at) : this.miss(at, slot);
+      case 'clock':
+        return item.kind === 'clock' ? this.clock(slot.key, item, at) : this.miss(at, slot);
       case 'code':
         return this.code(slot.key, item, at) ?? this.miss(at, slot);
       default:
@@ -180,6 +182,17 @@ class Matching {
     const wrong = dateFault(item);
     if (!wrong) return this.keep(key, item, at);
     this.faults.push(wrong);
+    return this.step(key, at, item.span);
+  }
+
+  private clock(key: string, item: ClockItem, at: number): Step | undefined {
+    const [hours, minutes] = item.text.split(':').map(Number) as [number, number];
+    if (hours < 24 && minutes < 60)
+      return {
+        next: at + 1,
+        values: { [key]: { kind: 'clock', span: item.span, minutes: hours * 60 + minutes } },
+      };
+    this.faults.push(clockFault(item));
     return this.step(key, at, item.span);
   }
 
@@ -245,7 +258,8 @@ class Matching {
       return { next: at + 2, values: { [slot.key]: { kind: 'quantity', span, low: both, unit } } };
     }
     const named = unit === NUMBER_UNIT ? undefined : unit;
-    const value: Value = { kind: 'quantity', span: item.span, low, high, unit: named };
+    const whole = high && wholeOnes(slot, unit, low, high);
+    const value: Value = { kind: 'quantity', span: item.span, low, high, unit: named, whole };
     return { next: at + 1, values: { [slot.key]: value } };
   }
 
@@ -352,29 +366,47 @@ class Matching {
     if (unknown) return unknown;
     const next = this.items[at + 1];
     if (item.kind === 'money')
-      return this.paid(slot.key, item.sigil, item.amount, item.span, at + 1);
+      return item.high && !slot.range
+        ? this.miss(at, slot)
+        : this.paid(slot.key, item.sigil, item, item.span, at + 1);
     if (item.kind === 'word' && CODE.test(item.text) && next?.kind === 'measure' && !next.unit)
-      return this.paid(slot.key, item, next.low, cover(item.span, next.span), at + 2);
-    if (item.kind !== 'measure' || item.high) return this.miss(at, slot);
+      return next.high && !slot.range
+        ? this.miss(at + 1, slot)
+        : this.paid(slot.key, item, ends(next), cover(item.span, next.span), at + 2);
+    if (item.kind !== 'measure' || (item.high && !slot.range)) return this.miss(at, slot);
     if (item.unit && CODE.test(item.unit.text))
-      return this.paid(slot.key, item.unit, item.low, item.span, at + 1);
+      return this.paid(slot.key, item.unit, ends(item), item.span, at + 1);
     if (!item.unit && next?.kind === 'junk' && /^[$£¥€¢₠-₿]$/.test(next.text))
-      return this.paid(slot.key, next, item.low, cover(item.span, next.span), at + 2);
+      return this.paid(slot.key, next, ends(item), cover(item.span, next.span), at + 2);
     return this.miss(at, slot);
   }
 
   private paid(
     key: string,
     currency: { text: string },
-    amount: MeasureItem['low'],
+    said: { readonly amount: NumberText; readonly high?: NumberText },
     span: Span,
     next: number,
   ): Step | undefined {
-    const value = this.number(amount, NUMBER_UNIT);
-    if (!value) return { next, values: { [key]: { kind: 'unknown', span } } };
+    const amount = this.number(said.amount, NUMBER_UNIT);
+    const high = said.high && this.number(said.high, NUMBER_UNIT);
+    const turned = amount && high?.lt(amount);
+    if (turned) this.faults.push(backwards(said.amount, said.high!));
+    if (!amount || (said.high && !high) || turned)
+      return { next, values: { [key]: { kind: 'unknown', span } } };
     return {
       next,
-      values: { [key]: { kind: 'money', span, amount: value, currency: currency.text } },
+      values: { [key]: { kind: 'money', span, amount, high, currency: currency.text } },
     };
   }
+}
+
+function ends({ low, high }: MeasureItem) {
+  return { amount: low, high };
+}
+
+/** Nobody lays a part of a course: a range of such goes in whole ones. */
+function wholeOnes(slot: QuantitySlot, unit: Unit, low: Exact, high: Exact): boolean {
+  const ones = slot.whole || unit.dimension === 'courses' || unit.dimension === 'pieces';
+  return ones && low.isInteger() && high.isInteger();
 }

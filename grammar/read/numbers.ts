@@ -27,6 +27,7 @@ const MOST: Readonly<Record<Dimension, number>> = {
   pieces: 1e8,
   temperature: 1e4,
   density: 1e5,
+  strength: 1e3,
   percent: 1e3,
   number: 1e9,
 };

@@ -13,6 +13,8 @@ export interface QuantityValue {
   readonly low: Exact;
   readonly high?: Exact;
   readonly unit?: Unit;
+  /** Of a range: of things that come in whole ones. */
+  readonly whole?: boolean;
 }
 
 /** `?`: still to be measured. */
@@ -32,8 +34,17 @@ export interface MoneyValue {
   readonly kind: 'money';
   readonly span: Span;
   readonly amount: Exact;
+  /** Only of a range. */
+  readonly high?: Exact;
   /** A sign such as £, or a code such as GBP. */
   readonly currency: string;
+}
+
+/** A time of day, in minutes from midnight. */
+export interface ClockValue {
+  readonly kind: 'clock';
+  readonly span: Span;
+  readonly minutes: number;
 }
 
 /** A word, name, text, date or reference as written. */
@@ -49,7 +60,14 @@ export interface ListValue {
   readonly of: readonly Values[];
 }
 
-export type Value = QuantityValue | UnknownValue | SizeValue | MoneyValue | WordValue | ListValue;
+export type Value =
+  | QuantityValue
+  | UnknownValue
+  | SizeValue
+  | MoneyValue
+  | ClockValue
+  | WordValue
+  | ListValue;
 export type Values = Readonly<Record<string, Value | undefined>>;
 
 export interface ReadLine {

@@ -19,6 +19,7 @@ const QUANTITY: Readonly<Record<Dimension, string>> = {
   pieces: 'pieces',
   temperature: 'a temperature',
   density: 'a density',
+  strength: 'a strength',
   percent: 'a percentage',
   number: 'a number',
 };
@@ -52,6 +53,8 @@ function phrase(slot: Slot): string {
       return 'a text';
     case 'date':
       return 'a date';
+    case 'clock':
+      return 'a time of day';
     case 'code':
       return 'a reference';
     case 'literal':
@@ -67,7 +70,7 @@ function phrase(slot: Slot): string {
 
 function quantity(slot: QuantitySlot): string {
   const ways = slot.dimensions.map((d) => (slot.whole ? whole(QUANTITY[d]) : QUANTITY[d]));
-  return listed(slot.range ? [...ways, 'a range'] : ways);
+  return listed(slot.range === 'usual' ? [...ways, 'a range'] : ways);
 }
 
 /** `a whole number`, `whole bricks`. */

@@ -17,6 +17,7 @@ const TITLES: Readonly<Record<Dimension, string>> = {
   pieces: 'pieces',
   temperature: 'temperature',
   density: 'density',
+  strength: 'strength',
   percent: 'share',
   number: 'number',
 };

@@ -7,12 +7,7 @@ export interface PriceRange {
   readonly high: Term;
 }
 
-/**
- * The lowest and the highest of the price at either end of the ranges; nothing when they do not move it.
- * More salvage leaves less to buy: so the low ends may well make the high price.
- */
+/** Between the two the price lies in eight jobs of ten alike; nothing when no range moves it. */
 export function priceRange(job: Job): PriceRange | undefined {
-  const ends = [job.priceEnds.low.total, job.priceEnds.high.total];
-  const [low, high] = ends.sort((a, b) => a.value.cmp(b.value));
-  return low && high && !low.value.eq(high.value) ? { low, high } : undefined;
+  return job.spread;
 }

@@ -3,8 +3,11 @@ import { parseArgs } from './args';
 import { check } from './commands/check';
 import type { Command } from './commands/command';
 import { cuts } from './commands/cuts';
+import { day } from './commands/day';
 import { draw } from './commands/draw';
 import { formatCommand } from './commands/format';
+import { matchCommand } from './commands/match';
+import { measure } from './commands/measure';
 import { price } from './commands/price';
 import { quote } from './commands/quote';
 import { schemaCommand } from './commands/schema';
@@ -18,9 +21,12 @@ import { VERSION } from './version';
 const COMMANDS: readonly Command[] = [
   price,
   check,
+  measure,
+  matchCommand,
   why,
   formatCommand,
   cuts,
+  day,
   draw,
   quote,
   schemaCommand,

@@ -42,8 +42,8 @@ export function teesOf(work: Work, works: readonly Work[], units: PlanWork['unit
       const [through, into] = [onPlan(other, units), onPlan(each, units)];
       if (!other || !through || !into) return [];
       const title = own ? `Tee into ${other.title}` : `${each.title} runs into it`;
-      const { side, distance = 0 } = join;
-      return [{ title, through, into, side, distance, own }];
+      const { side, distance = 0, ground, otherGround } = join;
+      return [{ title, through, into, side, distance, own, ground, otherGround }];
     }),
   );
 }

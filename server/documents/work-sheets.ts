@@ -1,16 +1,19 @@
 /** All drawings of a piece of work, on sheets, by what they show. */
 import type { Work } from '../engine/brickwork/needs';
 import {
+  type Drawing,
   type DrawingSet,
+  elevation,
   type Paper,
+  pierElevation,
   pierPlanSet,
-  rebuiltElevation,
   rodSet,
   type Sheet,
   topPlans,
   toSheet,
   toSheets,
   wallPlans,
+  withReused,
 } from '../engine/drawing';
 import type { Env } from '../engine/resolve/env';
 import { drawingOf, hasDrawing, titled, unitsOf } from './work-drawing';
@@ -40,10 +43,26 @@ export function canDraw(work: Work): boolean {
 /** Work built again, old bricks told from new ones. */
 function rebuiltSheets(work: Work, env: Env, paper: Paper): Sheet[] {
   const { rebuilt } = work.facts;
-  if (!rebuilt) return [];
+  const drawn = rebuilt && rebuiltFace(work, env);
+  return drawn ? [toSheet(withReused(drawn.drawing, rebuilt.reused, drawn.what), paper)] : [];
+}
+
+function rebuiltFace(work: Work, env: Env): { drawing: Drawing; what: string } | undefined {
+  const { settingOut, pier } = work.facts.rebuilt ?? {};
   const title = `${work.title}: built again`;
-  const out = titled(rebuilt.settingOut, work);
-  return [toSheet(rebuiltElevation(out, rebuilt.reused, { title, units: unitsOf(env) }), paper)];
+  const units = unitsOf(env);
+  if (settingOut) {
+    const out = titled(settingOut, work);
+    const { courses } = out.spec;
+    const what = `a part of a wall built again, ${courses} courses high`;
+    return { drawing: elevation(out, { title, units }), what };
+  }
+  if (!pier) return undefined;
+  const { plan, unit, joints, placed } = pier;
+  const gauge = unit.height + joints.bed;
+  const laid = placed && { unit, courses: placed };
+  const drawing = pierElevation({ ...plan, name: '' }, gauge, title, [], { units, placed: laid });
+  return { drawing, what: `a pier built again, its topmost ${plan.courses} courses` };
 }
 
 /** None where there is nothing of that to draw. */
@@ -86,6 +105,7 @@ function plansOf(work: Work, env: Env, { course, works }: SheetWishes): DrawingS
     piers: piersOf(work),
     behind: behindOf(work, out),
     plinth: work.facts.plinth,
+    corbel: work.facts.corbel,
     quoins: quoinsOf(work, works),
     tees: teesOf(work, works, units),
   });

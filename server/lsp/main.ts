@@ -1,5 +1,16 @@
 /** The language server’s entry. `--stdio` or `--node-ipc` on the command line says how it talks. */
-import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
+import { Console } from 'node:console';
+import { type Connection, createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { start } from './server';
+import { OneWrite } from './stdout';
 
-start(createConnection(ProposedFeatures.all)).listen();
+function connection(): Connection {
+  if (!process.argv.includes('--stdio')) return createConnection(ProposedFeatures.all);
+  // Nothing but messages may come out there.
+  globalThis.console = new Console(process.stderr);
+  // The library takes a stream or a writer, though it says so only of both or neither.
+  const writer = new OneWrite(process.stdout) as unknown as NodeJS.WritableStream;
+  return createConnection(ProposedFeatures.all, process.stdin, writer);
+}
+
+start(connection()).listen();

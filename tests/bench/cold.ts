@@ -12,16 +12,21 @@ function bareNode(): Promise<number> {
 
 export async function coldServer(server: string, args: readonly string[]): Promise<Paired> {
   const { text } = jobText(200);
-  const start = async () => {
+  const answered = async () => {
     const peer = new Peer(server, args, 'file:///bench/job.perp');
+    await peer.open('file:///bench', text);
+    await peer.findings();
+    return peer;
+  };
+  const start = async () => {
+    let peer: Peer | undefined;
     const time = await timed(async () => {
-      await peer.open('file:///bench', text);
-      await peer.findings();
+      peer = await answered();
     });
-    peer.stop();
+    peer!.stop();
     return time;
   };
-  await start();
+  await (await answered()).end();
   return paired(ROUNDS, start, bareNode);
 }
 

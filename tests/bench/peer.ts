@@ -5,10 +5,12 @@ import {
   DidChangeTextDocumentNotification,
   DidOpenTextDocumentNotification,
   DocumentDiagnosticRequest,
+  ExitNotification,
   InitializedNotification,
   InitializeRequest,
   InlayHintRequest,
   type ProtocolConnection,
+  ShutdownRequest,
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
@@ -74,6 +76,15 @@ export class Peer {
       textDocument: { uri: this.uri },
       range: screen,
     });
+  }
+
+  /** As an editor ends it: what it keeps for its next start it may keep now. */
+  async end(): Promise<void> {
+    const gone = new Promise((resolve) => this.process.once('exit', resolve));
+    await this.connection.sendRequest(ShutdownRequest.type);
+    await this.connection.sendNotification(ExitNotification.type);
+    await gone;
+    this.connection.dispose();
   }
 
   stop(): void {

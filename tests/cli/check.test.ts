@@ -80,6 +80,18 @@ describe('perpend check', () => {
     expect(keys).toEqual(keys.toSorted((a, b) => a - b));
   });
 
+  test('lists what to be careful of on site, each once, with where, why, what to do and whom to ask', () => {
+    const { out } = perpend(['check', 'job.perp', '--json'], { cwd: folderOf(FILES) });
+    const [{ cautions }] = JSON.parse(out).files;
+    const codes = cautions.map((c: { code: string }) => c.code);
+    expect(codes).toContain('caution-cement');
+    expect(new Set(codes).size).toBe(codes.length);
+    for (const { here, say, ask, source } of cautions) {
+      expect(here[0].places[0]).toMatchObject({ file: 'job.perp' });
+      for (const list of [say, ask, source]) expect(list.length).toBeGreaterThan(0);
+    }
+  });
+
   test('changes nothing', () => {
     const cwd = folderOf(FILES);
     perpend(['check', 'wrong.perp'], { cwd });

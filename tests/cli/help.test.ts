@@ -12,14 +12,17 @@ const ALL = `perpend: price and set out small brickwork jobs from a plain-text n
 Usage: perpend COMMAND [OPTIONS] FILE
 
 Commands:
-  price FILE...      show the figures of a job: work, what to buy, hours, price
-  check FILE...      list what is wrong, doubtful or to be careful of
-  why FILE [FIGURE]  show how a figure came about, or list the figures
-  format FILE...     print a file in one layout, or put files in it
-  cuts FILE [BLOCK]  list what is cut, course by course, and from which bricks
-  draw FILE [BLOCK]  draw a wall or a pier, every brick, as SVG or DXF
-  quote FILE         write the quote for the client, as a page of HTML
-  schema             print the JSON Schema of what --json prints
+  price FILE...       show the figures of a job: work, what to buy, hours, price
+  check FILE...       list what is wrong, doubtful or to be careful of
+  measure FILE        list what is not measured yet, and what the price hangs on
+  match FILE [BLOCK]  compare bricks that might be bought with what stands there
+  why FILE [FIGURE]   show how a figure came about, or list the figures
+  format FILE...      print a file in one layout, or put files in it
+  cuts FILE [BLOCK]   list what is cut, course by course, and from which bricks
+  day FILE            put the work into days, and each task at its time
+  draw FILE [BLOCK]   draw a wall or a pier, every brick, as SVG or DXF
+  quote FILE          write the quote for the client, as a page of HTML
+  schema              print the JSON Schema of what --json prints
 
 Options of perpend itself:
   --help     show this; perpend COMMAND --help tells of one command
@@ -103,6 +106,46 @@ Options:
   --write  put the files in order where they stand
   --check  change nothing; exit with 1 when a file would change
   --help   show this`,
+  match: `perpend match: compare bricks that might be bought with what stands there
+
+Usage: perpend match [OPTIONS] FILE [BLOCK]
+
+BLOCK is the name of a repair; without it, all that buy a brick are listed. Its
+match and candidates lines say which bricks; they are ranked by the match-order
+of the defaults. Differences are length, width and height. A bed joint keeps the
+gauge; drift is what courses come to at the usual bed. Costs are those of this
+repair’s own shortfall, before overhead, profit and tax.
+
+Options:
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  measure: `perpend measure: list what is not measured yet, and what the price hangs on
+
+Usage: perpend measure [OPTIONS] FILE
+
+First the lines with ? in them, and what waits for each. Then the ranges,
+each with its share of the spread of the price, the biggest first: measure that
+before you price. The spread is what 256 samples come to, the same every time,
+each range taken evenly from end to end; eight of ten lie between low and high.
+
+Options:
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  day: `perpend day: put the work into days, and each task at its time
+
+Usage: perpend day [OPTIONS] FILE
+
+Tasks follow one another as the trade does them. What is built up no higher than
+a lift a day waits for the next; other work goes between. Driving, setting up,
+cleaning down and breaks are as the labour and travel blocks say.
+
+Options:
+  --start HH:MM       start the days then; without it, as the labour block says
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
   cuts: `perpend cuts: list what is cut, course by course, and from which bricks
 
 Usage: perpend cuts [OPTIONS] FILE [BLOCK]

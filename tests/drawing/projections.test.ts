@@ -110,3 +110,45 @@ describe('a corbel', () => {
     expect(drawn(`  corbel ${courses} courses project 1 mm\n`).outlines.length).toBeLessThan(2);
   });
 });
+
+describe('a corbel on plan', () => {
+  const plans = (lines: string, course?: number) => {
+    const text = `perpend 1\nuse "firm.perp"\nwall w\n  brick red\n  stands held\n  thick 1 brick\n  bond english\n  length 4490 mm\n  height 12 courses\n${lines}`;
+    const job = jobOf(text, { 'firm.perp': FIRM });
+    const { settingOut, corbel } = job.works[0]!.facts;
+    return wallPlans(settingOut!, { title: 'w', course, corbel });
+  };
+  const CORBEL = '  corbel 3 courses project 20 mm each\n';
+  const BRICKS = ['stretcher', 'header', 'half', 'three-quarter', 'closer', 'cut'];
+  const across = (set: ReturnType<typeof plans>, place: string) =>
+    set.groups
+      .filter((g) => g.title === place)
+      .flatMap((g) => g.drawings)
+      .map(({ title, boxes }) => {
+        const bricks = boxes.filter((box) => BRICKS.includes(box.style));
+        const [front, back] = [bricks.map((b) => b.y), bricks.map((b) => b.y + b.height)];
+        return [title, Math.min(...front), Math.max(...back)];
+      });
+
+  test('its two uppermost courses, of three each 20 mm further out: 60 and 40 mm', () => {
+    expect(across(plans(CORBEL), 'Corbel')).toEqual([
+      ['Course 12', -60, 155],
+      ['Course 11', -40, 175],
+    ]);
+  });
+
+  test('the courses that are asked for, wherever they are: the lowest of it on what stands upright', () => {
+    expect(across(plans(CORBEL, 8), 'Left end')).toEqual([
+      ['Course 10', -20, 195],
+      ['Course 9', 0, 215],
+    ]);
+  });
+
+  test('the distance is a dimension, and without a corbel there is no such place', () => {
+    const [top] = plans(CORBEL).groups.find((g) => g.title === 'Corbel')!.drawings;
+    const through = top!.chains.flatMap((c) => c.stops);
+    expect(through).toContain(-60);
+    expect(through).toContain(155);
+    expect(across(plans(''), 'Corbel')).toEqual([]);
+  });
+});

@@ -4,13 +4,13 @@ import {
   type PlacedPier,
   pierElevation,
   pierPlanSet,
-  rebuiltElevation,
   rodSet,
   type Sheet,
   topPlans,
   toSheet,
   toSheets,
   wallPlans,
+  withReused,
 } from '../../server/engine/drawing';
 import { pierPlans, setOut } from '../../server/engine/setting-out';
 import { BONDS, overAll, UK, wall } from '../setting-out/fixtures';
@@ -92,6 +92,14 @@ export const sheets: Readonly<Record<string, readonly Sheet[]>> = {
   pierPlan: toSheets(
     pierPlanSet({ title: 'Pier: plans', unit: UK, width, depth, courses: laidPier.courses }),
   ),
-  rebuilt: [toSheet(rebuiltElevation(setOut(wall({ courses: 6 })), 0.67, { title: 'Frost' }))],
+  rebuilt: [
+    toSheet(
+      withReused(
+        elevation(setOut(wall({ courses: 6 })), { title: 'Frost' }),
+        0.67,
+        'a part of a wall',
+      ),
+    ),
+  ],
   feet: toSheets(wallPlans(yard, { title: 'In feet', piers, units: 'feet' })),
 };

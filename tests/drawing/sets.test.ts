@@ -3,15 +3,17 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Mark, Sheet } from '../../server/engine/drawing';
 import {
+  elevation,
   LETTER_LANDSCAPE,
-  rebuiltElevation,
+  pierElevation,
   rodSet,
   topPlans,
   toSheets,
   wallPlans,
+  withReused,
 } from '../../server/engine/drawing';
 import { textWidth } from '../../server/engine/drawing/sheet/paper';
-import { setOut } from '../../server/engine/setting-out';
+import { pierPlans, setOut } from '../../server/engine/setting-out';
 import { coordinatedWall } from '../setting-out/arbitrary';
 import { wall } from '../setting-out/fixtures';
 import { cornersOf } from './marks';
@@ -209,7 +211,7 @@ describe('the gauge rod', () => {
 describe('work built again', () => {
   const out = setOut(wall({ length: 4490, courses: 10 }));
   const reusedIn = (share: number) => {
-    const { boxes } = rebuiltElevation(out, share, { title: 'frost' });
+    const { boxes } = withReused(elevation(out, { title: 'frost' }), share, 'a part of a wall');
     const whole = boxes.filter(({ style }) => style === 'stretcher' || style === 'header').length;
     return [boxes.filter(({ style }) => style === 'reused').length, whole] as const;
   };
@@ -220,11 +222,30 @@ describe('work built again', () => {
   });
 
   test('each mark lies on a brick, and the key and a note tell of it', () => {
-    const { boxes, keys, notes } = rebuiltElevation(out, 0.67, { title: 'frost' });
+    const { boxes, keys, notes } = withReused(
+      elevation(out, { title: 'frost' }),
+      0.67,
+      'a part of a wall',
+    );
     const at = ({ x, y }: { x: number; y: number }) => `${x} ${y}`;
     const bricks = new Set(boxes.filter(({ style }) => style !== 'reused').map(at));
     for (const box of boxes) if (box.style === 'reused') expect(bricks).toContain(at(box));
     expect(keys).toContainEqual({ style: 'reused', text: 'reused brick' });
     expect(notes.join()).toContain('Dotted: reused, 67 of 100; without dots: new.');
+  });
+
+  test('courses of a pier as much as a length of wall', () => {
+    const unit = { length: 215, width: 102.5, height: 65 };
+    const { courses } = pierPlans({ width: 3, depth: 3, unit, joint: 10 })!;
+    const plans = courses.map(({ pieces }) => [{ piece: 'whole' as const, count: pieces.length }]);
+    const plan = { name: '', width: 327.5, depth: 327.5, courses: 14, plans };
+    const face = pierElevation(plan, 75, 'gate', [], { placed: { unit, courses } });
+    const { boxes, description, strokes } = withReused(face, 0.5, 'a pier');
+    const whole = boxes.filter(({ style }) => style === 'stretcher' || style === 'header').length;
+    const reused = boxes.filter(({ style }) => style === 'reused').length;
+    expect(whole).toBeGreaterThan(14);
+    expect(Math.abs(reused - whole / 2)).toBeLessThan(1);
+    expect(description).toContain('Elevation of a pier. Dotted: reused, 50 of 100');
+    expect(strokes.filter(({ style }) => style === 'ground')).toEqual([]);
   });
 });

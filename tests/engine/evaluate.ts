@@ -20,6 +20,39 @@ function halfAway(value: Decimal): Decimal {
 /** Decimal places of the money a term is in, as its own value cannot tell: those of the arguments of the test. */
 export const digitsOf = (term: Term): number => (term.unit === 'JPY' ? 0 : 2);
 
+/** How many of the first kind stand in the cheapest set, by looking at every set; loose, where that costs less. */
+function cheapest(args: readonly Decimal[]): { count: Decimal; loose: Decimal } {
+  const [need = ZERO, ...rest] = args;
+  const loose = rest.length % 2 ? rest.at(-1)! : undefined;
+  const kinds = Array.from({ length: Math.floor(rest.length / 2) }, (_, i) => ({
+    holds: rest[2 * i]!,
+    costs: rest[2 * i + 1]!,
+  }));
+  let best: { cost: Decimal; over: Decimal; packs: number; first: number } | undefined;
+  const look = (i: number, left: Decimal, cost: Decimal, packs: number, first: number): void => {
+    const kind = kinds[i];
+    if (kind) {
+      const most = Decimal.max(0, left.div(kind.holds).toDecimalPlaces(9).ceil()).toNumber();
+      for (let n = 0; n <= most; n++)
+        look(
+          i + 1,
+          left.minus(kind.holds.times(n)),
+          cost.plus(kind.costs.times(n)),
+          packs + n,
+          i ? first : n,
+        );
+      return;
+    }
+    if (left.gt('1e-9')) return;
+    const set = { cost, over: left.negated(), packs, first };
+    const by = best && (cost.cmp(best.cost) || set.over.cmp(best.over) || packs - best.packs);
+    if (by === undefined || by < 0) best = set;
+  };
+  look(0, need, ZERO, 0, 0);
+  if (loose && best && need.times(loose).lt(best.cost)) return { count: ZERO, loose: need };
+  return { count: new Decimal(best?.first ?? 0), loose: ZERO };
+}
+
 const RULES: Readonly<Record<Exclude<Op, 'fact' | 'count'>, Rule>> = {
   named: ([a]) => a!,
   sum: total,
@@ -36,6 +69,10 @@ const RULES: Readonly<Record<Exclude<Op, 'fact' | 'count'>, Rule>> = {
     return halfAway(of!.times(minor)).dividedBy(minor);
   },
   most: ([a, b]) => (a!.greaterThan(b!) ? a! : b!),
+  least: ([a, b]) => (a!.lessThan(b!) ? a! : b!),
+  down: ([of]) => of!.toDecimalPlaces(9).floor(),
+  packs: (args) => cheapest(args).count,
+  loose: (args) => cheapest(args).loose,
   convert: ([of], term) => {
     // So much in an hour is converted as so much is: the hour is the same on both sides.
     const [from, to] = [term.args[0]!.unit, term.unit].map(

@@ -5,6 +5,7 @@ import { wallAlone } from '../../server/engine/brickwork/wall/meet/alone';
 import { tallyPiers, tallyZones, zonesOf } from '../../server/engine/brickwork/wall/zones';
 import { sumTallies, tally, tallyPier } from '../../server/engine/setting-out';
 import { FIRM } from '../findings/tells';
+import { jobOfWall } from '../harness/walls';
 import { jobOf } from './world';
 
 const MORE = `material creasing-tile
@@ -13,7 +14,7 @@ const MORE = `material creasing-tile
 
 const wall = (lines: string, height = '8 courses', thick = '1/2 brick') => {
   const bond = thick === '1/2 brick' ? '' : '  bond english\n';
-  const text = `perpend 1\nuse "firm.perp"\nwall w\n  brick red\n  stands held\n  thick ${thick}\n${bond}  length 4490 mm\n  height ${height}\n${lines}`;
+  const text = jobOfWall({ name: 'w', height, facts: `  thick ${thick}\n${bond}` }, lines);
   return jobOf(text, { 'firm.perp': FIRM + MORE });
 };
 
@@ -268,6 +269,12 @@ describe('a plinth', () => {
 
 test('a corbel is the wall’s own bricks', () => {
   expect(brickOf('red', '  corbel 2 courses project 20 mm each\n')).toBe(PLAIN);
+});
+
+test('in a corbel there is no bed under what stands out', () => {
+  // Two beds of 10 mm, 20 mm less across, over 4490 mm.
+  const less = figure('mortar', '') - figure('mortar', '  corbel 2 courses project 20 mm each\n');
+  expect(less).toBeCloseTo((2 * 4490 * 20 * 10) / 1e6, 9);
 });
 
 describe('copings where two walls meet in a corner', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { jobOfWall } from '../harness/walls';
 import { afterWay, findingsIn, silent, tells } from './tells';
 
-const wall = (lines: string) =>
-  `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 1790 mm\n  height 4 courses\n${lines}`;
+const wall = (lines: string) => jobOfWall({ length: '1790 mm', height: '4 courses' }, lines);
 
 describe('bond-thick', () => {
   test('is told of a bond at a thickness it is not given for, with the bonds that are', () => {

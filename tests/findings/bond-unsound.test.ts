@@ -42,6 +42,45 @@ describe('bond-unsound', () => {
     expect(found!.ways.map((w) => w.title)).toContain('Let course 2 begin 3/4 brick from the end');
   });
 
+  test('of stretchers through and through: its leaves are not tied, and no start of a course ties them', () => {
+    tells(`
+      perpend 1
+      use uk
+      bond ours "Our bond"
+           ^^^^ bond-unsound: Wherever the pattern runs, no brick goes through from the first half brick of its thickness into the next in any course, so that it stands in leaves side by side. Lay headers in one of its courses
+        thick  1 brick
+        course stretcher
+        course stretcher from 1/2 brick
+        lap    1/2 brick
+    `);
+    silent(
+      bond(
+        '  thick 1 brick\n  course stretcher\n  course header from 1/4 brick\n  lap 1/4 brick\n',
+      ),
+      'bond-unsound',
+    );
+  });
+
+  test('of a back that nothing ties to the headers in front of it', () => {
+    const [found] = findingsIn(
+      bond(
+        '  thick 1.5 bricks\n  course header back stretcher\n  course header from 1/4 brick back stretcher from 1/2 brick\n  lap 1/4 brick\n',
+      ),
+    ).filter((f) => f.code === 'bond-unsound');
+    expect(found!.message).toContain('from the second half brick of its thickness');
+    expect(found!.ways).toEqual([]);
+  });
+
+  test('half a brick thick nothing has to be tied, nor in a bond whose headers are far apart', () => {
+    silent(
+      bond('  course stretcher\n  course stretcher from 1/2 brick\n  lap 1/2 brick\n'),
+      'bond-unsound',
+    );
+    const far = `  thick 1 brick\n  course stretcher 40, header\n  course stretcher 40, header from 3/4 brick\n`;
+    const [found] = findingsIn(bond(far)).filter((f) => f.code === 'bond-unsound');
+    expect(found?.message ?? '').not.toContain('leaves');
+  });
+
   test('is not told of a bond that is sound, that asks for no lap, or that is not finished', () => {
     silent(
       bond('  course stretcher\n  course stretcher from 1/2 brick\n  lap 1/2 brick\n'),

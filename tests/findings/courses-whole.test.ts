@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
+import { jobOfWall } from '../harness/walls';
 import { afterWay, FIRM, findingsIn, silent, tells } from './tells';
 
-const wall = (height: string, more = '') =>
-  `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 2015 mm\n  height ${height}\n${more}`;
+const wall = (height: string, more = '') => jobOfWall({ length: '2015 mm', height }, more);
 
 describe('courses-whole', () => {
   test('is told of every number of courses with a fraction, and offers the whole ones beside it', () => {

@@ -1,8 +1,9 @@
 import { describe, test } from 'vitest';
+import { jobOfWall } from '../harness/walls';
 import { silent, tells } from './tells';
 
 const wall = (dpc: string) =>
-  `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 1790 mm\n  height 4 courses\n  dpc ${dpc}\n`;
+  jobOfWall({ length: '1790 mm', height: '4 courses' }, `  dpc ${dpc}\n`);
 
 describe('dpc-off', () => {
   test('is told of more courses than the wall has', () => {

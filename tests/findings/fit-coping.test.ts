@@ -44,6 +44,16 @@ describe('fit-coping', () => {
     ]);
   });
 
+  test('the widths of pier that are offered are those of the library, or of a firm', () => {
+    const sizes = (line: string) =>
+      findingsIn(pier('330 x 330 mm', line))
+        .find((f) => f.code === 'fit-coping')!
+        .ways.flatMap((w) => /^Another size of pier, ([\d.]+)/.exec(w.title)?.[1] ?? []);
+    expect(sizes('')).toEqual(['1', '2']);
+    expect(sizes('defaults\n  pier-widths 1.5..2.5 bricks\n')).toEqual(['2']);
+    expect(sizes('defaults\n  pier-widths 3..9000000 bricks\n')).toEqual([]);
+  });
+
   test('a size in bricks stays as the bricks make it: no other face is proposed', () => {
     const found = findingsIn(pier('1.5 x 1.5 bricks')).find((f) => f.code === 'fit-coping')!;
     expect(found.message).toContain('do not fill 327.5 mm');

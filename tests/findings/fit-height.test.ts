@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
+import { jobOfWall } from '../harness/walls';
 import { FIRM, silent, tells } from './tells';
 
-const wall = (height: string, more = '') =>
-  `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 1790 mm\n  height ${height}\n${more}`;
+const wall = (height: string, more = '') => jobOfWall({ length: '1790 mm', height }, more);
 
 describe('fit-height', () => {
   test('is told of a height that no joint from 8 to 13 mm makes of whole courses', () => {

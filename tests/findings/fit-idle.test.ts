@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { jobOfWall } from '../harness/walls';
 import { afterWay, findingsIn, silent, tells } from './tells';
 
-const wall = (length: string, more = '') =>
-  `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length ${length}\n  height 4 courses\n${more}`;
+const wall = (length: string, more = '') => jobOfWall({ length, height: '4 courses' }, more);
 const pier = (size: string, more = '') =>
   `perpend 1\nuse "firm.perp"\npier gate\n  brick red\n  size ${size}\n  height 12 courses\n  coping brick-on-edge\n${more}`;
 

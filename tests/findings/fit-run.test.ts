@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { jobOfWall } from '../harness/walls';
 import { afterWay, findingsIn, silent, tells } from './tells';
 
-const wall = (length: string, more = '') =>
-  `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length ${length}\n  height 4 courses\n${more}`;
+const wall = (length: string, more = '') => jobOfWall({ length, height: '4 courses' }, more);
 
 /** Half a brick and a joint is 112.5 mm; n halves between two free ends are n x 112.5 mm less a joint of 10. */
 const SIZE = (halves: number) => halves * 112.5 - 10;
@@ -33,6 +33,31 @@ describe('fit-run', () => {
     );
     expect(found!.severity).toBe('warning');
     expect(found!.ways.map((w) => w.preferred ?? false)).toEqual([true, ...Array(4).fill(false)]);
+  });
+
+  test('what its bricks leave may be no wider than a joint: nothing is cut to go in there', () => {
+    // By hand: two bricks and a joint are 440; of 447 are left 7, less than the joint before a third.
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          length  447 mm
+                  ^^^^^^ fit-run: 2 bricks leave 7 mm, no more than a joint, 3 are 218 mm too long, and 2 spread out have joints of 17 mm
+          height  4 courses
+      `,
+      {
+        ways: [
+          'Make the wall 440 mm: the run is 7 mm shorter, 2 bricks',
+          'Make the wall 552.5 mm: the run is 105.5 mm longer, 2½ bricks',
+          'Make the wall 665 mm: the run is 218 mm longer, 3 bricks',
+          'Cuts of 109.5 mm and 165.8 mm by turns at the left, joints of 10 mm',
+          '2 bricks with joints of 17 mm, wider or tighter than anyone would accept',
+        ],
+      },
+    );
   });
 
   test('the sizes it proposes are brickwork sizes: so many halves, less a joint', () => {

@@ -1,22 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import { jobView } from '../../server/engine/views/job-view';
 import { jobOf } from '../engine/world';
+import { jobOfWall } from '../harness/walls';
 import { FIRM, findingsIn, silent, tells } from './tells';
 
 /** Ten bricks of half-brick wall with a window of four bricks and a joint between six halves on each side. */
-const window = (lines: string, wall = '') => `perpend 1
-use "firm.perp"
-wall north
-  brick   red
-  stands  held
-  length  2240 mm
-  height  14 courses
-${wall}  opening window
+const window = (lines: string, wall = '') =>
+  jobOfWall(
+    { length: '2240 mm', height: '14 courses' },
+    `${wall}  opening window
     from    left 665 mm
     width   910 mm
     sill    2 courses
     height  4 courses
-${lines}`;
+${lines}`,
+  );
 
 const at = (marked: string, wall = '') => window(marked, wall);
 
@@ -479,5 +477,46 @@ describe('incomplete', () => {
              ^ incomplete: the bearing of the opening window is still to be measured
 `),
     );
+  });
+});
+
+describe('head-brick', () => {
+  const small = 'brick small\n  size 190 x 90 x 50 mm\n  joint 10 mm\n  price £1 each\n';
+
+  test('is told of a head in a brick of another size', () => {
+    tells(`
+      perpend 1
+      use "firm.perp"
+      brick small
+        size   190 x 90 x 50 mm
+        joint  10 mm
+        price  £1 each
+      wall north
+        brick   red
+        stands  held
+        length  2240 mm
+        height  14 courses
+        opening window
+          from    left 665 mm
+          width   910 mm
+          sill    2 courses
+          height  4 courses
+          head    segmental brick small rise 130 mm
+                                  ^^^^^ head-brick: small is of another size than the wall’s brick
+    `);
+  });
+
+  test('is not told of one of the same size, nor of the wall’s own', () => {
+    for (const lines of ['    head soldier brick engineering\n', '    head soldier\n'])
+      silent(window(lines), 'head-brick');
+    silent(window('    subsill brick-on-edge brick engineering\n'), 'head-brick');
+    expect(
+      findingsIn(
+        window('    subsill brick-on-edge brick small\n').replace(
+          'wall north',
+          `${small}wall north`,
+        ),
+      ).map((f) => f.code),
+    ).toContain('head-brick');
   });
 });

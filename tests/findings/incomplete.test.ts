@@ -36,6 +36,26 @@ describe('incomplete', () => {
     `);
   });
 
+  test('is told of a gauge whose courses are no higher than their brick, where the gauge is said', () => {
+    const found = tells(`
+      perpend 1
+      use "firm.perp"
+      wall north
+        brick   red
+        gauge   4 courses 250 mm
+        ^^^^^^^^^^^^^^^^^^^^^^^^ incomplete: the gauge of north leaves no bed joint: its courses are no higher than its brick
+        stands  held
+        length  2240 mm
+        height  8 courses
+    `);
+    // By hand: 250 / 4 = 62.5 mm, and the brick alone is 65.
+    expect(found).toHaveLength(1);
+    const higher = (mm: number) =>
+      `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  gauge 4 courses ${mm} mm\n  stands held\n  length 2240 mm\n  height 8 courses\n`;
+    silent(higher(280), 'incomplete');
+    expect(() => silent(higher(260), 'incomplete')).toThrow();
+  });
+
   test('is told of a size of which a side is still to be measured', () => {
     for (const size of ['? x 225 mm', '450 x ? mm', '450 mm x ?', '? x ?', '?']) {
       const text = `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 1790 mm\n  height 4 courses\n  footing ${size}\n`;

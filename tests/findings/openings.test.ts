@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
+import { jobOfWall } from '../harness/walls';
 import { FIRM, silent, tells } from './tells';
 
-const gate = (lines: string) =>
-  `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 2140 mm\n  height 8 courses\n  opening gate\n${lines}`;
+const gate = (lines: string) => jobOfWall({ length: '2140 mm' }, `  opening gate\n${lines}`);
 
 describe('opening-outside', () => {
   test('is told of an opening that is not in the wall or not said, and why', () => {

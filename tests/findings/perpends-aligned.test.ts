@@ -2,8 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
 import { FIRM, silent } from './tells';
 
-const wall = (width: number, bond = 'english', from = '1.7 m', length = '6.1 m') =>
-  `perpend 1\nuse "firm.perp"\nwall w\n  brick red\n  stands held\n  bond ${bond}\n  thick 1 brick\n  length ${length}\n  height 20 courses\n  opening a\n    from left ${from}\n    width ${width} mm\n    sill 5 courses\n    height 9 courses\n`;
+const wall = (width: number, bond = 'english', from = '1.7 m', length = '6.1 m', fit = '') =>
+  `perpend 1\nuse "firm.perp"\nwall w\n  brick red\n  stands held\n  bond ${bond}\n  thick 1 brick\n  length ${length}\n  height 20 courses\n${fit}  opening a\n    from left ${from}\n    width ${width} mm\n    sill 5 courses\n    height 9 courses\n`;
+
+/** Somebody's word on how a stretch is cut, which is kept whatever comes of it. */
+const DECIDED = '  fit run-3 cut 60 mm at right\n';
 
 const WIDTHS = Array.from({ length: 30 }, (_, i) => 1000 + 5 * i);
 
@@ -12,7 +15,7 @@ describe('perpends-aligned', () => {
     let told = 0;
     for (const bond of ['english', 'flemish'])
       for (const width of WIDTHS) {
-        const job = jobOf(wall(width, bond), { 'firm.perp': FIRM });
+        const job = jobOf(wall(width, bond, '1.7 m', '6.1 m', DECIDED), { 'firm.perp': FIRM });
         const { poorLaps } = job.works[0]!.facts.settingOut!;
         const aligned = poorLaps.filter(({ lap }) => lap < 10);
         const found = job.findings.filter((f) => f.code === 'perpends-aligned');
@@ -29,6 +32,11 @@ describe('perpends-aligned', () => {
       }
     expect(told).toBeGreaterThan(0);
     expect(told).toBeLessThan(WIDTHS.length);
+  });
+
+  test('is not told where nobody has decided how stretches off the module are laid: they are cut at the reveals', () => {
+    for (const bond of ['english', 'flemish'])
+      for (const width of WIDTHS) silent(wall(width, bond), 'perpends-aligned');
   });
 
   test('is not told of openings in brickwork sizes', () => {

@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { jobOfWall } from '../harness/walls';
 import { afterWay, findingsIn, silent, tells } from './tells';
 
 const wall = (lines: string, length = 5390, thick = '1/2 brick', bond = 'stretcher') =>
-  `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  thick ${thick}\n  bond ${bond}\n  length ${length} mm\n  height 20 courses\n${lines}`;
+  jobOfWall(
+    { length: `${length} mm`, height: '20 courses', facts: `  thick ${thick}\n  bond ${bond}\n` },
+    lines,
+  );
 
 const pier = (at: string, more = '', size = '1 x 1 bricks', side = 'back') =>
   `  pier p\n    at ${at}\n    size ${size}\n    projects ${side}\n${more}`;
@@ -97,6 +101,43 @@ describe('pier-unbonded', () => {
           projects  back
           ^^^^^^^^^^^^^^ pier-unbonded: walls of half a brick and one brick are looked at
     `);
+  });
+
+  test('is told of a pier where the top of its wall steps down, and how high it may be bonded', () => {
+    // 12 courses left of it and 8 right of it.
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        wall north
+          brick   red
+          stands  held
+          bond    english
+          thick   1 brick
+          length  5390 mm
+          height  12 courses
+          top     steps at 2915 mm down 4 courses
+          pier p
+            at        left 2475 mm
+            size      2 x 1.5 bricks
+            projects  back
+            ^^^^^^^^^^^^^^ pier-unbonded: above 8 courses there is wall on one side of it only
+      `,
+      { ways: ['Build it 8 courses high'] },
+    );
+  });
+
+  test('and what it says of a height is written in its line', () => {
+    const text = `${wall(pier('left 2250 mm', '    height 22 courses\n', '2 x 1.5 bricks'), 4490, '1 brick', 'english')}  top steps at 2690 mm down 4 courses\n`;
+    const [found] = findingsIn(text).filter((f) => f.code === 'pier-unbonded');
+    const after = afterWay(text, found!.ways[0]!.edits);
+    expect(after).toContain('    height 16 courses\n');
+    silent(after, 'pier-unbonded');
+  });
+
+  test('is not told of a step farther off than its wall is laid beside it', () => {
+    const text = `${wall(pier('left 2250 mm', '', '2 x 1.5 bricks'), 5390, '1 brick', 'english')}  top steps at 4037.5 mm down 4 courses\n`;
+    silent(text, 'pier-unbonded');
   });
 
   test('is not told of piers on the joints of their wall', () => {

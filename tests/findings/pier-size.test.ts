@@ -33,6 +33,21 @@ describe('pier-size', () => {
     expect(severity('327.5 x 446 mm')).toBe('warning');
   });
 
+  test('how much is lost in the joints is a line of the library, or of a firm', () => {
+    const severity = (size: string, use: string, line = '') =>
+      jobOf(pier(size, use).replace('pier g', `${line}pier g`)).findings.find(
+        (f) => f.code === 'pier-size',
+      )?.severity;
+    const brick = 'brick red\n  size 215 x 102.5 x 65 mm\n  gauge 4 courses 300 mm\n';
+    expect(severity('330 x 330 mm', 'uk', brick)).toBe('hint');
+    expect(severity('330 x 330 mm', 'uk', `${brick}defaults\n  pier-nominal 2 mm\n`)).toBe(
+      'warning',
+    );
+    // A nominal size takes in a joint of 3/8 in (BIA Technical Note 10, from memory): 11 5/8 and 15 5/8 in.
+    expect(severity('12 x 16 in', 'us')).toBe('hint');
+    expect(severity('12 1/4 x 16 in', 'us')).toBe('warning');
+  });
+
   test('counts the bricks it says', () => {
     const bricks = (size: string) =>
       jobOf(pier(size), { 'firm.perp': FIRM }).works[0]!.needs.bricks[0]!.bricks.value.toFixed();

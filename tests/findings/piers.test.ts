@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { jobOfWall } from '../harness/walls';
 import { findingsIn, silent, tells } from './tells';
 
 const wall = (lines: string) =>
-  `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 2140 mm\n  height 8 courses\n  opening gate\n    from left 665 mm\n    width 910 mm\n${lines}`;
+  jobOfWall(
+    { length: '2140 mm' },
+    `  opening gate\n    from left 665 mm\n    width 910 mm\n${lines}`,
+  );
 
 describe('pier-homeless', () => {
   test('is told of a pier that stands nowhere, and where it can', () => {

@@ -1,13 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
+import { JOB, wallText } from '../harness/walls';
 import { afterWay, FIRM, findingsIn, silent, tells } from './tells';
 
 /** A half-brick wall that nothing else is to be told of. */
-const wall = (name: string, more: string, length = '2240 mm') =>
-  `wall ${name}\n  brick red\n  stands held\n  length ${length}\n  height 8 courses\n${more}`;
+const wall = (name: string, more: string, length = '2240 mm') => wallText({ name, length }, more);
 
-const START = 'perpend 1\nuse "firm.perp"\n';
-const CORNER = `${START}${wall('north', '  right quoin east\n')}${wall('east', '  left quoin north\n', '1790 mm')}`;
+const CORNER = `${JOB}${wall('north', '  right quoin east\n')}${wall('east', '  left quoin north\n', '1790 mm')}`;
 
 const bricks = (text: string) =>
   jobOf(text, { 'firm.perp': FIRM }).works.map((w) =>
@@ -43,7 +42,7 @@ describe('quoin-round', () => {
 
   /** So many walls, each answered by the next, the last by the first. */
   const round = (count: number) =>
-    START +
+    JOB +
     Array.from({ length: count }, (_, i) =>
       wall(
         `w-${i}`,
@@ -104,7 +103,7 @@ describe('quoin-unanswered', () => {
 
   test('is not told of two walls that name each other, nor of a name that no wall has', () => {
     silent(CORNER, 'quoin-unanswered');
-    silent(`${START}${wall('north', '  right quoin est\n')}`, 'quoin-unanswered');
+    silent(`${JOB}${wall('north', '  right quoin est\n')}`, 'quoin-unanswered');
   });
 
   test('an end that meets another wall does not answer', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
+import { JOB, wallText } from '../harness/walls';
 import { afterWay, FIRM, findingsIn, silent, tells } from './tells';
 
 const PRICED = `${FIRM}material starter-tie
@@ -8,9 +9,9 @@ const PRICED = `${FIRM}material starter-tie
 const files = { 'firm.perp': PRICED };
 
 const wall = (name: string, more: string, length = '2240 mm', courses = 9) =>
-  `wall ${name}\n  brick red\n  stands held\n  length ${length}\n  height ${courses} courses\n${more}`;
+  wallText({ name, length, height: `${courses} courses` }, more);
 const job = (inner: string, north = '') =>
-  `perpend 1\nuse "firm.perp"\n${wall('north', north)}${wall('inner', inner, '1125 mm')}`;
+  JOB + wall('north', north) + wall('inner', inner, '1125 mm');
 
 const work = (text: string, name: string) => jobOf(text, files).works.find((w) => w.name === name)!;
 const bricks = (text: string, name: string) =>
@@ -92,10 +93,49 @@ describe('tee-unbonded', () => {
           length  1125 mm
           height  8 courses
           left    tee north 1 m bonded
-                                ^^^^^^ tee-unbonded: This wall is not bonded into north: Courses are run only into a half-brick wall.
+                                ^^^^^^ tee-unbonded: This wall is not bonded into north: No way was found to lay the bricks of that wall round it so that they lap
       `,
-      { files, ways: ['Tie it: tied'] },
+      {
+        files,
+        ways: [
+          'Move it to where it can be bonded, 1012.5 mm from the left end of north',
+          'Tie it: tied',
+        ],
+      },
     );
+  });
+
+  test('is not told where a way is found', () => {
+    const thick = (more: string) => job(more, '  bond english\n  thick 1 brick\n');
+    silent(thick('  left tee north 900 mm bonded\n'), 'tee-unbonded', files);
+    silent(thick('  left tee north 956.25 mm bonded\n'), 'tee-unbonded', files);
+  });
+
+  test.each([
+    ['The other wall has a backing.', '  backing block-100 cavity 75 mm\n', 900],
+    ['No way was found', '', 56.25],
+    [
+      'A head or a lintel of that wall is too near.',
+      '  opening o\n    from left 1350 mm\n    width 450 mm\n    height 4 courses\n    lintel 100 x 65 mm slab\n',
+      900,
+    ],
+    ['The other wall is bonded into other work at its own end.', '  right block-bonded\n', 900],
+  ])('says why: %s', (why, north, at) => {
+    const text = job(
+      `  left tee north ${at} mm bonded\n`,
+      `  bond english\n  thick 1 brick\n${north}`,
+    );
+    const told = findingsIn(text, files).find((f) => f.code === 'tee-unbonded');
+    expect(told?.message).toContain(why);
+  });
+
+  test('of two walls near one another the second is tied', () => {
+    const second = wall('second', '  left tee north 1350 mm bonded\n', '1125 mm');
+    const text = `${job('  left tee north 900 mm bonded\n', '  bond english\n  thick 1 brick\n')}${second}`;
+    const told = findingsIn(text, files).filter((f) => f.code === 'tee-unbonded');
+    expect(told.map((f) => f.message)).toEqual([
+      expect.stringContaining('Another wall that is bonded into it is too near.'),
+    ]);
   });
 
   test('is not told of a half-brick wall of the same courses', () => {

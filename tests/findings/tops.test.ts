@@ -1,9 +1,9 @@
 /** Copings, bands, steps, plinths and corbels that are not what their lines say. */
 import { describe, expect, test } from 'vitest';
+import { jobOfWall } from '../harness/walls';
 import { afterWay, findingsIn, silent, tells } from './tells';
 
-const wall = (more: string, height = '8 courses') =>
-  `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 4490 mm\n  height ${height}\n${more}`;
+const wall = (more: string, height = '8 courses') => jobOfWall({ height }, more);
 
 describe('fit-coping of precast lengths', () => {
   test('is information, with the cut that is reckoned with', () => {

@@ -1,9 +1,9 @@
 /** Measures that nobody builds: footings narrower than what they carry, cavities no tie reaches over, bands read backwards. */
 import { describe, expect, test } from 'vitest';
+import { jobOfWall } from '../harness/walls';
 import { findingsIn, silent, tells } from './tells';
 
-const wall = (lines: string, name = 'north') =>
-  `perpend 1\nuse "firm.perp"\nwall ${name}\n  brick red\n  stands held\n  length 4490 mm\n  height 12 courses\n${lines}`;
+const wall = (lines: string, name = 'north') => jobOfWall({ name, height: '12 courses' }, lines);
 
 describe('footing-narrow', () => {
   test('is told of a strip narrower than its wall', () => {

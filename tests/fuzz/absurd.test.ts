@@ -8,6 +8,11 @@ const HEAD = 'perpend 1\nuse "firm.perp"\n';
 const wall = (lines: string, brick = 'red') => `wall n\n  brick ${brick}\n  stands held\n${lines}`;
 const many = (n: number, line: (i: number) => string) =>
   Array.from({ length: n }, (_, i) => line(i)).join('');
+const repair = (lines: string) =>
+  `repair r\n  brick red\n${lines
+    .split('\n')
+    .map((line) => `  ${line}\n`)
+    .join('')}`;
 const brick = (lines: string) => `brick odd\n${lines}`;
 
 /** Ms of the processor's own time, ten times what was measured for the slowest of these: a machine under load takes longer by the clock. */
@@ -147,6 +152,23 @@ describe('an absurd number', () => {
       `price\n  stage "A" 90%\n  stage "B" 90%\n  stage "C" rest\n${wall('  length 2 m\n  height 4 courses\n')}`,
       undefined,
     ],
+    ['a rebuild of nothing', repair('rebuild 0 m x 0 courses\nsalvage 60%'), 'incomplete'],
+    ['10^9 courses rebuilt', repair('rebuild 2 m x 1000000000 courses'), 'number-absurd'],
+    [
+      'a skip of nothing',
+      `cost skip "Skip" at £9 per 0 m3 of waste\n${repair('repoint 1 m2')}`,
+      'incomplete',
+    ],
+    [
+      'all lost at cleaning',
+      `defaults\n  cleaning-loss 100%\n${repair('rebuild 60 bricks\nsalvage 60%')}`,
+      'incomplete',
+    ],
+    [
+      'bars no distance apart',
+      `defaults\n  crack-stitch slab 1 m every 0 mm raked 35 mm\n${repair('stitch 2 m')}`,
+      'incomplete',
+    ],
   ])(
     '%s',
     (_, text, code) => {
@@ -160,6 +182,16 @@ describe('an absurd number', () => {
 
 describe('the most that is taken', () => {
   test.each([
+    [
+      '10 km of wall rebuilt, and all else that is mended there',
+      repair(
+        'thick 1 brick\nbond flemish\nrebuild 10 km x 10000 courses\nsalvage 0..100%\nhalves 100%\ncut-out 100000000 bricks\nrepoint 10 km raked 10 km\nrecope 10 km\ntooth-in 10000 courses\nstitch 10 km\nmake-good 1000000 m2 10 km thick "All"\nreplace 100000000 pieces slab\nrebed 10 km',
+      ),
+    ],
+    [
+      'a pier of a million bricks each way, rebuilt',
+      repair('size 1000000 x 1000000 bricks\nrebuild 10000 courses\nhalves 1000'),
+    ],
     [
       '10 km by 10,000 courses',
       wall('  length 10 km\n  height 10000 courses\n  coping brick-on-edge\n'),

@@ -7,6 +7,8 @@ import { sound } from './sound';
 const HEAD = 'perpend 1\nuse "firm.perp"\n';
 const wall = (name: string, lines: string) =>
   `wall ${name}\n  brick red\n  stands held\n  length 2240 mm\n  height 4 courses\n${lines}`;
+const thick = (text: string) =>
+  text.replace('brick red', 'brick red\n  bond english\n  thick 2 bricks');
 const many = (n: number, line: (i: number) => string) =>
   Array.from({ length: n }, (_, i) => line(i)).join('');
 
@@ -27,6 +29,24 @@ const CASES: readonly (readonly [string, string])[] = [
   [
     'a hundred walls that run into one',
     wall('w', '') + many(100, (i) => wall(`w${i}`, `  left tee w ${i * 17} mm bonded\n`)),
+  ],
+  [
+    'two walls bonded into one of two bricks, and as many that are too near them',
+    thick(wall('w', '').replace('2240 mm', '30 m')) +
+      many(2, (i) => thick(wall(`w${i}`, `  left tee w ${2 + i * 1.8} m bonded\n`))) +
+      many(2, (i) => wall(`n${i}`, `  left tee w ${2.1 + i * 1.8} m bonded\n`)),
+  ],
+  [
+    'ten thick walls bonded each into the next, and the last into the first',
+    many(10, (i) => thick(wall(`w${i}`, `  left tee w${(i + 1) % 10} 1 m bonded\n`))),
+  ],
+  [
+    'thick walls of a million courses, one bonded into the other',
+    thick(wall('a', '')).replace('height 4 courses', 'height 1000000 courses') +
+      thick(wall('b', '  left tee a 0.9 m bonded\n')).replace(
+        'height 4 courses',
+        'height 1000000 courses',
+      ),
   ],
   ['a wall that meets itself', wall('w', '  left quoin w\n  right tee w 1 m bonded\n')],
   [

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { ListValue, MoneyValue, WordValue } from '../../grammar/read/values';
+import type { ListValue, MoneyValue, QuantityValue, WordValue } from '../../grammar/read/values';
 import { faultsOf, valuesOf } from './reading';
 
 describe('money', () => {
@@ -28,6 +28,43 @@ describe('money', () => {
   test.each(['6.40', 'pounds 6', '£', '£ six', '6.40 pounds'])('%s is none', (text) => {
     const codes = faultsOf(`price\n  least ${text}\n`).map((fault) => fault.code);
     expect(codes).toEqual([expect.stringMatching(/^value-(wrong|missing|spare)$/)]);
+  });
+});
+
+describe('a range', () => {
+  test.each([
+    ['£220..£260', '£'],
+    ['£220..260', '£'],
+    ['£ 220 .. £ 260', '£'],
+    ['GBP 220..260', 'GBP'],
+    ['220..260 GBP', 'GBP'],
+    ['220..260 €', '€'],
+  ])('of money: %s', (text, currency) => {
+    const { rate } = valuesOf('labour', `bricklayer ${text} per h`) as { rate: MoneyValue };
+    expect([rate.currency, rate.amount.toString(), rate.high?.toString()]).toEqual([
+      currency,
+      '220',
+      '260',
+    ]);
+  });
+
+  test.each(['£260..£220', '£220..€260', '£220..', '£..260'])('of money, not: %s', (text) => {
+    expect(faultsOf(`cost skip "Skip" 1 at ${text}\n`)).not.toEqual([]);
+  });
+
+  test('is not taken where money is one sum: what was agreed, the least price', () => {
+    expect(faultsOf('price\n  least £220..£260\n')).not.toEqual([]);
+  });
+
+  test.each([
+    ['wall north', 'height 8..11 courses', 'height', true],
+    ['wall north', 'length 4..5 m', 'length', undefined],
+    ['output', 'facework 40..60 bricks per h', 'amount', undefined],
+  ])('in whole ones where nobody lays a part: %s %s', (kind, line, key, whole) => {
+    const read = valuesOf(kind, line);
+    const value = (read[key] ?? read.courses) as QuantityValue;
+    expect(value.high).toBeDefined();
+    expect(value.whole || undefined).toBe(whole);
   });
 });
 

@@ -169,6 +169,28 @@ describe('nothing is told', () => {
   });
 });
 
+describe('a range under the pointer', () => {
+  const COSTS = (first: string, second: string) =>
+    `perpend 1\nuse uk\nlabour\n  mate £20 per h\n  gang 1 mate\ncost a "A" 1 at ${first}\ncost b "B" ${second} at £100..£160\n`;
+
+  test('tells how much of the spread hangs on it, and between what the price lies', () => {
+    // Variances go with the squares: 20² and 60².
+    const text = told(COSTS('£100..£12$00', '1'))!;
+    expect(text).toMatch(/10% of what the price may move by hangs on this range alone\. In eight/);
+    expect(text).toMatch(/the price is £2\d\d\.\d\d to £\d{3}\.\d\d\.$/);
+  });
+
+  test('says which to measure first', () => {
+    const text = told(COSTS('£100..£120', '1').replace('£100..£160', '£100..£1$060'))!;
+    expect(text).toContain('Nothing else counts as much: measure it first.');
+  });
+
+  test('says when nothing hangs on it', () => {
+    const text = told(COSTS('£100..£120', '0').replace('£100..£160', '£100..£1$060'))!;
+    expect(text).toContain('The price does not hang on this range.');
+  });
+});
+
 test('text of the job cannot become markup', () => {
   const { job, at } = asked(
     'perpend 1\nuse uk\nwa$0ll n "[x](command:evil) <b> | ``"\n  length 1 m',

@@ -24,6 +24,7 @@ const CHECKED: readonly (readonly [string, readonly string[], string])[] = [
   ['mortar to bricks', ['quantities', 'mortars'], 'BIA Technical Note 10'],
   ['copings', ['coping'], 'common practice'],
   ['mixes', ['mixes', 'mortars'], 'Lyons'],
+  ['classes and types of mortar, from their parts', ['mortar-classes'], 'Beall'],
   ['free-standing heights', ['free-standing'], 'Planning Portal'],
 ];
 

@@ -85,4 +85,14 @@ describe('repointing', () => {
     );
     expect(figure(job, 'r.mortar')).toBeCloseTo(litres, 2);
   });
+
+  // 1000 / 75 m of beds and 1600 / 27 uprights of 65 mm to a square metre: 10 mm wide, they are its 17.2%.
+  test('by the length of its joints, a square metre takes the same', () => {
+    const metres = 1000 / 75 + (1600 / 27) * 0.065;
+    const job = jobOf(
+      `use uk\n\nrepair r\n  repoint ${metres.toFixed(6)} m raked 20 mm\n  brick standard\n  mix general\n`,
+    );
+    expect(metres * 0.01).toBeCloseTo(0.172, 3);
+    expect(figure(job, 'r.mortar')).toBeCloseTo(3.44, 2);
+  });
 });

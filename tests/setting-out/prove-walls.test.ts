@@ -122,10 +122,10 @@ describe('off the module', () => {
 
   /*
    * Each clear stretch has joints or a cut of its own, so that perpends of stretches over one another
-   * drift apart, and nothing keeps all of them lapped. Measured over 400 such: 36 walls in a hundred have some that
-   * align at a sill or head (46 before stretches were laid with an eye to one another).
+   * would drift apart: those that clash are laid in the perpends of the whole wall and cut at the reveals. Of these
+   * walls 36 in a hundred had some that align before that; how many of any millimetre have now: plumb.test.ts.
    */
-  test('perpends of unlike stretches align in some walls, measured, and never untold', () => {
+  test('perpends of unlike stretches align in hardly any wall, measured, and never untold', () => {
     let bad = 0;
     let all = 0;
     fc.assert(
@@ -140,6 +140,6 @@ describe('off the module', () => {
       }),
       { numRuns: 80 },
     );
-    expect(bad / all).toBeLessThan(0.6);
+    expect(bad / all).toBeLessThan(0.03);
   });
 });

@@ -19,16 +19,19 @@ import { FIT } from './tops';
 
 const RINGS = optional(lit('rings'), whole(number('rings')));
 
+/** For what is laid in another brick than the wall’s own. Not after a number: “2 brick” is a length. */
+const IN_BRICK = optional(lit('brick'), name('brick', 'brick'));
+
 const HEAD = line(
   'head',
   [
     either(
-      [choice('kind', 'soldier', 'brick-on-edge')],
-      [choice('kind', 'segmental'), lit('rise'), quantity('rise', 'length'), RINGS],
-      [choice('kind', 'semicircular'), RINGS],
+      [choice('kind', 'soldier', 'brick-on-edge'), IN_BRICK],
+      [choice('kind', 'segmental'), IN_BRICK, lit('rise'), quantity('rise', 'length'), RINGS],
+      [choice('kind', 'semicircular'), IN_BRICK, RINGS],
     ),
   ],
-  'What the brickwork over it begins with: a course of soldiers (bricks on end) or of bricks on edge, over the lintel where there is one; or a rough arch in rings half a brick deep, which springs from the height of the opening.',
+  'What the brickwork over it begins with: a course of soldiers (bricks on end) or of bricks on edge, over the lintel where there is one; or a rough arch in rings half a brick deep, which springs from the height of the opening. In the wall’s own brick, or in the one that is named.',
   'head segmental rise 115 mm rings 2',
   { unless: 'the courses of the wall' },
 );
@@ -102,7 +105,7 @@ export const OPENING = line(
       ),
       line(
         'subsill',
-        [choice('kind', 'brick-on-edge')],
+        [choice('kind', 'brick-on-edge'), IN_BRICK],
         'Bricks on edge along its foot, between the reveals. They stand in the opening and take of its height.',
         'subsill brick-on-edge',
         { unless: 'none' },

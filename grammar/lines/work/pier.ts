@@ -15,6 +15,7 @@ import {
   whole,
 } from '../slots';
 import { BATS } from './bats';
+import { SITE } from './site';
 import { CAP, DPC, FIT, HEIGHT, PIER_COPING } from './tops';
 
 export const PIER_SIZE = line(
@@ -101,6 +102,7 @@ export const PIER: LineKind = line(
         'footing 600 x 600 x 300 mm',
         { unless: 'none' },
       ),
+      ...SITE,
       BATS,
       FIT,
       NOTE,

@@ -139,8 +139,8 @@ export const PIER_COPING = line(
 
 export const CAP = line(
   'cap',
-  [size('size', [2], 'length'), optional(name('material', 'material'))],
-  'A cap on top of the pier, and which one is bought.',
+  [size('size', [2, 3], 'length'), optional(name('material', 'material'))],
+  'A cap on top of the pier, how thick if it is known, and which one is bought.',
   'cap 400 x 400 mm',
   { unless: 'none' },
 );
@@ -148,7 +148,7 @@ export const CAP = line(
 export const FOOTING = line(
   'footing',
   [size('size', [2], 'length'), optional(name('mix', 'mix'))],
-  'The concrete strip: how wide and how deep, and its mix. Under the whole length.',
+  'The concrete strip: how wide and how deep, and its mix. Under the whole length; what it shares with the footing of a wall that it meets is counted once.',
   'footing 450 x 225 mm',
   { unless: 'none' },
 );

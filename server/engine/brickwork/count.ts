@@ -33,24 +33,46 @@ export function countBricks(
   inputs: readonly Term[],
   how?: () => readonly string[],
   cutOnEdge = 0,
-  bats: readonly Bats[] = [],
+  bats: () => readonly Bats[] = noBats,
 ): Counted {
   const { env } = masonry;
   const tally = sumTallies(tallies);
   const joint = masonry.jointTerms.perpend.value.toNumber();
   const unit = masonry.brick.size!;
-  const needed = bricksNeeded(tally, unit, joint, kerfOf(env), bats);
+  const needed = once(() => bricksNeeded(tally, unit, joint, kerfOf(env), bats()));
   const detail = () => [
     ...(how?.() ?? []),
-    ...piecesText(tally, needed, env),
+    ...piecesText(tally, needed(), env),
     ...onEdgeText(cutOnEdge),
   ];
-  const from = laidFrom(masonry, inputs);
-  const sawn = needed.cuttings.length ? [kerfTerm(env)] : [];
-  const args = [...from, ...sawn, ...(bats.length ? batTerms(masonry) : [])];
-  const note = 'counted by laying the courses';
-  const bricks = counted(label, needed.total, 'bricks', { detail, note, args });
-  return { bricks, needed, tally, onEdge: cutOnEdge };
+  const bricks = once(() => {
+    const from = laidFrom(masonry, inputs);
+    const sawn = needed().cuttings.length ? [kerfTerm(env)] : [];
+    const args = [...from, ...sawn, ...(bats().length ? batTerms(masonry) : [])];
+    const note = 'counted by laying the courses';
+    return counted(label, needed().total, 'bricks', { detail, note, args });
+  });
+  return {
+    tally,
+    onEdge: cutOnEdge,
+    get needed() {
+      return needed();
+    },
+    get bricks() {
+      return bricks();
+    },
+  };
+}
+
+const noBats = (): readonly Bats[] => [];
+
+/** Nesting cuts into bricks costs more than all else that is counted, and where a way out is tried nobody asks for it. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
 
 /** What was laid, and the brick and joints it was laid with; one list for all that is counted of it. */
@@ -147,11 +169,36 @@ export function mortarOf(
     args: from,
   });
   const solid = bricksVolume('volume of its bricks', laid, env, from);
-  const joints = difference('in the joints', unit, gross, solid);
+  const joints = jointsOf(all, gross, solid, env, from);
   const gaps = laid.flatMap((l) => l.brick.gaps);
   const frogs = laid.filter(hasFrogs).map((l) => frogsOf(l, env, from));
-  if (!frogs.length) return withGaps({ ...joints, label }, gaps);
-  return withGaps(sum(label, unit, [joints, ...frogs]), gaps);
+  const parts = [...joints, ...frogs];
+  if (parts.length === 1) return withGaps({ ...parts[0]!, label }, gaps);
+  return withGaps(sum(label, unit, parts), gaps);
+}
+
+/** Less than a drop, mm³: rounding of the arithmetic. */
+const NOTHING = 1;
+
+/**
+ * What is not brick, by where it lies: beds and upright joints as they are laid, and the rest between leaves and rows,
+ * in the collar joint. All as one where they cannot be told apart, as where an arch is cut in.
+ */
+function jointsOf(all: Tally, gross: Term, solid: Term, env: Env, from: readonly Term[]): Term[] {
+  const { unit } = gross;
+  const whole = difference('in the joints', unit, gross, solid);
+  const { bedVolume = 0, perpendVolume = 0 } = all;
+  const rest = all.grossVolume - all.brickVolume - bedVolume - perpendVolume;
+  if (!bedVolume || !perpendVolume || rest < -NOTHING) return [whole];
+  const shown = (label: string, mm3: number, note: string) =>
+    volumeShown(env, label, mm3, { note, args: from });
+  const beds = shown('in the beds', bedVolume, 'under every course, as thick as the bed joint');
+  const note = 'between pieces and at joined ends, as high as a brick and as deep as the work';
+  if (rest <= NOTHING) return [beds, difference('in the perpends', unit, whole, beds, note)];
+  const perpends = shown('in the perpends', perpendVolume, note);
+  const those = sum('in beds and perpends', unit, [beds, perpends]);
+  const between = 'between leaves and rows, and in all that is not laid in courses';
+  return [beds, perpends, difference('in the collar joints', unit, whole, those, between)];
 }
 
 /** A frog that is still to be measured is one that may be there. */

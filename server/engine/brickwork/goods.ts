@@ -34,8 +34,11 @@ export interface Mix {
 
 /** The brick a line names. One that no file gives, or without a size, is a gap in every figure made of it. */
 export function brickOf(line: LineFacts | undefined, env: Env, home: Origin, key = 'brick'): Brick {
-  const origin = line?.at(key) ?? home;
-  const name = line?.word(key) ?? '';
+  return brickNamed(line?.word(key) ?? '', env, line?.at(key) ?? home);
+}
+
+/** The same by its name, which stands at `origin`. */
+export function brickNamed(name: string, env: Env, origin: Origin): Brick {
   const facts = factsNamed(env, 'brick', name);
   if (!facts) {
     const what = name ? `the brick “${name}” is not known` : 'no brick is named';

@@ -5,6 +5,7 @@ import type { CoursePlan, Joints, PierPlan, SettingOut, UnitSize } from '../sett
 import type { Origin, Term } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
 import type { CutPart } from './cuts/sheet';
+import type { Matching } from './matching/types';
 
 /** Bricks of one kind, bats and closers counted as the bricks they are cut from. */
 export interface BrickNeed {
@@ -20,6 +21,20 @@ export interface MixNeed {
   readonly block?: SourceBlock;
   readonly litres: Term;
   readonly origin: Origin;
+  readonly lays?: Lays;
+}
+
+/** What a mix is used for in a piece of work: how fast it goes, and what more of it would do. */
+export interface Lays {
+  /** As laid: so much of it goes into the bricks, in these hours. */
+  readonly litres: Term;
+  /** Of the whole gang, in which it is laid. */
+  readonly hours?: Term;
+  /** Bricks that are laid in it. */
+  readonly bricks?: Term;
+  /** What the joints of a square metre (or foot) of face take to be pointed, and how long they are. */
+  readonly pointing?: Term;
+  readonly joints?: Term;
 }
 
 /** Things bought by the piece. */
@@ -28,6 +43,14 @@ export interface PieceNeed {
   readonly block?: SourceBlock;
   readonly count: Term;
   readonly origin: Origin;
+  /** Of one, mm, as far as lines of the job give its sides. */
+  readonly size?: readonly number[];
+}
+
+/** What is taken away: its volume loose, its mass. */
+export interface WasteNeed {
+  readonly volume: Term;
+  readonly mass: Term;
 }
 
 /** Time of the whole gang together, in hours. */
@@ -41,8 +64,12 @@ export interface Needs {
   readonly mixes: readonly MixNeed[];
   readonly pieces: readonly PieceNeed[];
   readonly tasks: readonly TaskNeed[];
+  /** Its amounts hang on ranges in a way that they do not say: they are sampled by doing the work again. */
+  readonly opened?: boolean;
   /** Days that its height takes, however few the hours. */
   readonly leastDays?: Term;
+  /** What is taken away. */
+  readonly waste?: WasteNeed;
 }
 
 /** A figure that a reader can ask for by name. */
@@ -170,7 +197,7 @@ export interface WallJoin {
   /** The other wall, by name, and which of its ends a corner is made with. */
   readonly wall: string;
   readonly otherSide?: 'left' | 'right';
-  /** Of a corner: the course of this wall, and that of the other, that stands on the ground there. */
+  /** The course of this wall, and that of the other, that stands on the ground there. */
   readonly ground?: number;
   readonly otherGround?: number;
   /** Of a tee, mm from the other wall’s left end to the near side of this one. */
@@ -208,8 +235,14 @@ export interface WorkFacts {
   /** Its lowest courses, and its topmost, that stand out. */
   readonly plinth?: FaceProjection;
   readonly corbel?: FaceProjection;
-  /** What a repair builds again: how it is laid, and how much of its brick is what came down, 0 to 1. */
-  readonly rebuilt?: { readonly settingOut: SettingOut; readonly reused: number };
+  /** What a repair builds again of a wall or a pier: how it is laid, and how much of its brick is what came down, 0 to 1. */
+  readonly rebuilt?: {
+    readonly settingOut?: SettingOut;
+    readonly pier?: PierFace;
+    readonly reused: number;
+  };
+  /** What a repair might buy, compared with what stands there. */
+  readonly matching?: Matching;
   /** Height over all, coping included, mm. */
   readonly height?: number;
   readonly does: ReadonlySet<string>;

@@ -25,7 +25,7 @@ export type { Tee } from './plan/tee-plan';
 export { turnedInto } from './plan/tee-plan';
 export type { WallPlanOptions } from './plan/wall-plan';
 export { wallPlans } from './plan/wall-plan';
-export { rebuiltElevation } from './reused';
+export { withReused } from './reused';
 export type { Level, RodOptions } from './rod/rod-sheet';
 export { rodSet } from './rod/rod-sheet';
 export type { Ink, Mark, Paper, Sheet } from './sheet/paper';

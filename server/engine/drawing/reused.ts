@@ -1,7 +1,4 @@
 /** Brickwork built again, in which bricks that came down are laid beside new ones. */
-
-import type { SettingOut } from '../setting-out';
-import { type ElevationOptions, elevation } from './face/elevation';
 import type { Box, Drawing, Style } from './model';
 
 /** Bricks that are laid whole: what is cut is counted by its length, and marked like any cut. */
@@ -28,20 +25,17 @@ function noteOn(share: number): string[] {
   ];
 }
 
-/** The part that is built again, mixed as evenly as may be. `reused` is the share of its bricks that came down, 0 to 1. */
-export function rebuiltElevation(
-  out: SettingOut,
-  reused: number,
-  options: ElevationOptions,
-): Drawing {
-  const drawing = elevation(out, options);
+/**
+ * The face of what is built again, mixed as evenly as may be. `reused` is the share of its bricks that came down, 0 to
+ * 1; `what` says what it is a face of.
+ */
+export function withReused(drawing: Drawing, reused: number, what: string): Drawing {
   const marks = marked(drawing.boxes, reused);
   const notes = noteOn(reused);
-  const { courses } = out.spec;
   return {
     ...drawing,
-    description: `Elevation of a part of a wall built again, ${courses} courses high. ${notes.join(' ')}`,
-    // It may begin anywhere up the wall.
+    description: `Elevation of ${what}. ${notes.join(' ')}`,
+    // It may begin anywhere up what stands.
     strokes: drawing.strokes.filter(({ style }) => style !== 'ground'),
     boxes: [...drawing.boxes, ...marks],
     keys: [

@@ -9,8 +9,11 @@ import { cautions } from './cautions';
 import { checkBlock, namesTwice, type WorkNames } from './checks';
 import { editionMissing, editionUnknown, jobTwice, libraryAssumed } from './files';
 import { incomplete } from './fit/gaps';
+import { mixSandy } from './mortar/mix-sandy';
+import { mixWeak } from './mortar/mix-weak';
 import { headOrigin, type Remark, toFinding } from './remark';
 import { stagesOff } from './stages';
+import { whenUnknown } from './when-unknown';
 
 export function findingsOf(job: Job): Finding[] {
   const { file } = job;
@@ -32,12 +35,15 @@ function remarksOf(job: Job): Remark[] {
     ...namesTwice(file),
     ...file.blocks.flatMap((block) => checkBlock(block, env, names)),
     ...file.blocks.flatMap((block) => bondUnsound(block, env)),
+    ...file.blocks.flatMap((block) => whenUnknown(block, env)),
   ];
   if (!job.isJob) return general;
   return [
     ...general,
     ...works.flatMap((w) => w.remarks),
-    ...cautions(works, env),
+    ...cautions(job),
+    ...mixWeak(works, env),
+    ...mixSandy(works, env),
     ...stagesOff(job.price, env).map((r) => toldAt(r, home(job))),
     ...incomplete(job.price.total, home(job)),
   ];

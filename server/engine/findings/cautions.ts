@@ -1,42 +1,76 @@
-/** Cautions of the library, each where the job calls for it. */
+/** Cautions of the libraries and of the firm, each where the job calls for it. */
 import { listed } from '../../../grammar/read/numbers';
-import type { Work } from '../brickwork/needs';
-import { type Env, factsNamed, factsOf } from '../resolve/env';
-import { headOrigin, nameOrigin, type Remark } from './remark';
+import { counted } from '../../../shared/show';
+import { cautionsOf, type Told } from '../cautions';
+import type { Rule } from '../cautions/rules';
+import type { Job } from '../workspace/job';
+import { headOrigin, type Remark } from './remark';
 
-/** One remark a caution, at the first piece of work that brings it up. */
-export function cautions(works: readonly Work[], env: Env): Remark[] {
-  const does = works.map((w) => ({
-    work: w,
-    does: new Set([...w.facts.does, ...materialsOf(w, env), 'any']),
-  }));
-  return env.book.blocksOf('caution').flatMap((block) => {
-    const facts = factsOf(block, env)!;
-    const when = facts.lines('when').map((l) => l.word('when'));
-    const at = does.find((d) => when.some((w) => d.does.has(w)));
-    if (!at) return [];
-    const source = facts.lines('source').map((l) => l.word('text'));
-    const says = facts.lines('say').map((l) => l.word('text'));
-    const from = source.length ? ` (${listed(source, 'and')})` : '';
-    const message = `${facts.title}: ${says.join(' ')}${from}`;
-    const related = [{ origin: headOrigin(block), message: 'The caution in the library' }];
-    return [
-      {
-        code: `caution-${facts.name}`,
-        severity: 'information' as const,
-        origin: nameOrigin(at.work.block),
-        message,
-        related,
-      },
-    ];
+type Asked = Pick<Job, 'works' | 'env' | 'wallOf'>;
+
+/** What a job’s work brings up. */
+export function cautionsIn(job: Asked): Told[] {
+  return cautionsOf(job.works, job.env, (work) => job.wallOf(work.block));
+}
+
+/** A caution of this very work is told of so many pieces of work; the last of them says how many more there are. */
+const MOST_TOLD = 10;
+
+/** One remark a caution, at the first line that brings it up; what is of this very work, in each piece of work. */
+export function cautions(job: Asked): Remark[] {
+  const told = cautionsIn(job);
+  const seen = new Map<Rule, number>();
+  const first = told.filter(({ rule }) => {
+    const times = (seen.get(rule) ?? 0) + 1;
+    seen.set(rule, times);
+    return times <= MOST_TOLD;
+  });
+  const times = new Map<Rule, number>();
+  return first.map((each) => {
+    const time = (times.get(each.rule) ?? 0) + 1;
+    times.set(each.rule, time);
+    const more = time === MOST_TOLD ? seen.get(each.rule)! - MOST_TOLD : 0;
+    return more > 0 ? andMore(keptRemark(each), more) : keptRemark(each);
   });
 }
 
-/** Materials of the mixes a work uses, which are cautions of their own: cement, lime. */
-function materialsOf(work: Work, env: Env): string[] {
-  return work.needs.mixes.flatMap(({ mix }) => {
-    const list = factsNamed(env, 'mix', mix)?.line('parts')?.values.parts;
-    if (list?.kind !== 'list') return [];
-    return list.of.map(({ material }) => (material && 'text' in material ? material.text : ''));
-  });
+function andMore(remark: Remark, more: number): Remark {
+  const others = `The same holds for ${counted(more, 'piece', 'pieces')} of work further down.`;
+  return { ...remark, message: `${remark.message} ${others}` };
+}
+
+function keptRemark(told: Told): Remark {
+  const remark = remarks.get(told) ?? remarkOf(told);
+  remarks.set(told, remark);
+  return remark;
+}
+
+/** What is told of a piece of work stays the same as long as it does. */
+const remarks = new WeakMap<Told, Remark>();
+
+/** More places than these are not looked up one by one. */
+const MOST_PLACES = 10;
+
+function remarkOf({ rule, at, why }: Told): Remark {
+  const [first, ...others] = at;
+  const here = why.length ? ` (${shortened(why)})` : '';
+  const from = rule.source.length ? ` (${listed(rule.source, 'and')})` : '';
+  const message = `${rule.title}${here}: ${[...rule.say, ...rule.ask].join(' ')}${from}`;
+  const also = others
+    .slice(0, MOST_PLACES)
+    .map(({ origin, why: reason }) => ({ origin, message: reason?.() ?? 'Here too' }));
+  const library = { origin: headOrigin(rule.block), message: 'The caution in the library' };
+  return {
+    code: `caution-${rule.name}`,
+    severity: 'information',
+    origin: first!.origin,
+    message,
+    related: [...also, library],
+  };
+}
+
+function shortened(why: readonly string[]): string {
+  const more = why.length - MOST_PLACES;
+  const told = why.slice(0, MOST_PLACES).join('; ');
+  return more > 0 ? `${told}; and ${more} more` : told;
 }

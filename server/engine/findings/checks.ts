@@ -3,6 +3,7 @@
 import type { NamedKind, QuantitySlot, Slot } from '../../../grammar/lines/slots';
 import type { ReadLine, Value, Values } from '../../../grammar/read/values';
 import { isTrade } from '../labour/gang';
+import { isMeasure, measuresFor } from '../mortar/measures';
 import { originOf } from '../resolve/book';
 import { currencyOf, type Env } from '../resolve/env';
 import { takenBy } from '../resolve/per';
@@ -76,7 +77,7 @@ class Check {
     else if (slot.slot === 'either') for (const group of slot.of) this.slots(group, values);
     else if (slot.slot === 'list') this.list(slot.slots, values[slot.key]);
     else if (slot.slot === 'name') this.name(slot.of, values[slot.key]);
-    else if (slot.slot === 'counted') this.trade(values[`${slot.key}Of`]);
+    else if (slot.slot === 'counted') this.countedOf(slot.of, values, values[`${slot.key}Of`]);
     else if (slot.slot === 'quantity') this.courses(slot, values[slot.key]);
     else if (slot.slot === 'money') this.money(values[slot.key]);
     else if (slot.slot === 'word') this.per(slot.what, values[slot.key]);
@@ -111,6 +112,20 @@ class Check {
     const { book } = this.env;
     if (kind === 'trade' || kind === 'zone') return book.names(kind).includes(name);
     return book.find(kind, name) !== undefined || (this.work.get(kind) ?? []).includes(name);
+  }
+
+  private countedOf(kind: NamedKind, values: Values, value: Value | undefined): void {
+    if (kind === 'measure') this.measure(values, value);
+    else this.trade(value);
+  }
+
+  /** A measure by its name, or a pack that the material comes in. */
+  private measure({ material }: Values, value: Value | undefined): void {
+    if (!value || this.told.has(value)) return;
+    this.told.add(value);
+    const known = measuresFor(textOf(material), this.env);
+    if (known.some((measure) => isMeasure(measure, textOf(value)))) return;
+    this.remarks.push(nameUnknown(originOf(this.block, value), 'measure', textOf(value), known));
   }
 
   private trade(value: Value | undefined): void {

@@ -23,29 +23,34 @@ export function takesNumber(bond: BlockFacts): boolean {
   });
 }
 
-/** `salvage` where nothing comes down, `match` where nothing is bought. */
-export function repairIdle(facts: BlockFacts): Remark[] {
-  const down = facts.line('rebuild') ?? facts.line('recope');
-  const bought = down ?? facts.line('cut-out');
-  const salvage = facts.line('salvage');
-  const match = facts.line('match');
+/** `salvage` and `halves` where nothing comes down, `match` where nothing is bought. */
+export function repairIdle(
+  facts: BlockFacts,
+  mendings: readonly { readonly down?: unknown; readonly wanted?: unknown }[],
+): Remark[] {
+  const down = mendings.some((m) => m.down);
+  const bought = mendings.some((m) => m.wanted);
+  const told = (line: LineFacts | undefined, message: string) =>
+    line ? [idle(line.origin, message)] : [];
   return [
-    ...(salvage && !down
-      ? [
-          idle(
-            salvage.origin,
+    ...(down
+      ? []
+      : [
+          ...told(
+            facts.line('salvage'),
             'Nothing comes down here, so nothing is salvaged: that takes a rebuild or a recope.',
           ),
-        ]
-      : []),
-    ...(match && !bought
-      ? [
-          idle(
-            match.origin,
-            'No brick is bought for this repair: that takes a rebuild, a recope or a cut-out.',
+          ...told(
+            facts.line('halves'),
+            'Nothing comes down here, so no halves are kept: that takes a rebuild or a recope.',
           ),
-        ]
-      : []),
+        ]),
+    ...(bought
+      ? []
+      : told(
+          facts.line('match'),
+          'No brick is bought for this repair: that takes a rebuild, a recope or a cut-out.',
+        )),
   ];
 }
 

@@ -1,4 +1,4 @@
-/** Perpends that stand over one another where two stretches of a wall meet, because joints opened or closed differ. */
+/** Perpends that stand over one another where two stretches of a wall meet, and no way of laying them mends it. */
 import { lengthText } from '../brickwork/lengths';
 import type { Masonry } from '../brickwork/masonry';
 import type { PoorLap, SettingOut } from '../setting-out';
@@ -17,7 +17,7 @@ export function perpendsAligned(out: SettingOut, { facts, env }: Masonry): Remar
     .map((each) => placeOf(each, (mm) => lengthText(env, mm)));
   const more = aligned.length - told.length;
   const places = `${told.join('; ')}${more > 0 ? `; and at ${more} more ${more === 1 ? 'place' : 'places'}` : ''}`;
-  const message = `Perpends stand over one another where a stretch begins or ends over another: ${places}. Its stretches work at joints of different widths, so their perpends drift apart. Keep them plumb by hand there, opening a joint here and closing one there; or bring the openings and piers to brickwork sizes.`;
+  const message = `Perpends stand over one another where a stretch begins or ends over another: ${places}. No way was found to lay those stretches that laps there, cut at the reveals or not; one that a fit line speaks of is laid as that says. Keep them plumb by hand there, opening a joint here and closing one there; or bring the openings and piers to brickwork sizes.`;
   return {
     code: 'perpends-aligned',
     severity: 'information',

@@ -1,4 +1,5 @@
 /** Words that a slot takes without naming a thing of the job: libraries, currencies, units of time, runs of a wall. */
+import { BROUGHT_UP_BY } from '../../../grammar/lines/caution';
 import { type Dimension, unitsOf } from '../../../shared/units';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
@@ -16,6 +17,8 @@ export function wordsFor(what: string, block: SourceBlock | undefined, job: Job)
       return runs(block, job).map(word);
     case 'run of an opening':
       return OPENING_RUNS.map(word);
+    case 'work or material':
+      return [...Object.keys(BROUGHT_UP_BY), ...job.book.names('material')].map(word);
     case 'unit of area':
       return units('area');
     case 'unit of distance':
@@ -50,7 +53,7 @@ function units(dimension: Dimension): Completion[] {
 
 /** Runs of the wall that a `fit` line may speak of, as the findings name them. */
 function runs(block: SourceBlock | undefined, job: Job): string[] {
-  const out = job.works.find((w) => w.block === block)?.facts.settingOut;
+  const out = job.workAt(block)?.facts.settingOut;
   const walls = out ? stretches(out).map((_, i) => `run-${i + 1}`) : [];
   return ['coping', 'height', ...walls];
 }

@@ -16,7 +16,7 @@ const NONE: BlockFigures = { figures: [] };
 
 /** What a block’s heading stands for in figures; none for a block that only holds settings. */
 export function figuresOf(block: SourceBlock, job: Job): BlockFigures {
-  const work = job.works.find((w) => w.block === block);
+  const work = job.workAt(block);
   if (work) {
     const figures = workFigures(work, job);
     return { figures, main: figures[0] };
@@ -42,5 +42,14 @@ const BOUGHT: ReadonlySet<string> = new Set(['brick', 'mix', 'material']);
 function idsOf(block: SourceBlock): readonly string[] {
   const kind = block.kind ?? '';
   if (!BOUGHT.has(kind)) return OF_KIND[kind] ?? [];
-  return ['mix', 'buy', 'cost'].map((part) => `${part}.${block.name}`);
+  const mortar = kind === 'mix' ? MIXED : kind === 'material' ? ['left'] : [];
+  return [...mortar, 'buy', 'cost', 'mix'].map((part) => idOf(part, block.name));
+}
+
+/** What a mix is told by beside its own amount. */
+const MIXED = ['batches', 'batch', 'last', 'left', 'lays', 'lays bricks', 'lays pointing'];
+
+function idOf(part: string, name = ''): string {
+  const [first, last] = part.split(' ');
+  return [first, name, last].filter(Boolean).join('.');
 }

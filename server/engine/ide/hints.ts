@@ -2,6 +2,7 @@
 import type { ReadLine } from '../../../grammar/read/values';
 import type { Work } from '../brickwork/needs';
 import { amountsOf, moneyOf } from '../views/job-view';
+import { mixSummary } from '../views/mortar';
 import { showTerm } from '../views/show';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
@@ -29,7 +30,8 @@ function blockHints(block: SourceBlock, job: Job): Hint[] {
 
 function totalText(block: SourceBlock, job: Job): string | undefined {
   if (block.kind === 'job') return job.works.length ? priceText(job) : undefined;
-  const work = job.works.find((w) => w.block === block);
+  if (block.kind === 'mix') return mixSummary(block.name, job);
+  const work = job.workAt(block);
   return work && workText(work, job);
 }
 
@@ -65,7 +67,7 @@ function keptOf(work: Work, job: Job): Kept {
 }
 
 function lineHints(block: SourceBlock, job: Job): Hint[] {
-  const work = job.works.find((w) => w.block === block);
+  const work = job.workAt(block);
   if (!work) return [];
   return keptOf(work, job).lines.map((h) => ({ ...h, line: block.firstLine + h.line }));
 }

@@ -57,12 +57,12 @@ const LONGEST = 60;
 
 function rangeText(job: Job): string[] {
   const range = rangeOf(job);
-  return range ? [`With every range at one end or the other: ${plain(range)}.`] : [];
+  return range ? [`In eight of ten jobs alike ${plain(range)}.`] : [];
 }
 
 /** An opening or a pier of a wall: where it stands, as the setting-out has it. */
 function innerText(spot: Spot, job: Job): string[] {
-  const out = job.works.find((w) => w.block === spot.block)?.facts.settingOut;
+  const out = job.workAt(spot.block)?.facts.settingOut;
   const name = wordOf(spot.read!.values.name);
   const list = spot.read!.kind.key === 'pier' ? out?.spec.piers : out?.spec.openings;
   const found = list?.find((each) => each.name === name);

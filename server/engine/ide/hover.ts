@@ -6,6 +6,7 @@ import { hoverKey } from './hover-key';
 import { hoverThing } from './hover-name';
 import { givenAt, thingsNamed } from './names';
 import { otherUnits } from './other-units';
+import { rangeSaid } from './range-said';
 import { onComment, onKey, type Spot, spotAt, textOf, valueAt } from './spot';
 import { type Hover, type Linker, PLAIN, type Position } from './types';
 
@@ -21,7 +22,9 @@ export function hover(job: Job, at: Position, link: Linker = PLAIN): Hover | und
   const name = textOf(value.value);
   const things = name && value.names.length ? thingsNamed(job, value.names, name, spot.block) : [];
   const text = things.length ? hoverThing(things, job, link) : otherUnits(value.value, job.env);
-  return said(spot, value.value.span, text ?? keyText(spot, job, link));
+  const hangs = rangeSaid(spot, value.value, job);
+  const all = [text ?? keyText(spot, job, link), ...hangs];
+  return said(spot, value.value.span, all.join('\n\n'));
 }
 
 function keyText(spot: Spot, job: Job, link: Linker): string {

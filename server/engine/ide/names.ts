@@ -36,14 +36,14 @@ export function thingsNamed(
   block: SourceBlock | undefined,
 ): Named[] {
   return namedThings(job, kinds, block).filter((thing) =>
-    thing.kind === 'trade' ? isTrade(thing.name, name) : thing.name === name,
+    isCounted(thing.kind) ? isTrade(thing.name, name) : thing.name === name,
   );
 }
 
 function thingsOf(job: Job, kind: NamedKind, block: SourceBlock | undefined): Named[] {
   if (kind === 'opening') return innerOf(kind, block ? [block] : []);
   if (kind === 'zone') return innerOf(kind, job.book.blocksOf('limit'));
-  if (kind === 'trade') return trades(job);
+  if (isCounted(kind)) return countedThings(job, kind);
   if (!WORK.has(kind)) return job.book.blocksOf(kind).flatMap((b) => asNamed(kind, b) ?? []);
   const own = job.file.blocks.filter((b) => b.kind === kind);
   const other = job.book.blocksOf(kind);
@@ -71,11 +71,19 @@ function innerOf(kind: NamedKind, blocks: readonly SourceBlock[]): Named[] {
   );
 }
 
-function trades(job: Job): Named[] {
-  return job.book.all('labour', 'trade').map(({ block, line }) => {
-    const key = line.syntax.key!;
-    return { kind: 'trade', block, line, name: key.text, span: key.span };
-  });
+/** Trades and measures: their names stand where the word of a line does. */
+export function isCounted(kind: NamedKind): kind is 'trade' | 'measure' {
+  return kind === 'trade' || kind === 'measure';
+}
+
+function countedThings(job: Job, kind: 'trade' | 'measure'): Named[] {
+  const heading = kind === 'trade' ? 'labour' : 'measures';
+  return job.book.all(heading, kind).map(({ block, line }) => named(kind, block, line));
+}
+
+function named(kind: NamedKind, block: SourceBlock, line: ReadLine): Named {
+  const key = line.syntax.key!;
+  return { kind, block, line, name: key.text, span: key.span };
 }
 
 export function titleOf(thing: Named): string {
@@ -86,11 +94,8 @@ export function titleOf(thing: Named): string {
 export function givenAt(spot: Spot): Named | undefined {
   const { read, block } = spot;
   if (!read) return undefined;
-  if (read.kind.key === 'trade' && read.kind.open) {
-    const key = read.syntax.key!;
-    return { kind: 'trade', block, line: read, name: key.text, span: key.span };
-  }
   const kind = read.kind.key as NamedKind;
+  if (isCounted(kind) && read.kind.open) return named(kind, block, read);
   return read.kind.takes[0]?.slot === 'new-name' ? given(kind, block, read) : undefined;
 }
 

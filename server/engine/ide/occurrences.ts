@@ -4,7 +4,7 @@ import type { Place, Span } from '../../../shared/span';
 import { isTrade } from '../labour/gang';
 import type { Job } from '../workspace/job';
 import type { SourceBlock, SourceFile } from '../workspace/source';
-import { givenAt, type Named, thingsNamed } from './names';
+import { givenAt, isCounted, type Named, thingsNamed } from './names';
 import { saidOf } from './said';
 import { onKey, type Spot, spotAt, textOf, valueAt } from './spot';
 import type { Highlight, Position } from './types';
@@ -70,5 +70,5 @@ function inLine(block: SourceBlock, line: ReadLine, thing: Named): Occurrence[] 
 
 function means(thing: Named, text: string | undefined): boolean {
   if (text === undefined) return false;
-  return thing.kind === 'trade' ? isTrade(thing.name, text) : text === thing.name;
+  return isCounted(thing.kind) ? isTrade(thing.name, text) : text === thing.name;
 }

@@ -83,10 +83,13 @@ function itemTokens(item: Item, words: ReadonlyMap<string, Token>, read: boolean
       return [...numbers.map((n) => token(n.span, 'number')), ...(unit ? [unit] : [])];
     }
     case 'money':
-      return [token(item.amount.span, 'number')];
+      return [item.amount, ...(item.high ? [item.high] : [])].map(({ span }) =>
+        token(span, 'number'),
+      );
     case 'text':
       return [token(item.span, 'string')];
     case 'date':
+    case 'clock':
     case 'code':
       return [token(item.span, 'number')];
     default:

@@ -1,6 +1,6 @@
 /** What a status bar shows of a job. */
 import type { Totals } from '../../../shared/protocol';
-import { showTerm, showValue } from '../views/show';
+import { showTerm } from '../views/show';
 import type { Job } from '../workspace/job';
 
 const STEPS = [
@@ -31,11 +31,8 @@ export function totalsOf(job: Job): Totals | undefined {
   };
 }
 
-/** From what to what, when a line of the job is a range. */
+/** From what to what in eight jobs of ten, when a line of the job is a range. */
 export function rangeOf(job: Job): string | undefined {
-  if (!job.hasRanges) return undefined;
-  const { low, high } = job.priceEnds;
-  const ends = [low.total, high.total].sort((a, b) => a.value.cmp(b.value));
-  if (ends[0]!.value.eq(ends[1]!.value)) return undefined;
-  return ends.map((end) => showValue(end.value, end.unit, job.env)).join(' to ');
+  const { spread, env } = job;
+  return spread && [spread.low, spread.high].map((end) => showTerm(end, env)).join(' to ');
 }

@@ -1,27 +1,26 @@
 /** Hours and what they cost: the gang together, and the days it comes. */
 import { exact } from '../../../shared/exact';
-import { unitNamed } from '../../../shared/units';
-import { inUnit } from '../brickwork/lengths';
-import { defaultTerm, type Env, LineFacts } from '../resolve/env';
+import { type Env, LineFacts } from '../resolve/env';
 import { perTime } from '../resolve/per';
 import {
   counted,
   fact,
   missing,
-  named,
   type Origin,
   product,
   quotient,
   sum,
   type Term,
-  up,
 } from '../working/term';
+import { dayOf } from './day';
 
 export interface Gang {
   /** What an hour of all of them costs. */
   readonly rate: Term;
   /** How many lay bricks: those of the trade named first. */
   readonly laying: Term;
+  /** How many serve those who lay: all others. Nothing when nobody does. */
+  readonly serving?: Term;
   readonly day: Term;
 }
 
@@ -48,16 +47,30 @@ export function gangOf(env: Env): Gang {
   const rates = people.map(({ trade, count, rate }) =>
     product(`${trade}, an hour`, env.money.code, [count, rate]),
   );
-  return { rate: sum('the gang, an hour', env.money.code, rates), laying: layingOf(people), day };
+  const laying = layingOf(people);
+  return {
+    rate: sum('the gang, an hour', env.money.code, rates),
+    laying: { ...laying.count, note: 'the trade with the highest rate lays' },
+    serving: servingOf(people.filter((p) => p !== laying)),
+    day,
+  };
 }
 
 /**
  * Those who lay: of the trade with the highest rate, whatever the order they are named in (common practice: the
  * skilled trade costs most). Of two as dear, the first.
  */
-function layingOf(people: readonly { count: Term; rate: Term }[]): Term {
-  const dearest = people.reduce((a, b) => (b.rate.value.gt(a.rate.value) ? b : a));
-  return { ...dearest.count, note: 'the trade with the highest rate lays' };
+function layingOf<P extends { count: Term; rate: Term }>(people: readonly P[]): P {
+  return people.reduce((a, b) => (b.rate.value.gt(a.rate.value) ? b : a));
+}
+
+function servingOf(others: readonly { count: Term }[]): Term | undefined {
+  const hands = sum(
+    'who serve',
+    '',
+    others.map((p) => p.count),
+  );
+  return hands.value.isZero() ? undefined : hands;
 }
 
 function peopleOf(line: LineFacts) {
@@ -90,61 +103,11 @@ function rateOf(trade: string, env: Env, origin: Origin, day: Term): Term {
 }
 
 /** A rate per a word that is neither an hour nor a day. */
-function perNothing(what: string, line: LineFacts, unit: string): Term {
+export function perNothing(what: string, line: LineFacts, unit: string): Term {
   return missing(what, unit, `${what} is neither per h nor per day`, line.at('unit'));
 }
 
 /** `2 bricklayers` names the trade `bricklayer`. */
 export function isTrade(trade: string, said: string): boolean {
   return trade === said || `${trade}s` === said;
-}
-
-function dayOf(env: Env): Term {
-  const own = env.book.setting('labour', 'day');
-  if (own) return new LineFacts(own.block, own.line, env).term('hours', 'a day');
-  return defaultTerm(env, 'day', 'hours', 'a day');
-}
-
-/** The gang's hours for an amount of a task: the amount, by what one bricklayer does in an hour, by how many lay. */
-export function taskHours(task: string, label: string, amount: Term, env: Env, gang: Gang): Term {
-  const setting = env.book.setting('output', task);
-  if (!setting) return missing(label, 'h', `no output is given for ${task}`, amount.origin);
-  const line = new LineFacts(setting.block, setting.line, env);
-  const said = line.term('amount', `${task}, one bricklayer`);
-  const per = perTime(line.word('unit'));
-  if (!per) return perNothing(`the output of ${task}`, line, 'h');
-  if (!alike(said, amount))
-    return missing(
-      label,
-      'h',
-      `the output of ${task} is in ${said.unit}, but ${task} is reckoned in ${amount.unit}`,
-      line.at('amount'),
-    );
-  const output = per === 'day' ? quotient(`${task}, an hour`, said.unit, said, gang.day) : said;
-  const alone = quotient(`${label}, one bricklayer`, 'h', amount, anHour(output, amount.unit));
-  return gang.laying.value.eq(1) ? named(label, alone) : quotient(label, 'h', alone, gang.laying);
-}
-
-/** An output in the unit of what is laid, said as what it is: so much in an hour. */
-function anHour(output: Term, unit: string): Term {
-  const hourly = (term: Term, of: string) => (of ? { ...term, unit: `${of}/h` } : term);
-  const converted = inUnit(output, unit);
-  if (converted === output) return hourly(output, unit);
-  return { ...hourly(converted, unit), args: [hourly(output, output.unit)] };
-}
-
-/** Whether one can be divided by the other: an output in square metres says nothing of bricks. */
-function alike(a: Term, b: Term): boolean {
-  return !a.unit || !b.unit || unitNamed(a.unit)?.dimension === unitNamed(b.unit)?.dimension;
-}
-
-/** Days on site, in the steps the firm charges. */
-export function daysOf(hours: Term, gang: Gang, env: Env): Term {
-  const own = env.book.setting('labour', 'part-day');
-  const step = own
-    ? new LineFacts(own.block, own.line, env).term('days', 'charged in steps of')
-    : defaultTerm(env, 'part-day', 'days', 'charged in steps of');
-  const days = quotient('days of work', 'days', hours, gang.day);
-  const note = `in steps of ${step.value.toFixed()} day`;
-  return up('days', 'days', days, note, step);
 }

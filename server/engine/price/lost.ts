@@ -6,6 +6,7 @@ import { clipped, type Fault } from '../../../grammar/read/fault';
 import type { Work } from '../brickwork/needs';
 import type { Remark } from '../findings/remark';
 import { type Gap, withGaps } from '../working/term';
+import { Groups } from '../workspace/groups';
 import type { SourceBlock, SourceFile } from '../workspace/source';
 
 /** The first of two lines holds, so that nothing is lost with the second. */
@@ -14,26 +15,45 @@ const NOTHING_LOST: ReadonlySet<string> = new Set(['line-twice']);
 /** As many as are kept: one is enough to leave a price incomplete, and nobody reads more. */
 const MOST_LOST = 100;
 
-/** Of every file of the job, libraries that ship left out: they have none. Remarks in the order of their lists. */
-export function lostIn(files: readonly SourceFile[], remarks: Iterable<readonly Remark[]>): Gap[] {
-  const lost: Gap[] = [];
-  for (const file of files) {
-    if (file.shipped) continue;
-    for (const block of file.blocks) {
-      if (!block.read.faults.length) continue;
-      lost.push(...linesLost(block));
+/** What is lost in a job, kept from one state of it to the next. */
+export class Losses {
+  private readonly lines = new Groups<SourceBlock, readonly (readonly Gap[])[]>(lostLines);
+  private readonly errors = new Groups<HasRemarks, readonly Remark[]>((works) =>
+    errorsIn(works.flatMap((work) => work.remarks)),
+  );
+
+  /** Of every file of the job, its own first, libraries that ship left out: they have none. Remarks in the order of the work. */
+  in(
+    files: readonly SourceFile[],
+    remarks: readonly Remark[],
+    works: readonly HasRemarks[],
+  ): Gap[] {
+    const lost: Gap[] = [];
+    for (const gaps of this.ofLines(files)) {
+      lost.push(...gaps);
       if (lost.length >= MOST_LOST) return lost;
     }
+    const errors = [errorsIn(remarks), ...this.errors.of(works)].flat().slice(0, MOST_LOST);
+    return [...lost, ...errors.map(leftOut)];
   }
-  return [...lost, ...errorsIn(remarks).map(leftOut)];
+
+  private ofLines(files: readonly SourceFile[]): (readonly Gap[])[] {
+    const [own, ...used] = files.filter((file) => !file.shipped);
+    const others = used.flatMap((file) => lostLines(file.blocks));
+    return [...(own ? this.lines.of(own.blocks).flat() : []), ...others];
+  }
 }
 
-function errorsIn(lists: Iterable<readonly Remark[]>): Remark[] {
-  const errors: Remark[] = [];
-  for (const list of lists)
-    for (const remark of list)
-      if (remark.severity === 'error' && errors.length < MOST_LOST) errors.push(remark);
-  return errors;
+function lostLines(blocks: readonly SourceBlock[]): (readonly Gap[])[] {
+  return blocks.map(linesLost).filter((gaps) => gaps.length > 0);
+}
+
+interface HasRemarks {
+  readonly remarks: readonly Remark[];
+}
+
+function errorsIn(remarks: readonly Remark[]): Remark[] {
+  return remarks.filter((remark) => remark.severity === 'error').slice(0, MOST_LOST);
 }
 
 /** Lines of a block that are read to say nothing. */

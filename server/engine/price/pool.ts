@@ -2,42 +2,29 @@
  * Adds up what many pieces of work take. Long lists are added in groups that are kept: when one piece of work
  * changes, its group and the groups’ sum are added again, and nothing else.
  */
+
 import type { BrickNeed, MixNeed, Needs, PieceNeed, TaskNeed } from '../brickwork/needs';
+import { laysOf } from '../mortar/lays';
 import { type Origin, sum, type Term } from '../working/term';
-
-/** Lists up to this long are added in one go, so that the working reads as one sum. */
-const GROUP = 32;
-
-interface Group {
-  readonly of: readonly Needs[];
-  readonly pooled: Needs;
-}
+import { GROUP, Groups } from '../workspace/groups';
+import type { HasNeeds } from './costs';
+import { wasteIn } from './waste';
 
 export class NeedsPool {
-  private groups: Group[] = [];
+  private readonly groups = new Groups<HasNeeds, Needs>((works, at) =>
+    pool(
+      works.map((w) => w.needs),
+      at,
+    ),
+  );
 
-  /** The needs of all, pooled; at most one per brick, mix and material, and one for the hours. */
-  all(needs: readonly Needs[]): readonly Needs[] {
-    if (needs.length <= 2 * GROUP) return needs;
-    const groups: Group[] = [];
-    for (let at = 0; at < needs.length; at += GROUP) {
-      const known = this.groups[groups.length];
-      groups.push(known && same(known.of, needs, at) ? known : pooled(needs, at));
-    }
-    this.groups = groups;
-    return groups.map((g) => g.pooled);
+  /**
+   * The needs of all, pooled; at most one per brick, mix and material, and one for the hours. Lists of up to two
+   * groups are added in one go, so that the working reads as one sum.
+   */
+  all(works: readonly HasNeeds[]): readonly Needs[] {
+    return works.length <= 2 * GROUP ? works.map((w) => w.needs) : this.groups.of(works);
   }
-}
-
-/** Whether a group is what stands in the list from `at` on. */
-function same(group: readonly Needs[], all: readonly Needs[], at: number): boolean {
-  if (group.length !== Math.min(GROUP, all.length - at)) return false;
-  return group.every((needs, i) => needs === all[at + i]);
-}
-
-function pooled(all: readonly Needs[], at: number): Group {
-  const of = all.slice(at, at + GROUP);
-  return { of, pooled: pool(of, at) };
 }
 
 function pool(needs: readonly Needs[], at: number): Needs {
@@ -54,7 +41,7 @@ function pool(needs: readonly Needs[], at: number): Needs {
       needs.flatMap((n) => n.mixes),
       (n) => n.mix,
       (n) => n.litres,
-      (n, litres) => ({ ...n, litres }),
+      (n, litres, all) => ({ ...n, litres, lays: laysOf(all.map((m) => m.lays)) }),
       which,
     ),
     pieces: merged<PieceNeed>(
@@ -65,6 +52,7 @@ function pool(needs: readonly Needs[], at: number): Needs {
       which,
     ),
     leastDays: longest(needs),
+    waste: wasteIn(needs),
     tasks: hours(
       needs.flatMap((n) => n.tasks),
       which,
@@ -76,7 +64,7 @@ function merged<T extends { origin: Origin }>(
   needs: readonly T[],
   key: (n: T) => string,
   term: (n: T) => Term,
-  put: (n: T, t: Term) => T,
+  put: (n: T, t: Term, all: readonly T[]) => T,
   label: string,
 ): T[] {
   const byKey = new Map<string, T[]>();
@@ -86,7 +74,7 @@ function merged<T extends { origin: Origin }>(
     else byKey.set(key(need), [need]);
   }
   return [...byKey.values()].map((list) =>
-    put(list[0]!, sum(label, term(list[0]!).unit, list.map(term))),
+    put(list[0]!, sum(label, term(list[0]!).unit, list.map(term)), list),
   );
 }
 

@@ -1,11 +1,12 @@
 /** What each piece of work costs, and its part of the price: shares that add up to the job’s own figures. */
 import { type Exact, fromGeometry } from '../../../shared/exact';
-import { fromMinor, shareOut } from '../../../shared/money';
+import { fromMinor, Shares, shareOut } from '../../../shared/money';
 import type { Needs } from '../brickwork/needs';
+import type { MixBatch } from '../mortar/batch';
 import type { Env } from '../resolve/env';
 import { showTerm, showValue } from '../views/show';
 import { counted, sum, type Term } from '../working/term';
-import type { MixBatch } from './buy';
+import { type Costs, type HasNeeds, plainOf } from './costs';
 import type { JobPrice } from './total';
 
 export interface WorkShare {
@@ -17,36 +18,33 @@ export interface WorkShare {
 
 /** The share of each piece of work, by its place in the list. Terms are made when asked for. */
 export function sharesOf(
-  needs: readonly Needs[],
+  works: readonly HasNeeds[],
   price: JobPrice,
   env: Env,
+  costs: Costs,
 ): (at: number) => WorkShare {
   const weights = new Weights(price);
-  const costs = needs.map((n) => weights.of(n));
+  const shares = new Shares(costs.of(works, (key) => weights.each(key), weights.hour));
   const { code, digits } = env.money;
   const direct = sum('Materials and labour', code, [price.materials, price.labour]);
-  const costShares = shareOut(direct.value, costs, digits);
-  const priceShares = shareOut(price.price.value, costs, digits);
+  const costShare = shares.of(direct.value, digits);
+  const priceShare = shares.of(price.price.value, digits);
   const note = 'shared by what each piece of work takes of every purchase, and by its hours';
   return (at) => {
-    const cost = counted('Cost', fromMinor(costShares[at]!, digits), code, {
+    const minor = costShare(at);
+    const cost = counted('Cost', fromMinor(minor, digits), code, {
       note,
       args: [direct],
-      detail: () => costDetail(weights, needs[at]!, [costShares[at]!, direct.value], env),
+      detail: () => costDetail(weights, works[at]!.needs, [minor, direct.value], env),
     });
-    const part = counted(
-      'Part of the price before tax',
-      fromMinor(priceShares[at]!, digits),
-      code,
-      {
-        note: 'shared by cost',
-        args: [price.price, cost],
-        detail: () => [
-          `its cost is ${showTerm(cost, env)} of ${showTerm(direct, env)}, and it bears as much of ${showTerm(price.price, env)}`,
-          ROUNDED,
-        ],
-      },
-    );
+    const part = counted('Part of the price before tax', fromMinor(priceShare(at), digits), code, {
+      note: 'shared by cost',
+      args: [price.price, cost],
+      detail: () => [
+        `its cost is ${showTerm(cost, env)} of ${showTerm(direct, env)}, and it bears as much of ${showTerm(price.price, env)}`,
+        ROUNDED,
+      ],
+    });
     return { cost, price: part };
   };
 }
@@ -115,19 +113,23 @@ class Weights {
       // Materials are paid for by the mixes they go into.
       if (kind !== 'material') this.take(`${kind} ${name}`, title, needed, money);
     }
-    for (const { name, title, laid, parts } of price.batches)
-      this.take(`mix ${name}`, title, laid, mixCost(parts, costs, price));
+    for (const { name, title, laid, parts, ready } of price.batches) {
+      const paid = ready ? (costs.get(`material ${name}`) ?? 0) : mixCost(parts, costs, price);
+      this.take(`mix ${name}`, title, laid, paid);
+    }
   }
 
   private take(key: string, title: string, amount: Term, paid: number): void {
     this.things.set(key, thing(key, title, amount, paid));
   }
 
-  of(needs: Needs): number {
-    const { items, hours } = plainOf(needs);
-    let total = hours * this.labour.each;
-    for (const { key, amount } of items) total += amount * (this.things.get(key)?.each ?? 0);
-    return total;
+  /** What one of a thing costs; nothing for one that the job does not pay for. */
+  each(key: string): number {
+    return this.things.get(key)?.each ?? 0;
+  }
+
+  get hour(): number {
+    return this.labour.each;
   }
 
   /** What the job pays for each thing, in pence that add up to all of it: the cost of a mix is a part of its materials’. */
@@ -141,7 +143,7 @@ class Weights {
     return new Map(all.map((t, i) => [t.key, money[i]!]));
   }
 
-  /** What makes up {@link of}, thing by thing; one that comes up twice is told once. */
+  /** What makes up a piece of work’s cost, thing by thing; one that comes up twice is told once. */
   parts(needs: Needs): Part[] {
     const { items, hours } = plainOf(needs);
     const amounts = new Map<Thing, number>();
@@ -184,33 +186,4 @@ function mixCost(
     const share = over(part.volume.value.toNumber(), loose(part.material, all));
     return sum + share * (costs.get(`material ${part.material}`) ?? 0);
   }, 0);
-}
-
-/** What a piece of work takes, in plain numbers. */
-interface Plain {
-  readonly items: readonly { readonly key: string; readonly amount: number }[];
-  readonly hours: number;
-}
-
-/** Kept with the needs: of a long job, only the work that changed is turned into numbers again. */
-const kept = new WeakMap<Needs, Plain>();
-
-function plainOf(needs: Needs): Plain {
-  let plain = kept.get(needs);
-  if (!plain) {
-    plain = {
-      items: [
-        ...needs.bricks.map((b) => item(`brick ${b.brick}`, b.bricks)),
-        ...needs.pieces.map((p) => item(`piece ${p.material}`, p.count)),
-        ...needs.mixes.map((m) => item(`mix ${m.mix}`, m.litres)),
-      ],
-      hours: needs.tasks.reduce((sum, t) => sum + t.hours.value.toNumber(), 0),
-    };
-    kept.set(needs, plain);
-  }
-  return plain;
-}
-
-function item(key: string, amount: Term) {
-  return { key, amount: amount.value.toNumber() };
 }

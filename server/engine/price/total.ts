@@ -1,9 +1,13 @@
 /** From all that the work takes to what the client pays. Each step is a term, so each can show its working. */
 
+import { exact } from '../../../shared/exact';
 import { unitNamed } from '../../../shared/units';
 import { inUnit } from '../brickwork/lengths';
-import type { Figure, Needs } from '../brickwork/needs';
-import { daysOf, type Gang, gangOf } from '../labour/gang';
+import type { Figure, Needs, WasteNeed } from '../brickwork/needs';
+import { type Around, aroundOf, daysOf, paidHours } from '../labour/day';
+import { type Gang, gangOf } from '../labour/gang';
+import { loadingOut } from '../labour/load-out';
+import { batch, type MixBatch } from '../mortar/batch';
 import type { Setting } from '../resolve/book';
 import { defaultTerm, type Env, LineFacts } from '../resolve/env';
 import { perTime, perVisit } from '../resolve/per';
@@ -17,20 +21,15 @@ import {
   named,
   nearest,
   product,
+  quotient,
   share,
   sum,
   type Term,
   withGaps,
 } from '../working/term';
-import {
-  batch,
-  buyBricks,
-  buyMaterial,
-  buyPieces,
-  type MixBatch,
-  type Purchase,
-  pooled,
-} from './buy';
+import { buyBricks, buyMaterial, buyPieces, buyReady, type Purchase, pooled } from './buying';
+
+import { jobWaste, wasteCost, wasteIn } from './waste';
 
 export interface Stage {
   readonly title: string;
@@ -42,8 +41,15 @@ export interface JobPrice {
   readonly purchases: readonly Purchase[];
   readonly batches: readonly MixBatch[];
   readonly gang: Gang;
+  /** What of every day goes on other things than the work. */
+  readonly around: Around;
+  /** Bricks unloaded and stacked out; nothing where the firm does not reckon it. */
+  readonly loading?: Term;
+  /** Of the work itself, all of the gang together. */
   readonly hours: Term;
   readonly days: Term;
+  /** Those hours, and what of each day goes on other things. */
+  readonly paid: Term;
   readonly labour: Term;
   readonly materials: Term;
   readonly cost: Term;
@@ -61,20 +67,23 @@ export function priceOf(needs: readonly Needs[], env: Env, lost: readonly Gap[] 
   const code = env.money.code;
   const { purchases, batches } = bought(needs, env);
   const gang = gangOf(env);
-  const hours = sum(
-    'Hours of the gang',
-    'h',
-    needs.flatMap((n) => n.tasks.map((t) => t.hours)),
-  );
-  const days = atLeastFor(needs, daysOf(hours, gang, env));
+  const around = aroundOf(env);
+  const loading = loadingOut(purchases, gang, env);
+  const hours = sum('Hours of the gang', 'h', [
+    ...needs.flatMap((n) => n.tasks.map((t) => t.hours)),
+    ...(loading ? [loading] : []),
+  ]);
+  const days = atLeastFor(needs, daysOf(hours, gang.day, around, env));
+  const paid = paidHours(hours, days, around);
   const materials = sum(
     'Materials',
     code,
     purchases.map((p) => p.cost),
   );
-  const labour = cents('Labour', product('labour', code, [hours, gang.rate]), env.money.digits);
+  const labour = cents('Labour', product('labour', code, [paid, gang.rate]), env.money.digits);
   const travel = sum('Travel', code, travelOf(days, env));
-  const others = sum('Other costs', code, otherCosts(days, env));
+  const waste = wasteIn(needs);
+  const others = sum('Other costs', code, otherCosts(days, waste, env));
   const cost = withGaps(sum('Cost', code, [materials, labour, travel, others]), lost);
   const top = marked(cost, env);
   const bricks = sum(
@@ -86,19 +95,26 @@ export function priceOf(needs: readonly Needs[], env: Env, lost: readonly Gap[] 
     { key: 'bricks', term: bricks },
     { key: 'hours', term: named('Hours', hours) },
     { key: 'days', term: named('Days on site', days) },
+    ...(paid === hours ? [] : [{ key: 'paid', term: paid }]),
+    ...(loading ? [{ key: 'load-out', term: loading }] : []),
+    ...jobWaste(waste),
     { key: 'materials', term: materials },
     { key: 'labour', term: labour },
     { key: 'travel', term: travel },
     { key: 'others', term: others },
     { key: 'cost', term: cost },
+    { key: 'time', term: timeShare(labour, cost) },
     ...top.figures,
   ];
   return {
     purchases,
     batches,
     gang,
+    around,
+    loading,
     hours,
     days,
+    paid,
     labour,
     materials,
     cost,
@@ -108,6 +124,14 @@ export function priceOf(needs: readonly Needs[], env: Env, lost: readonly Gap[] 
   };
 }
 
+/** What part of all that the job costs is the time of those who do it. */
+function timeShare(labour: Term, cost: Term): Term {
+  const whole = counted('all of it', 100, '%', { note: 'a hundred in the hundred' });
+  const tenth = counted('a tenth', exact('0.1'), '%', { note: 'nearer than anyone reads it' });
+  const share = product('labour, in hundredths', '%', [labour, whole]);
+  return nearest('Time, of the cost', '%', quotient('time', '%', share, cost), tenth);
+}
+
 /** However few the hours, green work goes up no faster than a lift a day. */
 function atLeastFor(needs: readonly Needs[], days: Term): Term {
   const least = needs.flatMap((n) => n.leastDays ?? []);
@@ -115,7 +139,9 @@ function atLeastFor(needs: readonly Needs[], days: Term): Term {
     (a, b) => (a?.value.gte(b.value) ? a : b),
     undefined,
   );
-  return longest?.value.gt(days.value) ? most('days', 'days', days, longest) : days;
+  // Where either hangs on a range, which is more may turn within it.
+  const ranged = longest && (longest.ranged || days.ranged);
+  return ranged || longest?.value.gt(days.value) ? most('days', 'days', days, longest!) : days;
 }
 
 function bought(needs: readonly Needs[], env: Env): { purchases: Purchase[]; batches: MixBatch[] } {
@@ -146,6 +172,7 @@ function bought(needs: readonly Needs[], env: Env): { purchases: Purchase[]; bat
         of[0]!.origin,
       ),
     ),
+    ...batches.filter((b) => b.ready).map((b) => buyReady(b, env)),
     ...[...pieces].map(([name, of]) => buyPieces(name, of, env)),
   ];
   return { purchases, batches };
@@ -181,17 +208,23 @@ function perNothing(what: string, line: LineFacts, env: Env, key = 'unit'): Term
   return missing(what, env.money.code, why, line.at(key));
 }
 
-function otherCosts(days: Term, env: Env): Term[] {
+function otherCosts(days: Term, waste: WasteNeed | undefined, env: Env): Term[] {
   // A heading that could not be read says nothing here: that its line is lost is told already.
   const read = env.book.blocksOf('cost').filter((b) => b.read.heading?.values.each);
   return read.map((block) => {
     const line = new LineFacts(block, block.read.heading!, env);
     const title = line.word('title') || line.word('name');
+    if (line.values.of) return wasteCosts(title, line, waste, env);
     const parts = [line.term('count', 'number'), line.term('each', `${title}, each`)];
     if (!line.values.per) return costOf(title, parts, env);
     if (perTime(line.word('per')) !== 'day') return perNothing(title, line, env, 'per');
     return costOf(title, [...parts, days], env);
   });
+}
+
+function wasteCosts(title: string, line: LineFacts, waste: WasteNeed | undefined, env: Env): Term {
+  const cost = wasteCost(title, line, waste, env);
+  return cost ? cents(title, cost, env.money.digits) : perNothing(title, line, env);
 }
 
 /** Rounded where it arises, like every cost: what is printed adds up. */

@@ -29,6 +29,7 @@ type SettingKind =
   | 'defaults'
   | 'labour'
   | 'output'
+  | 'serving'
   | 'travel'
   | 'price'
   | 'currencies'
@@ -74,6 +75,8 @@ export class Book {
 
   names(kind: NamedKind): readonly string[] {
     if (kind === 'trade') return this.all('labour', 'trade').map((s) => s.line.syntax.key!.text);
+    if (kind === 'measure')
+      return this.all('measures', 'measure').map((s) => s.line.syntax.key!.text);
     if (kind === 'zone') return this.all('limit', 'zone').map((s) => wordOf(s.line.values.name));
     return [...(this.named.get(kind)?.keys() ?? [])];
   }

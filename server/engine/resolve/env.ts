@@ -4,12 +4,29 @@ import type { MoneyValue, ReadLine, Values } from '../../../grammar/read/values'
 import type { Exact } from '../../../shared/exact';
 import { type FigureStyle, PLAIN_STYLE, readStyle } from '../../../shared/show';
 import { toBase } from '../../../shared/units';
-import { fact, missing, type Origin, type Term } from '../working/term';
+import { fact, missing, type Origin, type Range, type Term } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
 import { type Book, lineOrigin, originOf, type Setting, wordOf } from './book';
 
 /** Which value of a range stands for it. The same engine is run again with another. */
-export type Pick = 'middle' | 'low' | 'high';
+export type Pick = 'middle' | Sample;
+
+/** One of many runs: each range has a place of its own between its ends. */
+export interface Sample {
+  /** How far it lies between its low and its high end, 0 to 1; `said` as {@link rangeKey} makes it. */
+  readonly of: (said: object) => number;
+}
+
+const rangeKeys = new WeakMap<SourceBlock, Map<object, object>>();
+
+/** What a range is known by. Lines alike of two blocks may have been read into one and the same value. */
+export function rangeKey(block: SourceBlock, value: object): object {
+  const keys = rangeKeys.get(block) ?? new Map<object, object>();
+  rangeKeys.set(block, keys);
+  const key = keys.get(value) ?? {};
+  keys.set(value, key);
+  return key;
+}
 
 export interface Money {
   readonly code: string;
@@ -59,10 +76,26 @@ export function currencyOf(book: Book, code: string): Setting | undefined {
   return undefined;
 }
 
-/** The exact value of a quantity as written, at the chosen end of its range. */
-export function picked(value: { low: Exact; high?: Exact }, pick: Pick): Exact {
-  if (!value.high || pick === 'low') return value.low;
-  return pick === 'high' ? value.high : value.low.add(value.high).div(2);
+/** A value as written, or between what and what it lies. */
+export interface Said {
+  readonly low: Exact;
+  readonly high?: Exact;
+  /** Of things that come in whole ones. */
+  readonly whole?: boolean;
+}
+
+/** The exact value of a quantity as written, so far between its ends. */
+export function picked({ low, high, whole }: Said, at: number): Exact {
+  if (!high) return low;
+  return within(low, high, whole ?? false, at);
+}
+
+/** So far between two values; of whole ones each as likely as the next, and of two that are as near the greater. */
+function within(low: Exact, high: Exact, whole: boolean, at: number): Exact {
+  if (!whole) return low.add(high.sub(low).mul(at));
+  const ones = high.sub(low).add(1).mul(at).floor();
+  const value = low.add(ones);
+  return value.gt(high) ? high : value;
 }
 
 /** One line's values as terms, each with where it stands. */
@@ -97,13 +130,7 @@ export class LineFacts {
     const value = this.values[key];
     if (value?.kind === 'quantity') {
       const said = unit ?? value.unit?.name ?? '';
-      return fact(
-        label,
-        picked(value, this.env.pick),
-        said,
-        this.at(key),
-        rangeNote(value, this.env.pick),
-      );
+      return this.said(value, label, said, key);
     }
     if (value?.kind === 'money') return this.money(value, label, key);
     return missing(label, unit ?? '', `${label} is still to be measured`, this.at(key));
@@ -112,12 +139,27 @@ export class LineFacts {
   private money(value: MoneyValue, label: string, key: string): Term {
     const { code, sign } = this.env.money;
     if (value.currency === sign || value.currency === code)
-      return fact(label, value.amount, code, this.at(key));
+      return this.said({ low: value.amount, high: value.high }, label, code, key);
     return missing(label, code, `${label} is in another currency`, this.at(key));
+  }
+
+  private said(said: Said, label: string, unit: string, key: string): Term {
+    const range = rangeOf(said, this.block, this.values[key]!);
+    const value = picked(said, range ? this.point(range.said) : 0);
+    return fact(label, value, unit, this.at(key), rangeNote(said, this.env.pick), range);
+  }
+
+  /** How far between the ends of a range. */
+  private point(key: object): number {
+    const { pick } = this.env;
+    return pick === 'middle' ? 0.5 : pick.of(key);
   }
 
   /** In base units (mm, m2, l, kg, h), as a plain number for geometry; nothing when it is not known. */
   number(key: string): number | undefined {
+    const value = this.values[key];
+    if (watching && value?.kind === 'quantity' && value.high)
+      watching.add(rangeKey(this.block, value));
     if (!this.numbers.has(key)) this.numbers.set(key, this.numberOf(key));
     return this.numbers.get(key);
   }
@@ -125,8 +167,9 @@ export class LineFacts {
   private numberOf(key: string): number | undefined {
     const value = this.values[key];
     if (value?.kind !== 'quantity') return undefined;
-    const base = value.unit ? toBase(picked(value, this.env.pick), value.unit) : value.low;
-    return base.toNumber();
+    const at = value.high ? this.point(rangeKey(this.block, value)) : 0;
+    const one = picked(value, at);
+    return (value.unit ? toBase(one, value.unit) : one).toNumber();
   }
 
   /** The sides of a size in base units. */
@@ -137,9 +180,35 @@ export class LineFacts {
   }
 }
 
-function rangeNote(value: { low: Exact; high?: Exact }, pick: Pick): string | undefined {
-  if (!value.high) return undefined;
-  return `${pick} of ${value.low.toFixed()} to ${value.high.toFixed()}`;
+function rangeNote({ low, high, whole }: Said, pick: Pick): string | undefined {
+  if (!high) return undefined;
+  const where = pick === 'middle' ? pick : 'somewhere';
+  return `${where} of ${low.toFixed()} to ${high.toFixed()}${whole ? ', whole ones' : ''}`;
+}
+
+function rangeOf(said: Said, block: SourceBlock, value: object): Range | undefined {
+  const { low, high, whole } = said;
+  return high && { low, high, whole: whole ?? false, said: rangeKey(block, value) };
+}
+
+let watching: Set<object> | undefined;
+
+/**
+ * Ranges that are read as plain numbers while something is worked out: it cannot tell by its terms how it hangs on
+ * them.
+ */
+export function plainlyRead<T>(work: () => T): {
+  readonly made: T;
+  readonly plain: ReadonlySet<object>;
+} {
+  const before = watching;
+  const plain = new Set<object>();
+  watching = plain;
+  try {
+    return { made: work(), plain };
+  } finally {
+    watching = before;
+  }
 }
 
 /** The lines of a heading (or of a heading within it), by their word. */

@@ -30,6 +30,7 @@ export type {
   ChainQuestion,
   CornerWall,
   Courses,
+  Entry,
   GivingWay,
   LetIn,
   MovementGap,
@@ -39,19 +40,25 @@ export type {
   RunningOn,
   RunsOn,
   Side,
+  Tie,
+  TieQuestion,
 } from './join';
 export {
   backInPlace,
   begunWith,
+  bondIn,
   bondsAt,
   chooseChain,
   coursesAt,
+  entriesFor,
+  GOOD_TIE,
   givesWay,
   layCorners,
   letIn,
   MOST_GAPS,
   panelsOf,
   runOn,
+  tieOf,
   wayAt,
 } from './join';
 export { depthsOf, rowsOf } from './lay/rows';
@@ -103,6 +110,8 @@ export {
   stretchesOf,
   topOf,
 } from './tops/profile';
+export type { Strip } from './tops/strips';
+export { stripAtCorner, stripInFace } from './tops/strips';
 export type {
   Area,
   Band,
@@ -118,6 +127,7 @@ export type {
   Joints,
   LaidRun,
   OpeningSpec,
+  Patch,
   PieceCount,
   PieceGroup,
   PieceRun,

@@ -221,6 +221,8 @@ export interface Segment {
   /** True when joints within the limits fill it with no cut. */
   fits: boolean;
   broken: readonly BrokenBond[];
+  /** Laid in the perpends of the wall as if it had no openings, and cut at its ends, since else they would stand over others. */
+  plumb?: true;
   /** One for each course of the bond's cycle: course `i` of the wall is `runs[i % runs.length]`. */
   runs: readonly LaidRun[];
 }
@@ -267,6 +269,23 @@ export interface SettingOut {
   poorLaps: readonly PoorLap[];
   /** Pairs of openings or piers that stand in each other's place. */
   clashes: readonly { a: string; b: string }[];
+  /** Where its rows are opened for a wall that is bonded into it; none when left out. */
+  patches?: readonly Patch[];
+}
+
+/**
+ * Bricks of a wall that no row tells: they lie where its courses are opened for another wall that runs in, in every
+ * so many courses from `from` (inclusive) to `to` (exclusive).
+ */
+export interface Patch {
+  readonly from: number;
+  readonly to: number;
+  readonly every: number;
+  readonly pieces: readonly PlacedPiece[];
+  /** Mm² on plan by which such a course is more of the wall than its rows say; negative where it is less. */
+  readonly area: number;
+  /** The middle of it, mm along the wall. */
+  readonly middle: number;
 }
 
 /**

@@ -2,10 +2,12 @@
 import type { BlockView, FigureView, JobView } from '../../../shared/views';
 import type { Figure, Work } from '../brickwork/needs';
 import { headOrigin } from '../findings/remark';
+import { mortarFigures } from '../mortar/figures';
 import { wordOf } from '../resolve/book';
 import type { Env } from '../resolve/env';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
+import { cautionViews } from './caution-view';
 import { missingOf, showTerm } from './show';
 
 export function figureView(id: string, term: Term, env: Env): FigureView {
@@ -41,6 +43,7 @@ export function allFigures(job: Job): readonly Figure[] {
       { key: `buy.${p.name}`, term: p.bought },
       { key: `cost.${p.name}`, term: p.cost },
     ]),
+    ...mortarFigures(job.price, job.env),
     ...figures.map(({ key, term }) => ({ key: `job.${key}`, term })),
     ...stages.map((s, i) => ({ key: `stage.${i + 1}`, term: { ...s.amount, label: s.title } })),
   ];
@@ -56,8 +59,11 @@ export function jobView(job: Job): JobView {
     currency: env.money.code,
     blocks: job.works.map((work) => blockView(work, job)),
     totals: allFigures(job)
-      .filter(({ key }) => /^(mix|need|buy|cost|job|stage)\./.test(key))
+      .filter(({ key }) =>
+        /^(mix|need|buy|cost|left|lays|batch|batches|last|over|job|stage)\./.test(key),
+      )
       .map(({ key, term }) => figureView(key, term, env)),
+    cautions: cautionViews(job),
     findings: job.findings,
   };
 }

@@ -13,16 +13,19 @@ const DIGITS: Readonly<Record<string, number>> = {
   ft: 3,
   ft2: 2,
   ft3: 2,
+  yd3: 2,
   l: 1,
   kg: 1,
   lb: 1,
   h: 2,
   days: 1,
   bricks: 1,
+  'l/h': 1,
+  'ft3/h': 2,
 };
 
 /** Small amounts of these are told to more decimals, so that a printed sum comes out. */
-const FINER = new Set(['l', 'kg', 'lb', 'ft3', 'm3', 'h', 'm2']);
+const FINER = new Set(['l', 'kg', 'lb', 'ft3', 'm3', 'yd3', 'h', 'm2']);
 
 /** Below ten at least two decimals mean something, below one three. */
 function digitsOf(value: Exact, unit: string): number {
@@ -43,6 +46,7 @@ const WORDS: Readonly<Record<string, readonly [string, string]>> = {
   day: ['day', 'days'],
   bag: ['bag', 'bags'],
   packs: ['pack', 'packs'],
+  batches: ['batch', 'batches'],
   mile: ['mile', 'miles'],
 };
 
@@ -51,6 +55,7 @@ const SIGNS: Readonly<Record<string, string>> = {
   m3: 'm³',
   ft2: 'ft²',
   ft3: 'ft³',
+  yd3: 'yd³',
   'kg/m3': 'kg/m³',
   'lb/ft3': 'lb/ft³',
   'm2/h': 'm²/h',
@@ -72,8 +77,9 @@ export function showValue(value: Exact, unit: string, env: Env): string {
   if (unit === '%') return `${number}%`;
   const words = of(WORDS, unit);
   if (words) return counted(number, ...words);
-  const plural = /^[a-z]{3,}$/.test(unit) && number !== '1' && !unit.endsWith('s') ? 's' : '';
-  return `${number}\u00a0${of(SIGNS, unit) ?? unit}${plural}`;
+  const word = /^[a-z][a-z-]+[a-z]$/.test(unit);
+  const plural = word && number !== '1' && !unit.endsWith('s') ? 's' : '';
+  return `${number}\u00a0${of(SIGNS, unit) ?? (word ? unit.replaceAll('-', ' ') : unit)}${plural}`;
 }
 
 /** A rate may have more digits than its currency: £0.0125 a brick. */
@@ -82,6 +88,8 @@ function moneyDigits(value: Exact, env: Env): number {
 }
 
 export function showTerm(term: Term, env: Env): string {
+  const some = term.mixed?.filter((part) => !part.value.isZero()) ?? [];
+  if (some.length > 1) return some.map((part) => showTerm(part, env)).join(' + ');
   return showValue(term.value, term.unit, env);
 }
 

@@ -80,6 +80,14 @@ function sumOf(term: Term, env: Env): string | undefined {
       return `${args[0]}, to the currency’s digits`;
     case 'most':
       return `the larger of ${args.join(' and ')}`;
+    case 'least':
+      return `the smaller of ${args.join(' and ')}`;
+    case 'down':
+      return `${args[0]}, down to whole ones`;
+    case 'packs':
+      return `of the cheapest set of packs that holds ${args[0]}`;
+    case 'loose':
+      return `all of ${args[0]} where that costs less than packs`;
     case 'convert':
       return args[0];
     default:

@@ -6,6 +6,7 @@ import {
   ceil,
   type Exact,
   exact,
+  floor,
   fromGeometry,
   HUNDRED,
   ONE,
@@ -43,6 +44,10 @@ export type Op =
   | 'nearest'
   | 'cents'
   | 'most'
+  | 'least'
+  | 'down'
+  | 'packs'
+  | 'loose'
   | 'convert';
 
 export interface Term {
@@ -58,6 +63,24 @@ export interface Term {
   readonly gaps: readonly Gap[];
   /** More lines of explanation, made when asked for. */
   readonly detail?: () => readonly string[];
+  /** Of a fact that is not known exactly: between which two values it lies, in `unit`. */
+  readonly range?: Range;
+  /** Whether a range stands anywhere below it. */
+  readonly ranged?: boolean;
+  /** The value from those of `args`, where the op alone does not say it: so that it can be worked out again within ranges. */
+  readonly again?: (args: readonly number[]) => number;
+  /** Said as these, each in its own unit, where more than one is anything: 1 bulk bag + 2 bags. */
+  readonly mixed?: readonly Term[];
+}
+
+/** A value that a line gives as `60..75%`. */
+export interface Range {
+  readonly low: Exact;
+  readonly high: Exact;
+  /** Of things that come in whole ones. */
+  readonly whole: boolean;
+  /** What the line says, as it was read: the same object wherever it is used. */
+  readonly said: object;
 }
 
 const NO_GAPS: readonly Gap[] = [];
@@ -76,7 +99,8 @@ function made(
   args: readonly Term[],
   note?: string,
 ): Term {
-  return { op, label, unit, value, args, note, gaps: gapsOf(args) };
+  const ranged = args.some((arg) => arg.ranged);
+  return { op, label, unit, value, args, note, gaps: gapsOf(args), ranged };
 }
 
 /** A value as a line says it. */
@@ -86,8 +110,22 @@ export function fact(
   unit: string,
   origin?: Origin,
   note?: string,
+  range?: Range,
 ): Term {
-  return { op: 'fact', label, unit, value: exact(value), args: [], origin, note, gaps: NO_GAPS };
+  const ranged = range !== undefined;
+  const amount = exact(value);
+  return {
+    op: 'fact',
+    label,
+    unit,
+    value: amount,
+    args: [],
+    origin,
+    note,
+    gaps: NO_GAPS,
+    range,
+    ranged,
+  };
 }
 
 /** A value that nothing says: zero, and every figure made of it is incomplete. */
@@ -100,11 +138,17 @@ export function counted(
   label: string,
   value: number | Exact,
   unit: string,
-  more: { note?: string; detail?: () => readonly string[]; args?: readonly Term[] } = {},
+  more: {
+    note?: string;
+    detail?: () => readonly string[];
+    args?: readonly Term[];
+    again?: Term['again'];
+  } = {},
 ): Term {
   const args = more.args ?? [];
   const amount = typeof value === 'number' ? fromGeometry(value) : value;
-  return { ...made('count', label, unit, amount, args, more.note), detail: more.detail };
+  const term = made('count', label, unit, amount, args, more.note);
+  return { ...term, detail: more.detail, again: more.again };
 }
 
 /** The same value under another label: the joint of one working and the next. */
@@ -165,16 +209,60 @@ export function nearest(label: string, unit: string, of: Term, step: Term, note?
 
 /** Money to the currency's digits, half away from zero. */
 export function cents(label: string, of: Term, digits: number, note?: string): Term {
-  return made('cents', label, of.unit, roundTo(of.value, digits), [of], note);
+  const minor = 10 ** digits;
+  const again = ([a]: readonly number[]) =>
+    (Math.sign(a!) * Math.floor(Math.abs(a!) * minor + 0.5 + 1e-7)) / minor;
+  return { ...made('cents', label, of.unit, roundTo(of.value, digits), [of], note), again };
 }
 
 export function most(label: string, unit: string, a: Term, b: Term, note?: string): Term {
   return made('most', label, unit, a.value.gte(b.value) ? a.value : b.value, [a, b], note);
 }
 
+/** The smaller of two. */
+export function least(label: string, unit: string, a: Term, b: Term, note?: string): Term {
+  return made('least', label, unit, a.value.lte(b.value) ? a.value : b.value, [a, b], note);
+}
+
+/** Down to a whole one: a part of a brick is not a brick. A billionth short of a whole is the arithmetic’s. */
+export function down(label: string, unit: string, of: Term, note?: string): Term {
+  return made('down', label, unit, floor(roundTo(of.value, 9)), [of], note);
+}
+
+/**
+ * How many of one kind of pack are bought where several kinds are to be had. `args` are the amount needed, what that
+ * pack holds and costs, and the same of each other kind; at the end, where it is also sold loose, what one of it costs.
+ * `loose`: how much is bought loose, from the same.
+ */
+export function packs(
+  op: 'packs' | 'loose',
+  label: string,
+  unit: string,
+  args: readonly Term[],
+  count: (args: readonly Exact[]) => Exact,
+  note?: string,
+): Term {
+  const value = count(args.map((arg) => arg.value));
+  const again = (values: readonly number[]) =>
+    count(values.map((v) => exact(Number.isFinite(v) ? v : 0))).toNumber();
+  return { ...made(op, label, unit, value, args, note), again };
+}
+
 /** The same amount in another unit; `factor` of the new unit make one of the old. */
 export function convert(label: string, unit: string, of: Term, factor: Exact, note?: string): Term {
-  return made('convert', label, unit, of.value.mul(factor), [of], note);
+  return {
+    ...made('convert', label, unit, of.value.mul(factor), [of], note),
+    again: times(factor),
+  };
+}
+
+/** In plain numbers; the factor is turned into one when it is first wanted. */
+function times(factor: Exact): Term['again'] {
+  let by: number | undefined;
+  return ([a]) => {
+    by ??= factor.toNumber();
+    return a! * by;
+  };
 }
 
 export function withGaps(term: Term, gaps: readonly Gap[]): Term {

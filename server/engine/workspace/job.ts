@@ -5,29 +5,36 @@
 
 import type { ReadLine } from '../../../grammar/read/values';
 import type { Finding } from '../../../shared/finding';
-import type { Work } from '../brickwork/needs';
+import type { Needs, Work } from '../brickwork/needs';
 import { workPier } from '../brickwork/pier/pier';
 import { workRepair } from '../brickwork/repair';
 import { type ToldOf, toldOfWall, workWall } from '../brickwork/wall';
 import { besideOf } from '../brickwork/wall/meet/beside';
+import { claimsOf } from '../brickwork/wall/meet/ends';
 import { Neighbours } from '../brickwork/wall/meet/neighbours';
 import { findingsOf } from '../findings/all';
 import { freeStanding } from '../findings/piers/free-standing';
-import type { Remark } from '../findings/remark';
 import { type Gang, gangOf } from '../labour/gang';
-import { lostIn, withLost } from '../price/lost';
+import { Costs } from '../price/costs';
+import { Losses, withLost } from '../price/lost';
 import { NeedsPool } from '../price/pool';
 import { sharesOf, type WorkShare } from '../price/shares';
 import { type JobPrice, priceOf } from '../price/total';
+import { allFollowable, opened } from '../ranges/again';
+import { Runs, type Spread, spreadOf } from '../ranges/of-job';
 import { Book, bookBlocks, wordOf } from '../resolve/book';
-import { type BlockFacts, type Env, envOf, factsOf, type Pick } from '../resolve/env';
+import { type BlockFacts, type Env, envOf, factsOf, plainlyRead } from '../resolve/env';
 import { type FileStore, type Scope, scopeOf } from '../resolve/uses';
 import type { Gap } from '../working/term';
+import { Groups, joined } from './groups';
 import { type SourceBlock, type SourceFile, WORK } from './source';
+import { standsIn } from './stands';
 import { tried } from './tried';
 
 interface Kept {
   readonly work: Work;
+  /** Ranges it was laid out by; all others it says itself how it hangs on. */
+  readonly plain: ReadonlySet<object>;
   /** What else it was worked out from: the wall a repair is in, the walls that a wall meets. When one changes, so may it. */
   readonly beside: readonly SourceBlock[];
 }
@@ -40,28 +47,41 @@ export class Job {
   works: readonly Work[] = [];
   private seen: { generation: number; versions: readonly number[] } | undefined;
   private kept = new Map<SourceBlock, Kept>();
+  private readonly parts = new Groups<SourceBlock, FilePart>(partOf);
+  private lone = this.newLone();
   private neighbours!: Neighbours;
   private readonly pool = new NeedsPool();
+  private readonly losses = new Losses();
+  private readonly costs = new Costs();
   private priced: JobPrice | undefined;
   private shared: ((at: number) => WorkShare) | undefined;
   private found: readonly Finding[] | undefined;
-  private ends: { low: Job; high: Job } | undefined;
+  private spreadNow: Spread | null | undefined;
+  private readonly runs = new Runs();
 
   constructor(
     readonly file: SourceFile,
     private readonly store: FileStore,
-    private readonly pick: Pick = 'middle',
   ) {}
 
   /** Brings everything up to the text as it stands now. */
   refresh(): void {
     if (!this.bookStands()) this.lookAround();
-    this.neighbours = new Neighbours(this.file.blocks.filter((b) => b.kind === 'wall'));
-    this.works = this.workBlocks().flatMap((block) => this.workOf(block) ?? []);
+    const parts = this.parts.of(this.file.blocks);
+    this.neighbours = new Neighbours(joined(parts.map((part) => part.walls)));
+    const work = joined(parts.map((part) => part.work));
+    // Where no piece of work looks at another, one that has not changed is not even asked about.
+    if (!parts.every((part) => part.alone)) this.lone = this.newLone();
+    this.works = joined(this.lone.of(work));
     this.forgetOthers();
     this.priced = undefined;
     this.shared = undefined;
     this.found = undefined;
+    this.spreadNow = undefined;
+  }
+
+  private worksOf(blocks: readonly SourceBlock[]): Work[] {
+    return blocks.flatMap((block) => this.workOf(block) ?? []);
   }
 
   /** Whether nothing but work has changed, here or in any file that this one uses. */
@@ -85,15 +105,12 @@ export class Job {
   private newBook(blocks: readonly SourceBlock[]): void {
     const before = this.book && { blocks: this.book.blocks, env: this.env };
     this.book = new Book(blocks);
-    this.env = envOf(this.book, this.pick);
+    this.env = envOf(this.book, 'middle');
     if (before && sameEnv(before.env, this.env) && same(forWork(before.blocks), forWork(blocks)))
       return;
     this.gang = gangOf(this.env);
     this.kept = new Map();
-  }
-
-  private workBlocks(): SourceBlock[] {
-    return this.file.blocks.filter((b) => b.kind !== undefined && WORK.has(b.kind));
+    this.lone = this.newLone();
   }
 
   private forgetOthers(): void {
@@ -102,15 +119,27 @@ export class Job {
     for (const block of this.kept.keys()) if (!live.has(block)) this.kept.delete(block);
   }
 
+  private newLone(): Groups<SourceBlock, readonly Work[]> {
+    return new Groups((blocks) => this.worksOf(blocks));
+  }
+
+  /** The piece of work of a block as it is now. */
+  workAt(block: SourceBlock | undefined): Work | undefined {
+    return block && this.kept.get(block)?.work;
+  }
+
   private workOf(block: SourceBlock): Work | undefined {
     const beside = this.besideOf(block);
     const known = this.kept.get(block);
     if (known && same(known.beside, beside)) return known.work;
-    const laid = this.workedOut(block, beside, this.neighbours);
+    const { made, plain } = plainlyRead(() => this.workedOut(block, beside, this.neighbours));
     const again = (other: SourceBlock) =>
       this.toldOf(other, beside, this.neighbours.with(block, other));
+    const laid =
+      made &&
+      (plain.size || !allFollowable(made.needs) ? { ...made, needs: opened(made.needs) } : made);
     const work = laid && tried(withLost(laid), again);
-    if (work) this.kept.set(block, { work, beside });
+    if (work) this.kept.set(block, { work, beside, plain });
     return work;
   }
 
@@ -124,13 +153,13 @@ export class Job {
     block: SourceBlock,
     beside: readonly SourceBlock[],
     neighbours: Neighbours,
+    { env, gang }: Pick<Job, 'env' | 'gang'> = this,
   ): Work | undefined {
-    const facts = factsOf(block, this.env);
+    const facts = factsOf(block, env);
     if (!facts) return undefined;
-    if (block.kind === 'wall')
-      return looked(workWall(block, this.env, this.gang, neighbours), this.env);
-    if (block.kind === 'pier') return workPier(facts, this.env, this.gang);
-    return workRepair(facts, this.env, this.gang, beside[0]);
+    if (block.kind === 'wall') return looked(workWall(block, env, gang, neighbours), env);
+    if (block.kind === 'pier') return workPier(facts, env, gang);
+    return workRepair(facts, env, gang, beside[0]);
   }
 
   /** What there is to tell of a block when a way out is tried in it; a wall costs less so. */
@@ -140,54 +169,47 @@ export class Job {
     return looked(toldOfWall(block, this.env, this.gang, neighbours), this.env);
   }
 
-  private wallOf(repair: SourceBlock): SourceBlock | undefined {
-    const name = (factsOf(repair, this.env) as BlockFacts).line('in')?.word('wall');
-    if (!name) return undefined;
-    const here = this.file.blocks.find((b) => b.kind === 'wall' && b.name === name);
-    return here ?? this.book.find('wall', name);
+  /** What a repair is in: a wall or a pier, where the job has it; for a pier of a wall, that wall. */
+  wallOf(repair: SourceBlock): SourceBlock | undefined {
+    const line = (factsOf(repair, this.env) as BlockFacts).line('in');
+    return standsIn(line, this.file.blocks, this.book);
   }
 
   get price(): JobPrice {
-    this.priced ??= priceOf(this.pool.all(this.works.map((w) => w.needs)), this.env, this.lost());
+    this.priced ??= priceOf(this.pool.all(this.works), this.env, this.lost());
     return this.priced;
   }
 
   private lost(): readonly Gap[] {
-    return lostIn(this.scope.files, this.remarkLists());
-  }
-
-  private *remarkLists(): Iterable<readonly Remark[]> {
-    yield this.scope.remarks;
-    for (const work of this.works) if (work.remarks.length) yield work.remarks;
+    return this.losses.in(this.scope.files, this.scope.remarks, this.works);
   }
 
   /** What a piece of work costs, and its part of the price. */
   shareOf(work: Work): WorkShare {
-    this.shared ??= sharesOf(
-      this.works.map((w) => w.needs),
-      this.price,
-      this.env,
-    );
+    this.shared ??= sharesOf(this.works, this.price, this.env, this.costs);
     return this.shared(this.works.indexOf(work));
   }
 
-  /** The price with every range at one end, and at the other: the same engine run again. */
-  get priceEnds(): { low: JobPrice; high: JobPrice } {
-    if (!this.hasRanges) return { low: this.price, high: this.price };
-    this.ends ??= { low: this.at('low'), high: this.at('high') };
-    const { low, high } = this.ends;
-    low.refresh();
-    high.refresh();
-    return { low: low.price, high: high.price };
+  /** Between what and what the price lies, and on which ranges it hangs; nothing when none moves it. */
+  get spread(): Spread | undefined {
+    if (this.spreadNow === undefined) this.spreadNow = spreadOf(this, this.runs) ?? null;
+    return this.spreadNow ?? undefined;
   }
 
-  private at(pick: Pick): Job {
-    return new Job(this.file, this.store, pick);
+  /** Ranges that a piece of work was laid out by. */
+  plainOf(work: Work): ReadonlySet<object> {
+    return this.kept.get(work.block)?.plain ?? NO_RANGES;
   }
 
-  /** Whether a piece of work holds a range, so that the price has two ends. */
-  get hasRanges(): boolean {
-    return this.works.some(({ block }) => block.hasRanges);
+  /** What a piece of work takes when its ranges are picked otherwise: the same engine run again. */
+  needsAt(work: Work, at: Pick<Job, 'env' | 'gang'>): Needs | undefined {
+    const { beside } = this.kept.get(work.block)!;
+    return this.workedOut(work.block, beside, this.neighbours, at)?.needs;
+  }
+
+  /** What the whole job comes to from these needs, one for each piece of work. */
+  priceAt(needs: readonly Needs[], env: Env): JobPrice {
+    return priceOf(needs, env);
   }
 
   /** Names that a `use` line can give without quotation marks. */
@@ -215,6 +237,23 @@ export class Job {
     );
   }
 }
+
+/** Some blocks of a file, and those of them that are work. */
+interface FilePart {
+  readonly walls: readonly SourceBlock[];
+  readonly work: readonly SourceBlock[];
+  /** None of them is worked out from another piece of work. */
+  readonly alone: boolean;
+}
+
+function partOf(blocks: readonly SourceBlock[]): FilePart {
+  const walls = blocks.filter((b) => b.kind === 'wall');
+  const work = blocks.filter((b) => b.kind !== undefined && WORK.has(b.kind));
+  const alone = work.every((b) => b.kind !== 'repair') && !walls.some((b) => claimsOf(b).length);
+  return { walls, work, alone };
+}
+
+const NO_RANGES: ReadonlySet<object> = new Set();
 
 /** Work of the job’s own file is not in its book; work of a file it uses is. */
 function versionOf(file: SourceFile, place: number): number {

@@ -12,6 +12,7 @@ export const MOST_CHARACTERS = 4 * 1024 * 1024;
 export class SourceBlock {
   private ranged: boolean | undefined;
   private known: ReadBlock | undefined;
+  private words: readonly [kind?: string, name?: string] | undefined;
 
   constructor(
     readonly file: SourceFile,
@@ -28,14 +29,18 @@ export class SourceBlock {
   }
 
   get kind(): string | undefined {
-    return this.known ? this.known.heading?.kind.key : headingWords(this.lines)[0];
+    return this.heading[0];
   }
 
   /** The name its heading gives, if it gives one. */
   get name(): string | undefined {
-    if (!this.known) return headingWords(this.lines)[1];
-    const value = this.known.heading?.values.name;
-    return value?.kind === 'word' ? value.text : undefined;
+    return this.heading[1];
+  }
+
+  /** Found once: every block of a file is asked at every keystroke. */
+  private get heading(): readonly [kind?: string, name?: string] {
+    this.words ??= this.known ? wordsOf(this.known) : headingWords(this.lines);
+    return this.words;
   }
 
   /** Whether a value in it is a range. */
@@ -65,6 +70,11 @@ export function headingWords(lines: readonly string[]): [kind?: string, name?: s
   const heading = kind === undefined ? undefined : headingNamed(kind);
   if (!heading) return [];
   return [kind, heading.takes[0]?.slot === 'new-name' ? name : undefined];
+}
+
+function wordsOf({ heading }: ReadBlock): readonly [kind?: string, name?: string] {
+  const name = heading?.values.name;
+  return [heading?.kind.key, name?.kind === 'word' ? name.text : undefined];
 }
 
 function rangedIn(line: ReadLine | undefined): boolean {

@@ -11,11 +11,23 @@ import { SourceBlock } from './source';
 const MOST_TRIED = 30;
 const LONGEST_TRIED = 300;
 
+/**
+ * Lines worked out again for one piece of work, all its ways together: half a second or two, as its lines take. Whoever
+ * asks for one finding at a time never comes to it; a list of them all has the first tried and the rest as they are.
+ */
+const MOST_AGAIN = 4000;
+
 /** All that is looked at of a piece of work in which a way out is tried. */
 interface Told {
   readonly remarks: readonly Pick<Remark, 'code' | 'about' | 'severity'>[];
 }
 type Again = (block: SourceBlock) => Told | undefined;
+
+interface Trials {
+  readonly again: Again;
+  /** Nothing more is worked out. */
+  readonly spent: () => boolean;
+}
 
 /**
  * The same work, its remarks offering only ways that do what they say. They are tried when somebody asks for them:
@@ -24,21 +36,26 @@ type Again = (block: SourceBlock) => Told | undefined;
 export function tried(work: Work, again: Again): Work {
   const offering = work.remarks.filter((r) => r.ways).length;
   if (!offering || offering > MOST_TRIED || work.block.lines.length > LONGEST_TRIED) return work;
-  const trial = onceEach(again);
+  const trials = onceEach(again);
   const remarks = work.remarks.map((remark) =>
-    remark.ways ? { ...remark, ways: () => thatClear(remark, work, trial) } : remark,
+    remark.ways ? { ...remark, ways: () => thatClear(remark, work, trials) } : remark,
   );
   return { ...work, remarks };
 }
 
 /** Several findings may offer the same edit: each text is worked out once. */
-function onceEach(again: Again): Again {
+function onceEach(again: Again): Trials {
   const known = new Map<string, Told | undefined>();
-  return (block) => {
+  let lines = 0;
+  const once: Again = (block) => {
     const text = block.lines.join('\n');
-    if (!known.has(text)) known.set(text, kept(again(block)));
+    if (!known.has(text)) {
+      lines += block.lines.length;
+      known.set(text, kept(again(block)));
+    }
     return known.get(text);
   };
+  return { again: once, spent: () => lines > MOST_AGAIN };
 }
 
 /** The rest of what was worked out is let go. */
@@ -50,8 +67,9 @@ function kept(told: Told | undefined): Told | undefined {
   );
 }
 
-function thatClear(remark: Remark, work: Work, again: Again): readonly RemarkWay[] {
+function thatClear(remark: Remark, work: Work, { again, spent }: Trials): readonly RemarkWay[] {
   const ways = typeof remark.ways === 'function' ? remark.ways() : (remark.ways ?? []);
+  if (spent()) return ways;
   const good = ways.flatMap((way) => {
     const left = leftBy(way, remark, work, again);
     return left === undefined ? [] : [{ way, worse: left > told(work) }];

@@ -1,7 +1,7 @@
 /** examples/arched-gate: a one-brick wall in Flemish bond, 4.94 m x 32 courses, with an arch over a gate and soldiers over a hatch. */
-import { cents, priceUp, sum, up } from './arithmetic';
-import { materialsOf, purchase } from './buying';
-import { CLOSER, DAY, DRIVE, FROG, GANG, mortarMix, SOLD, TERMS, WHOLE } from './uk';
+import { cents, nearest, priceUp, sum, up } from './arithmetic';
+import { materialsOf, purchase, spentOn } from './buying';
+import { CLOSER, DAY, DRIVE, FROG, GANG, mortarMix, mortarUse, SOLD, TERMS, WHOLE } from './uk';
 
 interface Piece {
   readonly letter: string;
@@ -172,7 +172,8 @@ function materials(): Record<string, number> {
   const bricks = up(red * 1.05);
   const { ballast: _, ...sold } = SOLD;
   return {
-    ...materialsOf(mixes, sold),
+    // The hour of the centre lays nothing.
+    ...materialsOf(mixes, sold, { general: mortarUse(hours() - 1, red) }),
     ...purchase('harwick-red', red, bricks, bricks * 0.92),
     ...purchase('lintel-angle', 2, 2, 2 * 38),
     'job.bricks': bricks,
@@ -196,8 +197,7 @@ function cutToArch(): number {
 
 export function archedGate(): Record<string, number> {
   const bought = materials();
-  const costs = Object.entries(bought).filter(([key]) => key.startsWith('cost.'));
-  const spent = cents(sum(...costs.map(([, cost]) => cost)));
+  const spent = spentOn(bought);
   const labour = cents(hours() * GANG);
   const days = up(hours() / DAY, 0.5);
   const travel = cents(days * DRIVE);
@@ -223,6 +223,7 @@ export function archedGate(): Record<string, number> {
     'job.days': days,
     'job.materials': spent,
     'job.labour': labour,
+    'job.time': nearest((100 * labour) / price['job.cost']!, 0.1),
     'job.travel': travel,
     'job.others': 0,
     ...price,

@@ -63,3 +63,13 @@ export function priceUp(cost: number, terms: Terms): Record<string, number> {
 }
 
 export const sum = (...amounts: number[]) => amounts.reduce((a, b) => a + b, 0);
+
+/** An amount shared to the penny: all rounded down, and the pennies left over to those that lost most by it. */
+export function shared(amount: number, weights: readonly number[]): number[] {
+  const exact = weights.map((weight) => (amount * 100 * weight) / sum(...weights));
+  const pence = exact.map((share) => Math.floor(share + 1e-9));
+  const lost = exact.map((share, i) => ({ i, by: share - pence[i]! })).sort((a, b) => b.by - a.by);
+  for (const { i } of lost.slice(0, Math.round(amount * 100 - sum(...pence))))
+    pence[i] = pence[i]! + 1;
+  return pence.map((share) => cents(share / 100));
+}

@@ -1,6 +1,6 @@
 /** examples/de-mauer: a one-brick wall in Blockverband, NF, twelve courses; 24 and 16 half bricks either side of a gate. */
-import { cents, course, priceUp, sum, up } from './arithmetic';
-import { materialsOf, purchase } from './buying';
+import { cents, course, nearest, priceUp, sum, up } from './arithmetic';
+import { jointed, materialsOf, pointed, purchase, spentOn } from './buying';
 
 // Half a brick is 125 mm with its joint: 24 x 125 - 10 = 2990 mm, 16 x 125 - 10 = 1990 mm.
 function stretch(halves: number) {
@@ -56,7 +56,17 @@ function materials(): Record<string, number> {
   };
   const bricks = up((laid + coping) * 1.03);
   return {
-    ...materialsOf(mixes, SOLD),
+    ...materialsOf(mixes, SOLD, {
+      'mg-iia': {
+        mixer: 90,
+        hours: hours() - CONCRETE / 350,
+        life: 2,
+        bricks: laid + coping,
+        pointing: pointed(240, 71, 10, 250 / 3 - 71) * 1.1,
+        joints: jointed(240, 71, 10, 250 / 3 - 71) * 1000,
+      },
+      beton: { mixer: 90 },
+    }),
     ...purchase('moorsiel-rot', laid + coping, bricks, bricks * 0.88),
     'job.bricks': bricks,
   };
@@ -64,8 +74,7 @@ function materials(): Record<string, number> {
 
 export function deMauer(): Record<string, number> {
   const bought = materials();
-  const costs = Object.entries(bought).filter(([key]) => key.startsWith('cost.'));
-  const spent = cents(sum(...costs.map(([, cost]) => cost)));
+  const spent = spentOn(bought);
   const labour = cents(hours() * (41 + 29 / 2));
   const days = up(hours() / 8, 0.5);
   const travel = cents(days * 2 * 17 * 0.52);
@@ -88,6 +97,7 @@ export function deMauer(): Record<string, number> {
     'job.days': days,
     'job.materials': spent,
     'job.labour': labour,
+    'job.time': nearest((100 * labour) / price['job.cost']!, 0.1),
     'job.travel': travel,
     'job.others': 260,
     ...price,

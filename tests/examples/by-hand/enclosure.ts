@@ -1,7 +1,7 @@
 /** examples/enclosure: four one-brick walls in Flemish bond round a yard, 14 courses, a gate in one of them. */
-import { cents, course, priceUp, sum, up } from './arithmetic';
+import { cents, course, nearest, priceUp, shared, sum, up } from './arithmetic';
 import { materialsOf, purchase } from './buying';
-import { CLOSER, DAY, DRIVE, FROG, GANG, mortarMix, SOLD, TERMS, WHOLE } from './uk';
+import { CLOSER, DAY, DRIVE, FROG, GANG, mortarMix, mortarUse, SOLD, TERMS, WHOLE } from './uk';
 
 // Faces as they show. 4602.5 mm are 41 half bricks over all, 3252.5 are 29; each side of the gate 1902.5 are 17.
 // Every second course begins with a stretcher, the others with a header and a closer.
@@ -57,21 +57,11 @@ function materials(): Record<string, number> {
   const { ballast, ...sold } = SOLD;
   const bricks = { red: up(over(red) * 1.05), engineering: up(over(damp) * 1.05) };
   return {
-    ...materialsOf(mixes, sold),
+    ...materialsOf(mixes, sold, { general: mortarUse(over(hours), over(all)) }),
     ...purchase('harwick-red', over(red), bricks.red, bricks.red * 0.92),
     ...purchase('engineering', over(damp), bricks.engineering, bricks.engineering * 0.78),
     'job.bricks': bricks.red + bricks.engineering,
   };
-}
-
-/** An amount shared to the penny: all rounded down, and the pennies left over to those that lost most by it. */
-function shared(amount: number, weights: readonly number[]): number[] {
-  const exact = weights.map((weight) => (amount * 100 * weight) / sum(...weights));
-  const pence = exact.map((share) => Math.floor(share + 1e-9));
-  const lost = exact.map((share, i) => ({ i, by: share - pence[i]! })).sort((a, b) => b.by - a.by);
-  for (const { i } of lost.slice(0, Math.round(amount * 100 - sum(...pence))))
-    pence[i] = pence[i]! + 1;
-  return pence.map((share) => cents(share / 100));
 }
 
 /** Face over all, the gate left out, m². */
@@ -121,6 +111,7 @@ export function enclosure(): Record<string, number> {
     'job.days': days,
     'job.materials': spent,
     'job.labour': labour,
+    'job.time': nearest((100 * labour) / price['job.cost']!, 0.1),
     'job.travel': travel,
     'job.others': 0,
     ...price,

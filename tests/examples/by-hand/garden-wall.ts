@@ -1,8 +1,9 @@
 /** examples/garden-wall: a one-brick wall in Flemish bond, 7.3 m x 16 courses, with a gate between two piers. */
-import { cents, course, priceUp, sum, up } from './arithmetic';
-import { materialsOf, purchase } from './buying';
+import { cents, course, nearest, priceUp, sum, up } from './arithmetic';
+import { materialsOf, purchase, spentOn } from './buying';
 import {
   CLOSER,
+  CONCRETE_USE,
   concreteMix,
   DAY,
   DRIVE,
@@ -10,6 +11,7 @@ import {
   GANG,
   HALF,
   mortarMix,
+  mortarUse,
   SOLD,
   TERMS,
   WHOLE,
@@ -83,7 +85,10 @@ function materials(): Record<string, number> {
   };
   const bricks = { red: up(red * 1.05), engineering: up(inDamp * 1.05) };
   return {
-    ...materialsOf(mixes, SOLD),
+    ...materialsOf(mixes, SOLD, {
+      general: mortarUse(hours() - CONCRETE / 350, red + inDamp),
+      concrete: CONCRETE_USE,
+    }),
     ...purchase('harwick-red', red, bricks.red, bricks.red * 0.92),
     ...purchase('engineering', inDamp, bricks.engineering, bricks.engineering * 0.78),
     ...purchase('cap-400', 1, 1, 31.5),
@@ -93,8 +98,7 @@ function materials(): Record<string, number> {
 
 export function gardenWall(): Record<string, number> {
   const bought = materials();
-  const costs = Object.entries(bought).filter(([key]) => key.startsWith('cost.'));
-  const spent = cents(sum(...costs.map(([, cost]) => cost)));
+  const spent = spentOn(bought);
   const labour = cents(hours() * GANG);
   const days = up(hours() / DAY, 0.5);
   const travel = cents(days * DRIVE);
@@ -117,6 +121,7 @@ export function gardenWall(): Record<string, number> {
     'job.days': days,
     'job.materials': spent,
     'job.labour': labour,
+    'job.time': nearest((100 * labour) / price['job.cost']!, 0.1),
     'job.travel': travel,
     'job.others': 240,
     ...price,

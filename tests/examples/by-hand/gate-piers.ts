@@ -1,7 +1,20 @@
 /** examples/gate-piers: two piers, two bricks square, 26 courses, six bricks on edge to a side. */
-import { cents, priceUp, sum, up } from './arithmetic';
-import { materialsOf, purchase } from './buying';
-import { CLOSER, concreteMix, DAY, DRIVE, FROG, GANG, mortarMix, SOLD, TERMS, WHOLE } from './uk';
+import { cents, nearest, priceUp, sum, up } from './arithmetic';
+import { materialsOf, purchase, spentOn } from './buying';
+import {
+  CLOSER,
+  CONCRETE_USE,
+  concreteMix,
+  DAY,
+  DRIVE,
+  FROG,
+  GANG,
+  mortarMix,
+  mortarUse,
+  SOLD,
+  TERMS,
+  WHOLE,
+} from './uk';
 
 // Six wholes and four closers to a course: 6 x 2 + 4 x 1/2 x 2 = 16 quarter squares of 112.5 mm a side, 2 x 2 bricks.
 const COURSE = { wholes: 6, closers: 4 };
@@ -38,7 +51,10 @@ function materials(): Record<string, number> {
   };
   const bricks = { red: up(red * 1.05), engineering: up(damp * 1.05) };
   return {
-    ...materialsOf(mixes, SOLD),
+    ...materialsOf(mixes, SOLD, {
+      strong: mortarUse(hours() - CONCRETE / 350, red + damp),
+      concrete: CONCRETE_USE,
+    }),
     ...purchase('harwick-red', red, bricks.red, bricks.red * 0.92),
     ...purchase('engineering', damp, bricks.engineering, bricks.engineering * 0.78),
     'job.bricks': bricks.red + bricks.engineering,
@@ -47,8 +63,7 @@ function materials(): Record<string, number> {
 
 export function gatePiers(): Record<string, number> {
   const bought = materials();
-  const costs = Object.entries(bought).filter(([key]) => key.startsWith('cost.'));
-  const spent = cents(sum(...costs.map(([, cost]) => cost)));
+  const spent = spentOn(bought);
   const labour = cents(hours() * GANG);
   const days = up(hours() / DAY, 0.5);
   const travel = cents(days * DRIVE);
@@ -68,6 +83,7 @@ export function gatePiers(): Record<string, number> {
     'job.days': days,
     'job.materials': spent,
     'job.labour': labour,
+    'job.time': nearest((100 * labour) / price['job.cost']!, 0.1),
     'job.travel': travel,
     'job.others': hooks,
     ...price,

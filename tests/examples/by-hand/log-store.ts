@@ -1,7 +1,19 @@
 /** examples/log-store: a half-brick wall with blocks behind it, and a wall a brick and a half thick in English bond. */
-import { cents, priceUp, sum, up } from './arithmetic';
-import { materialsOf, purchase } from './buying';
-import { CLOSER, DAY, DRIVE, FROG, GANG, HALF, mortarMix, SOLD, TERMS, WHOLE } from './uk';
+import { cents, nearest, priceUp, shared, sum, up } from './arithmetic';
+import { materialsOf, purchase, spentOn } from './buying';
+import {
+  CLOSER,
+  DAY,
+  DRIVE,
+  FROG,
+  GANG,
+  HALF,
+  mortarMix,
+  mortarUse,
+  SOLD,
+  TERMS,
+  WHOLE,
+} from './uk';
 
 // 4490 mm: twenty bricks, or nineteen between two half bats. Eighteen courses are 1350 mm, six courses of blocks.
 const face = { wholes: 9 * 20 + 9 * 19, halves: 9 * 2 };
@@ -40,7 +52,9 @@ function materials(): Record<string, number> {
   const red = inFace + inYard;
   const bought = { red: up(red * 1.05), blocks: up(inBacking * 1.05) };
   return {
-    ...materialsOf(mixes, sold),
+    ...materialsOf(mixes, sold, {
+      general: mortarUse(hoursOfBack + hoursOfYard, red + inBacking),
+    }),
     ...purchase('harwick-red', red, bought.red, bought.red * 0.92),
     ...purchase('block-100', inBacking, bought.blocks, bought.blocks * 1.65),
     ...purchase('wall-tie', TIES, TIES, TIES * 0.28),
@@ -50,8 +64,7 @@ function materials(): Record<string, number> {
 
 export function logStore(): Record<string, number> {
   const bought = materials();
-  const costs = Object.entries(bought).filter(([key]) => key.startsWith('cost.'));
-  const spent = cents(sum(...costs.map(([, cost]) => cost)));
+  const spent = spentOn(bought);
   const hours = hoursOfBack + hoursOfYard;
   const labour = cents(hours * GANG);
   const days = up(hours / DAY, 0.5);
@@ -66,15 +79,15 @@ export function logStore(): Record<string, number> {
     ...['cement', 'lime', 'sand'].map((name) => bought[`cost.${name}`]! * ofMortar),
     (labour * hoursOfBack) / hours,
   ];
-  const costOfBack = cents(sum(...shares.map(cents)));
-  const costOfYard = cents(spent + labour - costOfBack);
-  // The price is shared by the costs before they are rounded.
-  const priceOfBack = cents((price['job.net']! * sum(...shares)) / (spent + labour));
+  const all = spent + labour;
+  const parts = [sum(...shares), all - sum(...shares)];
+  const [costOfBack, costOfYard] = shared(cents(all), parts) as [number, number];
+  const [priceOfBack, priceOfYard] = shared(price['job.net']!, parts) as [number, number];
   return {
     'back.cost': costOfBack,
     'back.price': priceOfBack,
     'yard.cost': costOfYard,
-    'yard.price': cents(price['job.net']! - priceOfBack),
+    'yard.price': priceOfYard,
     'back.bricks': inFace + inBacking,
     'back.rule': 4.49 * 1.35 * 60,
     'back.area': 4.49 * 1.35,
@@ -96,6 +109,7 @@ export function logStore(): Record<string, number> {
     'job.days': days,
     'job.materials': spent,
     'job.labour': labour,
+    'job.time': nearest((100 * labour) / price['job.cost']!, 0.1),
     'job.travel': travel,
     'job.others': 0,
     ...price,

@@ -1,34 +1,46 @@
 /** examples/repair: a length taken down and built again, bricks cut out, joints repointed, coping laid again. */
-import { cents, priceUp, sum, up } from './arithmetic';
-import { materialsOf, purchase } from './buying';
-import { DAY, DRIVE, FROG, GANG, mortarMix, SOLD, TERMS, WHOLE } from './uk';
+import { cents, nearest, priceUp, sum, up } from './arithmetic';
+import { materialsOf, purchase, spentOn } from './buying';
+import { DAY, DRIVE, FROG, GANG, mortarMix, mortarUse, SOLD, TERMS, WHOLE } from './uk';
 
 // 1.35 m are 12 half bricks of 112.5 mm. Through a one-brick wall every half brick of length is one brick.
-const DOWN = 12 * 9;
+const REBUILT = 12 * 9;
 // 1350 / 75 mm
 const ON_EDGE = 18;
+const DOWN = REBUILT + ON_EDGE;
 const CUT_OUT = 3;
 // 60 to 75% is not known before the work: the middle is reckoned with, whole bricks only.
-const REUSED = Math.floor((DOWN + ON_EDGE) * 0.675);
-const SHORT = DOWN + ON_EDGE + CUT_OUT - REUSED;
+const REUSED = Math.floor(DOWN * 0.675);
+// One in twenty breaks at cleaning.
+const CLEANED = Math.ceil(REUSED / 0.95);
+const SHORT = DOWN + CUT_OUT - REUSED;
 // Four courses stand 310 mm high: 77.5 mm each, so a bed of 12.5 over the old bricks of 65 mm.
 const GAUGE = 310 / 4;
 const BED = GAUGE - 65;
 
 function mortar(): number {
   // Between toothed ends: 12 half bricks and a joint at either end, 215 mm thick.
-  const rebuilt = ((12 * 112.5 + 10) * 9 * GAUGE * 215) / 1e6 - DOWN * WHOLE * (1 - FROG);
-  // Round one brick: its bed, 225 mm long, and an upright joint, both 102.5 mm deep.
-  const around = (CUT_OUT * (225 * BED * 102.5 + 10 * 65 * 102.5)) / 1e6;
-  // The share of a stretcher face that is joint, 20 mm deep, over 2.4 m2.
-  const pointed = 2.4 * (1 - (215 * 65) / (225 * GAUGE)) * 20;
+  const rebuilt = ((12 * 112.5 + 10) * 9 * GAUGE * 215) / 1e6 - REBUILT * WHOLE * (1 - FROG);
+  // Round one brick: all four joints of its face, 102.5 mm deep, and one behind it in a one-brick wall.
+  const face = (215 + 2 * 10) * (65 + 2 * BED) - 215 * 65;
+  const around = (CUT_OUT * (face * 102.5 + 215 * 65 * 10)) / 1e6;
+  // Of a Flemish face, a header beside each stretcher, the share that is joint; 20 mm deep, over 2.4 m2.
+  const pointed = 2.4 * (1 - ((215 + 102.5) * 65) / ((225 + 112.5) * GAUGE)) * 20;
   // Each brick on edge has one joint of 10 mm beside it and a bed of 10 mm under it.
   const coping = (ON_EDGE * (215 * 102.5 * 10 + 215 * 65 * 10)) / 1e6;
   return sum(rebuilt, around, pointed, coping);
 }
 
+/** All bricks that are not laid again, and all the old mortar: as much as takes its place. */
+function waste() {
+  const bricks = DOWN - REUSED + CUT_OUT;
+  const stood = bricks * WHOLE * (1 - FROG) + mortar();
+  // Half as large again when loose; a brick weighs 1950 kg/m3 over its outside, old mortar 2000.
+  return { loose: (stood * 1.5) / 1000, mass: (bricks * WHOLE * 1950 + mortar() * 2000) / 1000 };
+}
+
 function hours(): number {
-  return sum((DOWN + ON_EDGE) / 80, DOWN / 55, REUSED / 70, CUT_OUT / 5, 2.4 / 1, ON_EDGE / 35);
+  return sum(DOWN / 80, REBUILT / 55, CLEANED / 70, CUT_OUT / 5, 2.4 / 1, ON_EDGE / 35);
 }
 
 function materials(): Record<string, number> {
@@ -37,7 +49,10 @@ function materials(): Record<string, number> {
   // 8% are turned away; sold in packs of 80.
   const packs = up(up(SHORT * 1.08) / 80);
   return {
-    ...materialsOf(mixes, sold),
+    // Taking down and cleaning lay nothing; hydraulic lime is worked for eight hours.
+    ...materialsOf(mixes, sold, {
+      'lime-soft': mortarUse(hours() - DOWN / 80 - CLEANED / 70, DOWN + CUT_OUT, 8, BED),
+    }),
     ...purchase('harwick-antique', SHORT, packs * 80, packs * 124),
     'job.bricks': packs * 80,
   };
@@ -45,8 +60,7 @@ function materials(): Record<string, number> {
 
 export function repair(): Record<string, number> {
   const bought = materials();
-  const costs = Object.entries(bought).filter(([key]) => key.startsWith('cost.'));
-  const spent = cents(sum(...costs.map(([, cost]) => cost)));
+  const spent = spentOn(bought);
   const labour = cents(hours() * GANG);
   const days = up(hours() / DAY, 0.5);
   const travel = cents(days * DRIVE);
@@ -54,7 +68,9 @@ export function repair(): Record<string, number> {
   const price = priceUp(cents(spent + labour + travel + trestles), TERMS);
   return {
     'frost.down': DOWN,
+    'frost.cleaned': CLEANED,
     'frost.reused': REUSED,
+    'frost.broken': DOWN - REUSED,
     'frost.cut-out': CUT_OUT,
     'frost.repointed': 2.4,
     'frost.recoped': ON_EDGE,
@@ -64,14 +80,19 @@ export function repair(): Record<string, number> {
     'frost.drift': 9 * (67 + 10 - GAUGE),
     'frost.short': SHORT,
     'frost.mortar': mortar(),
+    'frost.waste': waste().loose,
+    'frost.waste-mass': waste().mass,
     'frost.hours': hours(),
     'frost.cost': cents(spent + labour),
     'frost.price': price['job.net']!,
     ...bought,
     'job.hours': hours(),
     'job.days': days,
+    'job.waste': waste().loose,
+    'job.waste-mass': waste().mass,
     'job.materials': spent,
     'job.labour': labour,
+    'job.time': nearest((100 * labour) / price['job.cost']!, 0.1),
     'job.travel': travel,
     'job.others': trestles,
     ...price,

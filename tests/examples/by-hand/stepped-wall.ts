@@ -1,7 +1,20 @@
 /** examples/stepped-wall: a one-brick wall in English bond, 5.84 m, down a slope in two steps, its top down in one. */
-import { cents, course, priceUp, sum, up } from './arithmetic';
-import { materialsOf, purchase } from './buying';
-import { CLOSER, concreteMix, DAY, DRIVE, FROG, GANG, mortarMix, SOLD, TERMS, WHOLE } from './uk';
+import { cents, course, nearest, priceUp, sum, up } from './arithmetic';
+import { materialsOf, purchase, spentOn } from './buying';
+import {
+  CLOSER,
+  CONCRETE_USE,
+  concreteMix,
+  DAY,
+  DRIVE,
+  FROG,
+  GANG,
+  mortarMix,
+  mortarUse,
+  SOLD,
+  TERMS,
+  WHOLE,
+} from './uk';
 
 // A stretcher course of n bricks, and the header course over it: closers beside both quoin headers.
 const stretchers = (bricks: number) => course('S'.repeat(bricks));
@@ -84,7 +97,10 @@ function materials(): Record<string, number> {
   // The antique is sold in packs of 80; 8% of it is turned away.
   const packs = up((band * 1.08) / 80);
   return {
-    ...materialsOf(mixes, SOLD),
+    ...materialsOf(mixes, SOLD, {
+      general: mortarUse(hours() - CONCRETE / 350, red + inDamp + band),
+      concrete: CONCRETE_USE,
+    }),
     ...purchase('harwick-red', red, bricks.red, bricks.red * 0.92),
     ...purchase('engineering', inDamp, bricks.engineering, bricks.engineering * 0.78),
     ...purchase('harwick-antique', band, packs * 80, packs * 124),
@@ -95,8 +111,7 @@ function materials(): Record<string, number> {
 
 export function steppedWall(): Record<string, number> {
   const bought = materials();
-  const costs = Object.entries(bought).filter(([key]) => key.startsWith('cost.'));
-  const spent = cents(sum(...costs.map(([, cost]) => cost)));
+  const spent = spentOn(bought);
   const labour = cents(hours() * GANG);
   const days = up(hours() / DAY, 0.5);
   const travel = cents(days * DRIVE);
@@ -119,6 +134,7 @@ export function steppedWall(): Record<string, number> {
     'job.days': days,
     'job.materials': spent,
     'job.labour': labour,
+    'job.time': nearest((100 * labour) / price['job.cost']!, 0.1),
     'job.travel': travel,
     'job.others': 240,
     ...price,

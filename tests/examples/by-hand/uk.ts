@@ -1,6 +1,6 @@
 /** What the British examples share: the brick, and the terms of the firm (examples/firm.perp). */
 import type { Terms } from './arithmetic';
-import type { Mix } from './buying';
+import { jointed, type Mix, pointed, type Use } from './buying';
 
 /** 215 x 102.5 x 65 mm, in litres. */
 export const WHOLE = (215 * 102.5 * 65) / 1e6;
@@ -37,3 +37,17 @@ export function concreteMix(laid: number): Mix {
   const wet = laid * 1.05;
   return { wet, dry: wet * 1.5, parts: { cement: 1, ballast: 6 } };
 }
+
+/** Mortar of standard bricks: a mixer of 90 l, two hours to use it in; 20 mm of pointing, and a tenth lost. */
+export function mortarUse(hours: number, bricks: number, life = 2, bed = 10): Use {
+  return {
+    mixer: 90,
+    hours,
+    life,
+    bricks,
+    pointing: pointed(215, 65, 10, bed) * 1.1,
+    joints: jointed(215, 65, 10, bed) * 1000,
+  };
+}
+
+export const CONCRETE_USE: Use = { mixer: 90 };

@@ -1,6 +1,6 @@
 /** examples/us-wall: a one-brick wall in common bond, in inches; 12 and 18 bricks either side of a gate, 16 courses. */
-import { cents, course, priceUp, sum, up } from './arithmetic';
-import { materialsOf, purchase } from './buying';
+import { cents, course, nearest, priceUp, sum, up } from './arithmetic';
+import { jointed, materialsOf, pointed, purchase, spentOn } from './buying';
 
 // 12 bricks are 12 x 8 - 3/8 = 95 5/8 in, 18 are 143 5/8 in; half a brick is 4 in with its joint.
 // Courses 1, 7 and 13 are headers with a closer behind the quoin header at either end; the other thirteen are
@@ -72,7 +72,17 @@ function materials(): Record<string, number> {
   };
   const bricks = up((laid + coping) * 1.05);
   return {
-    ...materialsOf(mixes, SOLD),
+    ...materialsOf(mixes, SOLD, {
+      'type-n': {
+        mixer: 6,
+        hours: hours() - CONCRETE / 12,
+        life: 2.5,
+        bricks: laid + coping,
+        pointing: (pointed(7.625, 2.25, 0.375, 8 / 3 - 2.25) / 12) * 1.15,
+        joints: jointed(7.625, 2.25, 0.375, 8 / 3 - 2.25) * 12,
+      },
+      concrete: { mixer: 6 },
+    }),
     ...purchase('dunlin-red', laid + coping, bricks, (bricks * 790) / 1000),
     'job.bricks': bricks,
   };
@@ -80,8 +90,7 @@ function materials(): Record<string, number> {
 
 export function usWall(): Record<string, number> {
   const bought = materials();
-  const costs = Object.entries(bought).filter(([key]) => key.startsWith('cost.'));
-  const spent = cents(sum(...costs.map(([, cost]) => cost)));
+  const spent = spentOn(bought);
   const labour = cents(hours() * (52 + 31));
   const days = up(hours() / 8, 0.5);
   const travel = cents(days * 2 * 11 * 0.7);
@@ -105,6 +114,7 @@ export function usWall(): Record<string, number> {
     'job.days': days,
     'job.materials': spent,
     'job.labour': labour,
+    'job.time': nearest((100 * labour) / price['job.cost']!, 0.1),
     'job.travel': travel,
     'job.others': 65,
     ...price,

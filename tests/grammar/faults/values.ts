@@ -104,6 +104,14 @@ export const values: readonly Case[] = [
     leaves: 'job\n  date 2026-02-28\n',
   },
   {
+    says: 'a time that no clock shows',
+    marked: `
+      labour
+        start 07:60
+              ^^^^^ clock-wrong: minutes from 00 to 59
+    `,
+  },
+  {
     says: 'a leap day in a year that has none',
     marked: `
       job
@@ -226,8 +234,8 @@ export const values: readonly Case[] = [
     says: 'a range where one number is taken',
     marked: `
       wall north
-        length 7..8 m
-               ^^^^^^ value-wrong: a length such as 7.4 m
+        thick 1..2 bricks
+              ^^^^^^^^^^^ value-wrong: bricks such as 1/2 brick or 1 brick
     `,
   },
   {

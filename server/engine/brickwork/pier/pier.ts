@@ -1,4 +1,5 @@
 /** Piers that stand alone: one or several alike. */
+
 import { exact } from '../../../../shared/exact';
 import { showNumber } from '../../../../shared/show';
 import { dpcOff } from '../../findings/dpc';
@@ -8,7 +9,9 @@ import { pierSlender } from '../../findings/piers/pier-stands';
 import { gapsIn, type Remark } from '../../findings/remark';
 import { capOverhang } from '../../findings/tops/cap-overhang';
 import { footingNarrow } from '../../findings/tops/footing-narrow';
-import { type Gang, taskHours } from '../../labour/gang';
+import type { Gang } from '../../labour/gang';
+import { taskHours } from '../../labour/output';
+import { laidIn } from '../../mortar/lays';
 import type { BlockFacts, Env } from '../../resolve/env';
 import { type Bats, type PierPlan, sumTallies, type Tally, tallyPier } from '../../setting-out';
 import { fact, type Gap, named, product, sum, type Term, withGaps } from '../../working/term';
@@ -151,7 +154,7 @@ function countPier(
     how?: () => string[],
     cutOnEdge = 0,
     bats?: readonly Bats[],
-  ) => countBricks(label, [tally], masonry, inputs, how, cutOnEdge, bats);
+  ) => countBricks(label, [tally], masonry, inputs, how, cutOnEdge, bats && (() => bats));
   const damp = Math.min(
     spec.courses,
     Math.floor(masonry.facts.line('dpc')?.number('courses') ?? 0),
@@ -248,7 +251,9 @@ function needsOf(
     env,
     gang,
   );
-  const mixes = [mortar, footing, core].filter((m) => m !== undefined);
+  const laying = bricks.map((b) => b.bricks);
+  const lays = laidIn(litres, laying, tasks, masonry);
+  const mixes = [{ ...mortar, lays }, footing, core].filter((m) => m !== undefined);
   return { bricks, mixes, pieces, tasks };
 }
 

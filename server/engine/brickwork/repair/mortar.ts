@@ -1,56 +1,127 @@
-/** Mortar of the smaller mending: round single bricks, in raked joints, under bricks on edge. */
+/** Mortar of mending, from the sizes of the brick and its joints. All in the unit of volume of the job. */
 import { exact } from '../../../../shared/exact';
-import type { LineFacts } from '../../resolve/env';
-import { counted, missing, product, type Term } from '../../working/term';
+import { bricksNeeded, tallyPier, type UnitSize } from '../../setting-out';
+import { counted, missing, product, quotient, share, sum, type Term } from '../../working/term';
 import { brickTerms } from '../count';
-import { inMm, inUnit, unitNames } from '../lengths';
-import { jointsIn, type Masonry } from '../masonry';
+import { inUnit, unitNames } from '../lengths';
+import { jointsIn, kerfOf, type Masonry, thicknessOf } from '../masonry';
+import type { Site } from './site';
 
 /** Mm³ as litres with digits enough for a single brick; the brick’s sizes and its joints are what it is made of. */
 function litres(label: string, mm3: number, note: string, masonry: Masonry): Term {
   const args = brickTerms(masonry);
-  return counted(label, exact((mm3 / 1e6).toFixed(6)), 'l', { note, args });
+  return counted(label, exact((mm3 / 1e6).toFixed(12)), 'l', { note, args });
 }
 
-/** A brick replaced is bedded on one bed and one upright joint, its own depth into the wall. */
-export function aroundBricks(bricks: Term, masonry: Masonry): Term {
+/** So much to each brick; what is not known of the joints is a gap. */
+export function toEach(
+  label: string,
+  bricks: Term,
+  site: Site,
+  of: (unit: UnitSize, bed: number, perpend: number) => number,
+  note: string,
+): Term {
+  const { masonry, env } = site;
   const unit = masonry.brick.size;
   const joints = jointsIn(masonry);
-  const name = unitNames(masonry.env).volume;
+  const name = unitNames(env).volume;
   if (!unit || !joints)
-    return missing('around new bricks', name, 'the joints are not known', masonry.facts.origin);
-  const bed = (unit.length + joints.perpend) * joints.bed * unit.width;
-  const upright = joints.perpend * unit.height * unit.width;
-  const each = litres('mortar around one', bed + upright, 'one bed and one upright joint', masonry);
-  return product('around new bricks', name, [bricks, inUnit(each, name)]);
+    return missing(label, name, 'the joints are not known', masonry.facts.origin);
+  const each = litres('mortar to one', of(unit, joints.bed, joints.perpend), note, masonry);
+  return product(label, name, [bricks, inUnit(each, name)]);
 }
 
-/** Joints of the face, raked to a depth: the share of the face that is joint, times area, times depth. */
-export function pointing(area: Term, line: LineFacts, masonry: Masonry): Term {
-  const unit = masonry.brick.size;
-  const joints = jointsIn(masonry);
-  const name = unitNames(masonry.env).volume;
-  if (!unit || !joints) return missing('pointing', name, 'the joints are not known', line.origin);
-  const depth = line.values.depth
-    ? line.term('depth', 'raked')
-    : missing('raked', 'mm', 'how deep the joints are raked is not known', line.origin);
-  const module = (unit.length + joints.perpend) * (unit.height + joints.bed);
-  const share = exact((1 - (unit.length * unit.height) / module).toFixed(6));
-  const part = counted('share of the face that is joint', share, '', {
-    note: 'of a stretcher face',
-    args: brickTerms(masonry),
-  });
-  const metric = product('pointing', 'm3', [inUnit(area, 'm2'), part, inUnit(inMm(depth), 'm')]);
-  return inUnit(metric, name);
+/** Bricks laid anywhere in the work: their part of its joints, and their frogs, which fill. */
+export function bedded(label: string, bricks: Term, site: Site): Term {
+  const { masonry, env } = site;
+  const note = 'its part of all the joints of the work';
+  const joints = toEach(
+    label,
+    bricks,
+    site,
+    (unit, bed, perpend) => partOf(site, unit, bed, perpend),
+    note,
+  );
+  const { frog, size } = masonry.brick;
+  if (!size || (frog.value.isZero() && !frog.gaps.length)) return joints;
+  const name = unitNames(env).volume;
+  const solid = litres(
+    'volume of a brick',
+    size.length * size.width * size.height,
+    'its outside',
+    masonry,
+  );
+  const frogs = share(
+    'in the frogs',
+    name,
+    frog,
+    product('bricks', name, [bricks, inUnit(solid, name)]),
+  );
+  return sum(label, name, [joints, frogs]);
 }
 
-/** Under and beside bricks on edge: each has its bed and one joint. Nothing when the brick is not known. */
-export function underCoping(bricks: Term, masonry: Masonry): Term | undefined {
-  const unit = masonry.brick.size;
-  if (!unit) return undefined;
-  const joint = masonry.jointTerms.perpend.value.toNumber();
-  const name = unitNames(masonry.env).volume;
-  const each = unit.length * (unit.width + unit.height) * joint;
-  const one = litres('mortar to one', each, 'one joint and its bed', masonry);
-  return product('bricks on edge', name, [bricks, inUnit(one, name)]);
+/** Where it meets what stands, each course has a joint more than it has bricks. */
+export function endJoints(courses: Term, site: Site): Term {
+  const through = ({ length }: UnitSize, perpend: number) =>
+    ((site.thickness ?? 1) * (length + perpend)) / 2 - perpend;
+  return toEach(
+    'joints at its end',
+    courses,
+    site,
+    (unit, bed, perpend) => perpend * (unit.height + bed) * through(unit, perpend),
+    'one upright joint through the wall to a course',
+  );
+}
+
+/** Mm³ of joints to a brick: of a pier over its whole plan, of a wall through its thickness. */
+function partOf(
+  { masonry, pier, thickness = 1 }: Site,
+  unit: UnitSize,
+  bed: number,
+  perpend: number,
+): number {
+  if (!pier) {
+    const through = thicknessOf(thickness, unit, perpend) / thickness;
+    return (unit.length + perpend) * (unit.height + bed) * through - volumeOf(unit);
+  }
+  const range = { from: 0, to: pier.spec.plans.length };
+  const all = tallyPier(pier.spec, unit, { bed, perpend }, range);
+  const { total } = bricksNeeded(all, unit, perpend, kerfOf(masonry.env));
+  return total ? (all.grossVolume - all.brickVolume) / total : 0;
+}
+
+export function volumeOf({ length, width, height }: UnitSize): number {
+  return length * width * height;
+}
+
+/** A brick replaced is bedded on all sides, its own depth into the wall, and against what stands behind it. */
+export function aroundBricks(bricks: Term, site: Site): Term {
+  const behind = (site.thickness ?? 1) > 1 || site.pier;
+  const note = `all four joints of its face${behind ? ', and the one behind it' : ''}`;
+  const around = ({ length, width, height }: UnitSize, bed: number, perpend: number) =>
+    ((length + 2 * perpend) * (height + 2 * bed) - length * height) * width +
+    (behind ? length * height * perpend : 0);
+  return toEach('around new bricks', bricks, site, around, note);
+}
+
+/** Under and beside bricks on edge: each has its bed and one joint. */
+export function underCoping(bricks: Term, site: Site): Term {
+  const each = ({ length, width, height }: UnitSize, _: number, joint: number) =>
+    length * (width + height) * joint;
+  return toEach('bricks on edge', bricks, site, each, 'one joint and its bed');
+}
+
+/** A length times a width and a depth, each said in any unit of length. */
+export function slot(label: string, sides: readonly Term[], { env }: Site): Term {
+  const metric = product(
+    label,
+    'm3',
+    sides.map((side) => inUnit(side, 'm')),
+  );
+  return inUnit(metric, unitNames(env).volume);
+}
+
+/** How many of a length go into another. */
+export function into(label: string, unit: string, length: Term, each: Term): Term {
+  return quotient(label, unit, inUnit(length, 'mm'), inUnit(each, 'mm'));
 }

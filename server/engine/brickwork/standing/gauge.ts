@@ -33,11 +33,29 @@ export function standingBeside(
   env: Env,
 ): Standing | undefined {
   if (!brick.size) return undefined;
+  const course = measuredCourse(line);
+  const beds = bedsOf(course, brick, brick.size.height, usualBed(brick, mix), courses, env);
+  return { line, brick, course: course.value.toNumber(), limits, ...beds };
+}
+
+/** Height of a course by a gauge that was measured, mm. */
+export function measuredCourse(line: LineFacts): Term {
   const over = inMm(line.term('height', 'height of the courses'));
-  const course = quotient('height of a course', 'mm', over, line.term('courses', 'courses'));
+  return quotient('height of a course', 'mm', over, line.term('courses', 'courses'));
+}
+
+/** What a brick so high comes to beside courses so high; `usual` is the bed it is laid at elsewhere. */
+export function bedsOf(
+  course: Term,
+  brick: Brick,
+  height: number,
+  usual: Term | undefined,
+  courses: Term | undefined,
+  env: Env,
+): Pick<Standing, 'joint' | 'within' | 'drift'> {
   const high = fact(
     'height of the brick',
-    exact(brick.size.height),
+    exact(height),
     'mm',
     brick.facts?.line('size')?.at('size'),
   );
@@ -58,8 +76,8 @@ export function standingBeside(
       difference('smallest height', 'mm', high, tolerance.height),
     ),
   };
-  const drift = courses && driftOf(course, high, usualBed(brick, mix), courses);
-  return { line, brick, course: course.value.toNumber(), joint, within, drift, limits };
+  const drift = courses && driftOf(course, high, usual, courses);
+  return { joint, within, drift };
 }
 
 function driftOf(course: Term, high: Term, bed: Term | undefined, courses: Term) {

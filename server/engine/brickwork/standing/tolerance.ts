@@ -35,9 +35,12 @@ export function toleranceOf({ facts, size }: Brick, env: Env): Tolerance | undef
  * What a class allows of a size: so many times its root, in mm, to a whole mm and no less than its least
  * (EN 771-1 5.2.2: T1 is 0.40 and 3 mm, T2 0.25 and 2 mm); or by a table of sizes (ASTM C216).
  */
-export function classTerm(known: BlockFacts, size: Term): Term | undefined {
+export function classTerm(
+  known: BlockFacts,
+  size: Term,
+  label = 'size tolerance, height',
+): Term | undefined {
   const mm = size.value.toNumber();
-  const label = 'size tolerance, height';
   const row = known.lines('up-to').find((l) => (l.number('size') ?? 0) >= mm - 1e-6);
   if (row)
     return counted(label, exact(row.number('within') ?? 0), 'mm', {

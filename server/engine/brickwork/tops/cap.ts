@@ -11,15 +11,16 @@ export function capsOf(facts: BlockFacts, alike?: Term): PieceNeed[] {
   const material = line.word('material') || 'cap';
   const origin = line.values.material ? line.at('material') : line.origin;
   const one = fact('caps', exact(1), 'pieces', line.origin);
-  return [{ material, count: alike ? product('caps', 'pieces', [one, alike]) : one, origin }];
+  const count = alike ? product('caps', 'pieces', [one, alike]) : one;
+  return [{ material, count, origin, size: line.sides('size') }];
 }
 
-/** How high a cap is drawn, mm: a job gives only its plan, so the drawing shows that there is one, not how thick. */
+/** How high a cap is drawn, mm, where no line says it. */
 const DRAWN_HEIGHT = 50;
 
 /** A cap as the drawing shows it, centred on its pier. */
 export function capTop(facts: BlockFacts, from: number, width: number, on: number): TopRun[] {
-  const [along, deep] = facts.line('cap')?.sides('size') ?? [];
+  const [along, deep, thick] = facts.line('cap')?.sides('size') ?? [];
   if (along === undefined) return [];
   const over = (along - width) / 2;
   return [
@@ -30,7 +31,7 @@ export function capTop(facts: BlockFacts, from: number, width: number, on: numbe
       kind: 'cap',
       pieces: [],
       joint: 0,
-      height: DRAWN_HEIGHT,
+      height: thick ?? DRAWN_HEIGHT,
       deep: deep === undefined ? undefined : [deep],
     },
   ];

@@ -1,5 +1,6 @@
 /** Bricks of copings, brick by brick, and the hours they take. */
-import { type Gang, taskHours } from '../../labour/gang';
+import type { Gang } from '../../labour/gang';
+import { taskHours } from '../../labour/output';
 import type { Env } from '../../resolve/env';
 import { missing, sum, type Term } from '../../working/term';
 import { type Counted, countBricks } from '../count';

@@ -31,5 +31,6 @@ export function countPrecast(
   const args = cuts.length ? [...inputs, kerfTerm(env)] : inputs;
   const count = counted('Lengths of coping', total, 'pieces', { detail, args });
   const origin = line.values.material ? line.at('material') : line.origin;
-  return { need: { material, count, origin }, mortar: laid.map((each) => each.tally) };
+  const size = line.sides('size');
+  return { need: { material, count, origin, size }, mortar: laid.map((each) => each.tally) };
 }

@@ -9,10 +9,22 @@ import { pieceNamed } from '../pieces';
  * end the bond is broken: under an opening, whose reveals part the perpends above anyway, else in the middle, farthest from both ends.
  */
 export function bondChoice(segment: Segment, masonry: Masonry): string[] {
+  const plumb = segment.plumb && segment.broken.length ? [plumbText(segment, masonry)] : [];
   const broken = segment.broken.filter((b) => b.why === 'bond');
-  if (broken.length) return broken.map((b) => brokenText(b, masonry));
+  if (broken.length || plumb.length)
+    return [...plumb, ...broken.map((b) => brokenText(b, masonry))];
   const reversed = segment.runs.find((run) => reversedIn(segment, run));
   return reversed ? [reverseText(reversed)] : [];
+}
+
+/** What a stretch laid by itself would have come to: its own perpends near others at a sill or a head. */
+function plumbText({ from, to, broken }: Segment, { env }: Masonry): string {
+  const ends = broken.filter(({ at, why }) => why === 'cut' && (at === from || at === to));
+  const places = ends.map(({ at }) => lengthText(env, at)).join(' and ');
+  const cut = places
+    ? `, cut at the reveal${ends.length > 1 ? 's' : ''} (${places} from the left end of the wall)`
+    : '';
+  return `Its perpends are kept plumb with the courses above and below, as if the wall ran on through its openings${cut}. Set out by itself, perpends of it would all but stand over others at a sill or a head.`;
 }
 
 function brokenText({ at, where, opening }: BrokenBond, { env }: Masonry): string {

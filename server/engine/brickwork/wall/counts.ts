@@ -66,9 +66,10 @@ export function countWall(
     'Bricks in the wall',
     [...tallyZones(laid, zones.own, plan), ...lostToArches(plan, face)],
     () => [...coursesText(laid, masonry), ...quoins.flatMap(quoinText)],
-    batsOf(masonry),
+    () => batsOf(masonry),
   );
-  const { bats } = wall.needed;
+  // Those that the wall leaves.
+  const bats = () => wall.needed.bats;
   const inPiers = tallyPiers(zones.own, plan);
   const piers = plan.piers.length
     ? counted(masonry, plan, 'Bricks in its piers', inPiers, () => piersText(plan), bats)
@@ -111,7 +112,7 @@ function counted(
   label: string,
   tallies: readonly Tally[],
   how?: () => string[],
-  bats?: readonly Bats[],
+  bats?: () => readonly Bats[],
 ): Counted {
   return countBricks(label, tallies, masonry, inputsOf(masonry, plan), how, 0, bats);
 }

@@ -2,7 +2,9 @@
 
 import { daysForHeight } from '../../findings/lift';
 import { gapsIn, type Remark } from '../../findings/remark';
-import { type Gang, taskHours } from '../../labour/gang';
+import type { Gang } from '../../labour/gang';
+import { taskHours } from '../../labour/output';
+import { laidIn } from '../../mortar/lays';
 import type { Env } from '../../resolve/env';
 import { mostCourses, sumTallies } from '../../setting-out';
 import { fact, type Gap, sum, type Term, withGaps } from '../../working/term';
@@ -93,6 +95,18 @@ function unlaid({ facts, brick }: Masonry, gaps: readonly Gap[], remarks: readon
   };
 }
 
+/** What is said to the client is put into words when it is asked for: nobody reads it while a line is typed. */
+function saidLater(facts: WorkFacts, say: () => readonly string[]): WorkFacts {
+  let said: readonly string[] | undefined;
+  return {
+    ...facts,
+    get says() {
+      said ??= say();
+      return said;
+    },
+  };
+}
+
 class WallWork {
   private readonly env: Env;
   private readonly counts: WallCounts;
@@ -130,17 +144,21 @@ class WallWork {
       ...wallFigures(this.masonry, this.plan, this.counts, needs),
       ...this.parts.flatMap((p) => p.figures ?? []),
     ];
-    const says = [...sayWall(this.masonry, this.plan), ...this.parts.flatMap((p) => p.says ?? [])];
+    const told = this.told();
     return {
-      ...this.told(),
+      ...told,
       kind: 'wall',
       name: facts.name,
       title: facts.title,
       figures,
       needs,
-      facts: { ...this.facts(), says },
+      facts: saidLater(told.facts, () => this.said()),
       notes: notesOf(facts),
     };
+  }
+
+  private said(): readonly string[] {
+    return [...sayWall(this.masonry, this.plan), ...this.parts.flatMap((p) => p.says ?? [])];
   }
 
   told(): ToldOf {
@@ -249,16 +267,20 @@ class WallWork {
 
   private needs(): Needs {
     const bricks = this.bricks();
-    const footing = wallFooting(this.masonry, this.plan, this.length());
+    const footing = wallFooting(this.masonry, this.plan, this.length(), this.counts);
+    const tasks = this.tasks(footing);
+    const mortar = this.mortar();
+    const laid = bricks.map((b) => b.bricks);
+    const lays = laidIn(mortar.litres, laid, tasks, this.masonry);
     const mixes = [
-      this.mortar(),
+      { ...mortar, lays },
       ...(footing ? [footing] : []),
       ...this.parts.flatMap((p) => p.mixes ?? []),
     ];
     const height = this.counts.out.gauge * mostCourses(this.plan.ground, this.plan.top);
     const leastDays = daysForHeight(height, this.env);
     const pieces = [...this.caps, ...this.parts.flatMap((p) => p.pieces ?? [])];
-    return { bricks, mixes, pieces, tasks: this.tasks(footing), leastDays };
+    return { bricks, mixes, pieces, tasks, leastDays };
   }
 
   private length(): Term {

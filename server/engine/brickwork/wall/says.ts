@@ -106,7 +106,7 @@ function pierSaid(
   return `${size} and ${highSaid(gauge * spec.courses, coping, env)}${capSaid(facts, env)}`;
 }
 
-/** How thick a cap is no line says, so a height stops under it. */
+/** Many a job does not say how thick a cap is, so a height stops under it. */
 export function capSaid(facts: BlockFacts, env: Env): string {
   const sides = facts.line('cap')?.sides('size');
   if (!facts.line('cap')) return '';

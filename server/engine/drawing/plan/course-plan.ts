@@ -5,6 +5,7 @@ import { placeCourse } from '../../setting-out';
 import type { Units } from '../lengths';
 import type { Drawing } from '../model';
 import { type PlacedPier, planIn } from '../pier-bricks';
+import { inCorbel } from './corbel-plan';
 import { planOf, type TurnedPiece } from './plan';
 import type { PlanPlace } from './plan-places';
 import { plinthRows } from './plinth-plan';
@@ -16,6 +17,7 @@ export interface PlanWork {
   /** A skin behind it: `y` is its front, mm from the wall's own. */
   behind?: { out: SettingOut; y: number };
   plinth?: FaceProjection;
+  corbel?: FaceProjection;
   units: Units;
 }
 
@@ -81,6 +83,12 @@ export function apart(stops: readonly number[]): number[] {
   return rising.filter((at, i) => i === 0 || at - rising[i - 1]! > OVER);
 }
 
+/** Of the wall itself, as it lies there: in a corbel it is further to the front. */
+function facesOf(own: readonly PlacedPiece[], { thickness }: SettingOut): number[] {
+  if (!own.length) return [0, thickness];
+  return [Math.min(0, ...own.map((p) => p.y)), 0, Math.max(...own.map((p) => p.y + p.across))];
+}
+
 /** Nothing where the course has no brick there. */
 export function courseAt(work: PlanWork, course: number, place: PlanPlace): Drawing[] {
   const { out, units, behind } = work;
@@ -88,7 +96,8 @@ export function courseAt(work: PlanWork, course: number, place: PlanPlace): Draw
   const { plinth } = work;
   const [low, high] = [place.left + OVER, place.right - OVER];
   const rows = plinth ? plinthRows(plinth, out, course, low, high) : [];
-  const pieces = [...skins(work, course, place), ...rows, ...piers.pieces];
+  const own = inCorbel(placeCourse(out, course, low, high), work.corbel, course);
+  const pieces = [...own, ...skinBehind(work, course, low, high), ...rows, ...piers.pieces];
   if (!pieces.length) return [];
   const faces = pieces.flatMap(({ y, across }) => [y, y + across]);
   const [front, back] = [Math.min(...faces), Math.max(...faces)];
@@ -116,7 +125,7 @@ export function courseAt(work: PlanWork, course: number, place: PlanPlace): Draw
       faces: { front: 0, back: behind ? behind.y + behind.out.thickness : out.thickness },
       cores: piers.cores,
       along: edgesOf(pieces, left, right),
-      through: apart([front, 0, out.thickness, ...skin, back]),
+      through: apart([front, ...facesOf(own, out), ...skin, back]),
     }),
   ];
 }

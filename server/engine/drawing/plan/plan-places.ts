@@ -1,5 +1,5 @@
 /** Where a wall is drawn on plan: its ends, the reveals of its openings, its piers. */
-import type { OpeningSpec, SettingOut } from '../../setting-out';
+import type { MovementGap, OpeningSpec, SettingOut } from '../../setting-out';
 
 /** One place, mm along the wall, and the courses it goes through. */
 export interface PlanPlace {
@@ -40,6 +40,7 @@ export function planPlaces(out: SettingOut, corners: ReadonlySet<Side> = new Set
   const edges = [
     ...ends.map((side) => endAt(out, side, INTO * brick)),
     ...spec.openings.flatMap((opening) => revealsOf(opening, out, INTO * brick)),
+    ...(spec.movement ?? []).map((joint, i, all) => movementAt(joint, i, all, out, BESIDE * brick)),
   ];
   const shown = edges.filter((place) => !piers.some((pier) => isAt(place, pier)));
   return [...shown, ...piers].sort((a, b) => a.left - b.left);
@@ -49,6 +50,23 @@ export function planPlaces(out: SettingOut, corners: ReadonlySet<Side> = new Set
 function isAt({ left, right, goesOn }: PlanPlace, pier: PlanPlace): boolean {
   const edge = goesOn.right ? left : right;
   return edge > pier.left - SAME && edge < pier.right + SAME;
+}
+
+/** Both lengths that a movement joint parts. */
+function movementAt(
+  { from, width }: MovementGap,
+  index: number,
+  all: readonly MovementGap[],
+  { spec }: SettingOut,
+  into: number,
+): PlanPlace {
+  return {
+    title: all.length > 1 ? `Movement joint ${index + 1}` : 'Movement joint',
+    left: Math.max(0, from - into),
+    right: Math.min(spec.length, from + width + into),
+    courses: { from: 0, to: Math.floor(spec.courses) },
+    goesOn: { left: true, right: true },
+  };
 }
 
 function wholeOf({ spec }: SettingOut): PlanPlace {

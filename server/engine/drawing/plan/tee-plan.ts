@@ -16,6 +16,9 @@ export interface Tee {
   distance: number;
   /** The wall drawn is the one that runs in. */
   own: boolean;
+  /** The course of the wall that runs in, and that of the other, that stands on the ground there. */
+  ground?: number;
+  otherGround?: number;
 }
 
 /** Bricks drawn of each wall from the other on. */
@@ -41,6 +44,10 @@ function reachIn({ into, side }: Tee, brick: number) {
   return side === 'left' ? [0, INTO * brick] : [length - INTO * brick, length];
 }
 
+/** Courses by which the numbers of the wall that goes on are above those of the other. */
+const liftOf = ({ ground = 0, otherGround = 0 }: Tee) => otherGround - ground;
+
+/** @param course of the wall that goes on */
 function courseOf(tee: Tee, course: number): Drawing {
   const { through, into, distance } = tee;
   const { out, units } = through;
@@ -53,16 +60,17 @@ function courseOf(tee: Tee, course: number): Drawing {
   const [low, high] = reachIn(tee, brick) as [number, number];
   // Courses that run in reach past the end.
   const [first, last] = tee.side === 'left' ? [low - deep, high] : [low, high + deep];
-  const across = skins(into, course, { ...place, left: first, right: last });
+  const across = skins(into, course - liftOf(tee), { ...place, left: first, right: last });
   const pieces: TurnedPiece[] = [
     ...own,
     ...across.map((p) => ({ ...turnedInto(tee, p), block: p.block })),
   ];
   const back = deep + INTO * brick;
   const sides = [distance, distance + wide];
+  const number = (tee.own ? course - liftOf(tee) : course) + 1;
   return planOf({
-    title: `Course ${course + 1}`,
-    description: `${tee.title}, course ${course + 1} on plan.`,
+    title: `Course ${number}`,
+    description: `${tee.title}, course ${number} on plan.`,
     units,
     unit: out.spec.unit,
     window: { left, right, front: 0, back },
@@ -75,10 +83,13 @@ function courseOf(tee: Tee, course: number): Drawing {
   });
 }
 
-/** Each course a group of its own, so that two stand side by side. */
+/** Each course a group of its own, so that two stand side by side. `course` is one of the wall drawn. */
 export function teeGroups(tee: Tee, course: number): Group[] {
-  const most = Math.min(tee.through.out.spec.courses, tee.into.out.spec.courses);
-  const lower = Math.max(0, Math.min(course, most - 2));
+  const lift = liftOf(tee);
+  const { through, into, otherGround = 0 } = tee;
+  const most = Math.min(through.out.spec.courses, into.out.spec.courses + lift);
+  const asked = tee.own ? course + lift : course;
+  const lower = Math.max(otherGround, Math.min(asked, most - 2));
   return [lower, lower + 1]
     .filter((at) => at < most)
     .map((at) => ({ title: tee.title, drawings: [courseOf(tee, at)] }));

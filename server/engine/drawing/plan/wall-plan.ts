@@ -5,6 +5,7 @@ import { placeCourse } from '../../setting-out';
 import type { Units } from '../lengths';
 import type { PlacedPier } from '../pier-bricks';
 import type { DrawingSet, Group } from '../sheet/set';
+import { corbelArea } from './corbel-plan';
 import { courseAt, OVER, type PlanWork } from './course-plan';
 import { type PlanPlace, planPlaces } from './plan-places';
 import { hasRows } from './plinth-plan';
@@ -20,6 +21,7 @@ export interface WallPlanOptions {
   /** A skin behind it: `y` is its front, mm from the wall's own. */
   behind?: { out: SettingOut; y: number };
   plinth?: FaceProjection;
+  corbel?: FaceProjection;
   quoins?: readonly Quoin[];
   /** Where it runs into another wall, and others into it. */
   tees?: readonly Tee[];
@@ -88,6 +90,18 @@ function groupAbove(
   return [{ title: place.title, drawings: courses.flatMap((c) => courseAt(work, c, place)) }];
 }
 
+/** The uppermost courses of a corbel, which two that differ in their bond hardly ever are. */
+function groupInCorbel(work: PlanWork): Group[] {
+  const area = corbelArea(work.corbel);
+  if (!area) return [];
+  const { from, to, courses } = area;
+  const brick = work.out.spec.unit.length + work.out.spec.joints.perpend;
+  const right = Math.min(to, from + 3 * brick);
+  const goesOn = { left: false, right: right < to - OVER };
+  const place: PlanPlace = { title: 'Corbel', left: from, right, courses, goesOn };
+  return groupAt(work, place, courses.to - 2);
+}
+
 /** The same courses at a quoin as at any other end. */
 function quoinsOf(work: PlanWork, { quoins = [], course }: WallPlanOptions): Group[] {
   const { out } = work;
@@ -119,10 +133,11 @@ export function wallPlans(out: SettingOut, options: WallPlanOptions): DrawingSet
     piers = [],
     behind,
     plinth,
+    corbel,
     quoins = [],
     tees = [],
   } = options;
-  const work: PlanWork = { out, piers, behind, plinth, units };
+  const work: PlanWork = { out, piers, behind, plinth, corbel, units };
   const met = [...quoins, ...tees.filter(({ own }) => own)];
   const corners = new Set(met.map(({ side }) => side));
   const places = planPlaces(out, corners);
@@ -138,11 +153,15 @@ export function wallPlans(out: SettingOut, options: WallPlanOptions): DrawingSet
       ...quoinsOf(work, options),
       ...tees.slice(0, MOST_PLACES).flatMap((tee) => teeGroups(tee, options.course ?? 0)),
       ...drawn.flatMap((place) => groupAt(work, place, options.course)),
+      ...groupInCorbel(work),
       ...piers.slice(0, MOST_PLACES).flatMap((pier) => groupAbove(work, pier, options.course)),
     ],
     notes: [
       'Seen from above, the front face below. Courses are numbered from the ground.',
       ...(plinth ? plinthNotes(plinth, quoins.length + tees.length > 0) : []),
+      ...(corbel && quoins.length + tees.length > 0
+        ? ['The corbel is not drawn where walls meet.']
+        : []),
       ...(more ? [`${more} more places are not drawn.`] : []),
     ],
   };

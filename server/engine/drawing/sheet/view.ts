@@ -41,9 +41,9 @@ export function eachSegment(
   for (const band of view.out.bands) {
     const from = Math.max(band.from, view.from);
     const to = Math.min(band.to, view.to);
+    if (to <= from) continue;
     for (const segment of band.segments)
-      if (to > from && segment.to > view.left && segment.from < view.right)
-        visit(segment, from, to);
+      if (segment.to > view.left && segment.from < view.right) visit(segment, from, to);
   }
 }
 

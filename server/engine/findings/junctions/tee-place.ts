@@ -1,4 +1,5 @@
 /** A wall that is said to run into another where it cannot, or as it cannot. */
+import { lengthText } from '../../brickwork/lengths';
 import type { LineFacts } from '../../resolve/env';
 import type { Side } from '../../setting-out';
 import type { SourceBlock } from '../../workspace/source';
@@ -31,8 +32,17 @@ export function teeTwice(line: LineFacts, side: Side, other: SourceBlock, why: s
   };
 }
 
-/** Bonding asked for where courses cannot be run into the other wall: it is tied instead. */
-export function teeUnbonded(line: LineFacts, side: Side, other: SourceBlock, why: string): Remark {
+/**
+ * Bonding asked for where courses cannot be run into the other wall: it is tied instead. `elsewhere` is the nearest place at
+ * which it would bond, mm from the left end of the other.
+ */
+export function teeUnbonded(
+  line: LineFacts,
+  side: Side,
+  other: SourceBlock,
+  why: string,
+  elsewhere?: () => number | undefined,
+): Remark {
   const name = line.word('wall');
   return {
     code: 'tee-unbonded',
@@ -41,8 +51,15 @@ export function teeUnbonded(line: LineFacts, side: Side, other: SourceBlock, why
     origin: line.at('how'),
     message: `This wall is not bonded into ${name}: ${why} It is laid with a plain joint and ties.`,
     related: [{ origin: headOrigin(other), message: `The wall ${name}` }],
-    ways: [tied(line)],
+    ways: () => [...moved(line, elsewhere?.()), tied(line)],
   };
+}
+
+function moved(line: LineFacts, at: number | undefined): RemarkWay[] {
+  if (at === undefined) return [];
+  const text = lengthText(line.env, at);
+  const title = `Move it to where it can be bonded, ${text} from the left end of ${line.word('wall')}`;
+  return [{ title, edits: [rewrite(line.at('distance'), text)] }];
 }
 
 function tied(line: LineFacts): RemarkWay {

@@ -1,7 +1,8 @@
 /** Attached piers that do not stand out of their wall, or that no plan bonds into it. */
 import { lengthText } from '../../brickwork/lengths';
 import type { BlockFacts, Env } from '../../resolve/env';
-import type { Remark, RemarkWay } from '../remark';
+import { coursesText } from '../courses';
+import { lineAfter, type Remark, type RemarkWay, rewrite } from '../remark';
 
 /** `wall` half bricks through the wall, `along` the pier’s along it. */
 export function pierFlush(facts: BlockFacts, wall: number, along: number, side: string): Remark {
@@ -26,6 +27,23 @@ export function pierUnbonded(facts: BlockFacts, half: number, env: Env): Remark 
     origin: facts.line('projects')!.origin,
     message,
     ways: onJoints(facts, half, env),
+  };
+}
+
+/** One plan is for all courses of a pier: above the lower side of its wall there is nothing to bond with on that side. `courses` are those of the pier up to there. */
+export function pierAtStep(facts: BlockFacts, courses: number): Remark {
+  const text = coursesText(courses);
+  const message = `The top of the wall steps down at the pier ${facts.name}: above ${text} there is wall on one side of it only, and no one plan bonds it into both. It is counted by itself, the wall butting against it. Build it ${text} high, or put the step further from it.`;
+  const height = facts.line('height');
+  const edit = height
+    ? rewrite(height.origin, `height ${text}`)
+    : lineAfter(facts.block, facts.line('projects')!.origin.span.line, `    height ${text}`);
+  return {
+    code: 'pier-unbonded',
+    severity: 'warning',
+    origin: facts.line('projects')!.origin,
+    message,
+    ways: courses < 1 ? [] : [{ title: `Build it ${text} high`, edits: [edit] }],
   };
 }
 

@@ -1,7 +1,7 @@
 /** A pier whose size is no number of half bricks on plan. */
 
 import { lengthText, sizeText } from '../../brickwork/lengths';
-import type { BlockFacts, Env } from '../../resolve/env';
+import { type BlockFacts, defaultLine, type Env } from '../../resolve/env';
 import type { Remark } from '../remark';
 
 /** Sizes in bricks: only halves are laid. */
@@ -11,8 +11,8 @@ export function pierNotHalves(facts: BlockFacts): Remark {
   return { code: 'pier-size', severity: 'error', origin, message };
 }
 
-/** As far off as is lost in the joints, mm: a nominal 330 for 327.5. */
-const NOMINAL = 5;
+/** Lengths nearer than this are the same, mm. */
+const SAME = 0.05;
 
 /** Sizes in lengths: `is` what the bricks make, in mm, `bricks` how many. Nothing where they agree. */
 export function pierSize(
@@ -23,7 +23,7 @@ export function pierSize(
   env: Env,
 ): Remark | undefined {
   const off = Math.max(...said.map((side, i) => Math.abs(side - is[i]!)));
-  if (off < 0.05) return undefined;
+  if (off < SAME) return undefined;
   const line = facts.line('size')!;
   const message = `${bricks.join(' x ')} bricks make ${sizeText(env, is)}; this is up to ${lengthText(env, off)} off, and its courses are counted as ${bricks.join(' x ')} bricks.`;
   const ways = [
@@ -32,6 +32,7 @@ export function pierSize(
       edits: [{ ...line.at('size'), text: `${bricks.join(' x ')} bricks` }],
     },
   ];
-  const severity = off <= NOMINAL ? 'hint' : 'warning';
+  const nominal = defaultLine(env, 'pier-nominal')?.number('length') ?? 0;
+  const severity = off <= nominal + SAME ? 'hint' : 'warning';
   return { code: 'pier-size', severity, origin: line.at('size'), message, ways };
 }

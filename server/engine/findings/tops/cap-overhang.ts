@@ -25,7 +25,7 @@ export function capOverhang(
   if (!line || !sides || !wanted || reach === undefined) return undefined;
   const over = Math.min((sides[0]! - width) / 2, (sides[1]! - depth) / 2);
   if (over >= reach) return undefined;
-  const enough = capFor([width, depth], reach, env);
+  const enough = [...capFor([width, depth], reach, env), ...sides.slice(2)];
   const how =
     over < 0 ? 'does not cover the pier' : `reaches ${lengthText(env, over)} over the faces`;
   const source = wanted.line.syntax.comment?.text.replace(/^#\s*/, '') ?? '';

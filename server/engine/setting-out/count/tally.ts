@@ -1,12 +1,16 @@
 import type {
+  Band,
   FacePiece,
   LaidRun,
+  Patch,
   PieceCount,
   PierPlan,
+  Segment,
   SettingOut,
   UnitSize,
   WallRow,
 } from '../types';
+import { cutLength, patchedIn } from './patch';
 import { pierParts } from './pier-parts';
 import { through } from './through';
 
@@ -21,6 +25,9 @@ export interface Tally {
   brickVolume: number;
   /** Of the work with its joints, mm³; mortar laid = grossVolume - brickVolume. */
   grossVolume: number;
+  /** Of the mortar, what lies in bed joints and what in upright joints through the work, mm³; nothing where it is not told apart. */
+  bedVolume?: number;
+  perpendVolume?: number;
 }
 
 /** Pieces that show in one face. */
@@ -38,6 +45,8 @@ export const ALL_COURSES: CourseRange = { from: 0, to: null };
 const SAME_CUT = 1e-6;
 
 interface Counter extends Tally {
+  bedVolume: number;
+  perpendVolume: number;
   cuts: { length: number; count: number }[];
 }
 
@@ -50,6 +59,8 @@ function counter(): Counter {
     cuts: [],
     brickVolume: 0,
     grossVolume: 0,
+    bedVolume: 0,
+    perpendVolume: 0,
   };
 }
 
@@ -88,12 +99,16 @@ function volumeOf(piece: PieceCount, unit: UnitSize, joint: number): number {
 
 function addRun(into: Counter, run: LaidRun, deep: 1 | 2, times: number, out: SettingOut): void {
   const { unit, joints } = out.spec;
+  let open = run.length;
   for (const group of run.groups)
     for (const { piece, length, count } of group.pieces) {
       const all = through(piece, length, deep);
       const volume = volumeOf(all, unit, joints.perpend);
       addPiece(into, all, count * group.times * times, volume);
+      open -= length * count * group.times;
     }
+  const depth = deep === 2 ? unit.length : unit.width;
+  into.perpendVolume += open * depth * unit.height * times;
 }
 
 /** How many of courses `from` to `to` are course `turn` of a cycle of `cycle`. */
@@ -107,6 +122,30 @@ interface LaidCourses {
   deep: 0 | 1 | 2;
 }
 
+/** A stretch and the courses it goes on through, band after band. */
+interface Lift {
+  readonly segment: Segment;
+  readonly from: number;
+  to: number;
+}
+
+/** Every stretch, band after band, upward: one that goes on from the band below as the lift that it is there. */
+function eachLift(bands: readonly Band[], visit: (lift: Lift, band: Band) => void): void {
+  let below: readonly Lift[] = [];
+  for (const band of bands) {
+    let i = 0;
+    below = band.segments.map((segment) => {
+      while (i < below.length && below[i]!.segment.from < segment.from) i++;
+      const under = below[i];
+      const goesOn = under?.segment === segment && under.to === band.from;
+      const lift = goesOn ? under : { segment, from: band.from, to: band.to };
+      lift.to = band.to;
+      visit(lift, band);
+      return lift;
+    });
+  }
+}
+
 /** Each laid run once, with all the courses that are laid so: stretches go on from band to band, and are alike. */
 function eachRun(
   { bands, depths }: WallRow,
@@ -114,32 +153,58 @@ function eachRun(
   visit: (run: LaidRun, courses: number, deep: 0 | 1 | 2) => void,
 ): void {
   const laid = new Map<LaidRun, LaidCourses>();
-  for (const band of bands) {
-    const from = Math.max(band.from, range.from);
-    const to = Math.min(band.to, range.to ?? band.to);
-    for (const { runs } of band.segments)
-      for (const [turn, run] of runs.entries()) {
-        const courses = coursesOfTurn(from, to, turn, runs.length);
-        const known = laid.get(run);
-        if (known) known.courses += courses;
-        else if (courses > 0) laid.set(run, { courses, deep: depths[turn]! });
-      }
+  const lifts = new Set<Lift>();
+  const clip = ({ from, to }: { from: number; to: number }) =>
+    [Math.max(from, range.from), Math.min(to, range.to ?? to)] as const;
+  eachLift(bands, (lift, band) => {
+    const { runs } = lift.segment;
+    const [from, to] = clip(band);
+    // Past one turn of the bond every run of it has come up; they are counted when the lift is done.
+    if (from - Math.max(lift.from, range.from) >= runs.length) return;
+    lifts.add(lift);
+    for (let turn = 0; turn < runs.length; turn++)
+      if (!laid.has(runs[turn]!) && coursesOfTurn(from, to, turn, runs.length) > 0)
+        laid.set(runs[turn]!, { courses: 0, deep: depths[turn]! });
+  });
+  for (const lift of lifts) {
+    const { runs } = lift.segment;
+    const [from, to] = clip(lift);
+    for (let turn = 0; turn < runs.length; turn++) {
+      const known = laid.get(runs[turn]!);
+      if (known) known.courses += coursesOfTurn(from, to, turn, runs.length);
+    }
   }
   for (const [run, { courses, deep }] of laid) visit(run, courses, deep);
+}
+
+/** What is laid where the rows are opened for a wall that is bonded in. */
+function addPatch(into: Counter, patch: Patch, range: CourseRange, out: SettingOut): void {
+  const courses = patchedIn(patch, range)?.courses ?? 0;
+  const { unit, joints } = out.spec;
+  into.grossVolume += patch.area * out.gauge * courses;
+  into.bedVolume += patch.area * (out.gauge - unit.height) * courses;
+  for (const piece of courses > 0 ? patch.pieces : []) {
+    const one = { piece: piece.piece, count: 1, length: cutLength(piece, unit) };
+    addPiece(into, one, courses, volumeOf(one, unit, joints.perpend));
+  }
+}
+
+/** The work that a course of the front row is, joints and all, and the bed under it. */
+function addRoom(into: Counter, run: LaidRun, courses: number, out: SettingOut): void {
+  const area = (run.length + (run.extra ?? 0)) * out.thickness * courses;
+  into.grossVolume += area * out.gauge;
+  into.bedVolume += area * (out.gauge - out.spec.unit.height);
 }
 
 /** Counts a wall, its piers left out (see {@link tallyPier}), in a range of its courses. */
 export function tally(out: SettingOut, range: CourseRange = ALL_COURSES): Tally {
   const into = counter();
-  for (const row of out.rows)
+  for (const [i, row] of out.rows.entries())
     eachRun(row, range, (run, courses, deep) => {
       if (deep > 0) addRun(into, run, deep as 1 | 2, courses, out);
+      if (i === 0) addRoom(into, run, courses, out);
     });
-  const [front] = out.rows;
-  if (front)
-    eachRun(front, range, (run, courses) => {
-      into.grossVolume += (run.length + (run.extra ?? 0)) * out.gauge * out.thickness * courses;
-    });
+  for (const patch of out.patches ?? []) addPatch(into, patch, range, out);
   return into;
 }
 
@@ -179,6 +244,8 @@ export function tallyPier(
     into.grossVolume -= (pier.apart?.[turn] ?? 0) * courses;
     for (const piece of plan) addPiece(into, piece, courses, volumeOf(piece, unit, joints.perpend));
   }
+  into.bedVolume = (into.grossVolume * joints.bed) / gauge;
+  into.perpendVolume = into.grossVolume - into.bedVolume - into.brickVolume;
   return into;
 }
 
@@ -192,6 +259,8 @@ export function sumTallies(tallies: Iterable<Tally>): Tally {
     into.closers += t.closers;
     into.brickVolume += t.brickVolume;
     into.grossVolume += t.grossVolume;
+    into.bedVolume += t.bedVolume ?? 0;
+    into.perpendVolume += t.perpendVolume ?? 0;
     for (const { length, count } of t.cuts) addCut(into, length, count);
   }
   return into;

@@ -1,7 +1,8 @@
+import { cutLength, patchedIn } from '../count/patch';
 import { pierParts } from '../count/pier-parts';
 import { coursesOfTurn } from '../count/tally';
 import { through } from '../count/through';
-import type { LaidRun, PierPlan, Segment, SettingOut } from '../types';
+import type { LaidRun, Patch, PierPlan, Segment, SettingOut } from '../types';
 import type { CutPiece } from './bricks';
 
 /** Like pieces in a line: the first begins `from` mm from the left of the work, the others `by` mm further each. */
@@ -47,7 +48,21 @@ export function cutList(out: SettingOut, range: Range): CutPlace[] {
       const to = Math.min(band.to, range.to ?? band.to);
       for (const segment of band.segments) found.push(...cutsInSegment(segment, depths, from, to));
     }
+  for (const patch of out.patches ?? []) found.push(...cutsInPatch(patch, out.spec, range));
   return merged(found).sort((a, b) => a.from - b.from || leftOf(a) - leftOf(b));
+}
+
+/** Where the rows are opened for a wall that is bonded in. */
+function cutsInPatch(patch: Patch, { unit }: SettingOut['spec'], range: Range): CutPlace[] {
+  const courses = patchedIn(patch, range);
+  if (!courses) return [];
+  const cut = patch.pieces.flatMap((piece): Laid[] => {
+    if (piece.piece === 'whole') return [];
+    const at = [{ from: piece.x, by: 0, count: 1 }];
+    return [{ piece: piece.piece, length: cutLength(piece, unit), each: 1, at }];
+  });
+  const { from, to } = courses;
+  return together(cut).map((laid) => ({ ...laid, from, to, every: patch.every }));
 }
 
 const leftOf = ({ at }: CutPlace) => at[0]?.from ?? 0;

@@ -70,7 +70,8 @@ export function estimate(row: Row, length: number): number {
  */
 export function fittingHalves(row: Row, length: number, parity?: 0 | 1): number | null {
   const guess = Math.floor(estimate(row, length));
-  let best: { halves: number; off: number } | null = null;
+  let best: number | null = null;
+  let least = Number.POSITIVE_INFINITY;
   for (let halves = Math.max(1, guess - 3); halves <= guess + 4; halves++) {
     if (row.half === null && halves % 2 === 1) continue;
     if (parity !== undefined && halves % 2 !== parity) continue;
@@ -78,9 +79,9 @@ export function fittingHalves(row: Row, length: number, parity?: 0 | 1): number 
     if (!withinLimits(joint, row.limits)) continue;
     const odd = halves % 2 === 1 ? (row.limits.wholeWorth ?? 0) : 0;
     const off = Math.abs(joint! - row.limits.best) + odd;
-    if (!best || off < best.off - SAME * SAME) best = { halves, off };
+    if (best === null || off < least - SAME * SAME) [best, least] = [halves, off];
   }
-  return best?.halves ?? null;
+  return best;
 }
 
 /** The number of half pieces whose size at the best joint is nearest `length`. At least 1 (2 without halves). */

@@ -22,28 +22,43 @@ const nothing = (run: LaidRun): LaidRun => ({
   groups: [],
 });
 
+/** What is taken out of a course, mm from the left end of the wall. */
+interface Room {
+  readonly from: number;
+  readonly to: number;
+}
+
 /** One course of a stretch on either side of the other wall. */
-function aside(run: LaidRun, { from, to }: Segment, out: SettingOut, gap: LetIn) {
+function aside(run: LaidRun, { from, to }: Segment, out: SettingOut, gap: Room) {
   const left = trimRight(run, to - from, cutbackOf(out, to - gap.from)).run;
   const right = trimLeft(run, cutbackOf(out, gap.to - from)).run;
   return { left, right };
 }
 
-function opened(segment: Segment, out: SettingOut, gap: LetIn): Segment[] {
-  if (gap.from < segment.from || gap.to > segment.to) return [segment];
+/** A stretch with room in those of its courses that `roomIn` tells, by their place in the cycle. */
+export function openedAt(
+  segment: Segment,
+  out: SettingOut,
+  roomIn: (turn: number) => Room | undefined,
+): Segment[] {
   const left: LaidRun[] = [];
   const right: LaidRun[] = [];
-  const whole = segment.runs.map((run, course) => {
+  const whole = segment.runs.map((run, turn) => {
+    const room = roomIn(turn);
     const start = segment.from + run.from;
-    const across = start < gap.from && start + run.length > gap.to;
-    const here = course % 2 === gap.parity && across;
-    const sides = here ? aside(run, segment, out, gap) : undefined;
+    const across = room && start < room.from && start + run.length > room.to;
+    const sides = across ? aside(run, segment, out, room) : undefined;
     left.push(sides?.left ?? nothing(run));
     right.push(sides?.right ?? nothing(run));
     return sides ? nothing(run) : run;
   });
   if (whole.every((run, i) => run === segment.runs[i])) return [segment];
   return [whole, left, right].map((runs) => ({ ...segment, runs }));
+}
+
+function opened(segment: Segment, out: SettingOut, gap: LetIn): Segment[] {
+  if (gap.from < segment.from || gap.to > segment.to) return [segment];
+  return openedAt(segment, out, (turn) => (turn % 2 === gap.parity ? gap : undefined));
 }
 
 function inBand(band: Band, out: SettingOut, gap: LetIn): Band[] {

@@ -1,13 +1,11 @@
-import type { PoorLap, Segment } from '../types';
+import type { JointLimits, PoorLap, Segment } from '../types';
 import { shortLaps, windowsOf } from './clash';
 import type { Craft } from './craft';
-import { brokenLap } from './craft';
-import { BRICK } from './grid';
 import { jointsOf } from './joints';
+import { leastLapOf, stillLapOf, wholeLapOf } from './least-laps';
 import type { Meetings } from './meetings';
+import { growPlumb } from './plumb/grow';
 
-/** Of a brick: by so much laps come short where joints of long courses and of short ones differ a little. */
-const SLACK = 1 / 48;
 /** Times that stretches are looked at again: a third time hardly ever gains anything. */
 const SWEEPS = 2;
 /**
@@ -27,7 +25,10 @@ export interface Laying {
   /** By {@link keyOf}, among others. */
   readonly placed: Map<unknown, Segment>;
   readonly meetings: Meetings;
+  readonly limits: JointLimits;
   readonly again: (now: Segment, craft: Craft, places: readonly number[]) => Iterable<Segment>;
+  /** The stretch that runs past one, laid as if the wall had no openings. */
+  readonly wholeOf: (now: Segment) => Segment | null;
 }
 
 /** What stands in place of what was laid before, and what still laps too little. */
@@ -36,25 +37,29 @@ export interface Agreed {
   readonly poorLaps: readonly PoorLap[];
 }
 
-/** Lap that a sill or a head is to have, mm. */
-function lapOf({ craft }: Laying): number {
-  return (brokenLap(craft) / BRICK - SLACK) * craft.grid.module;
-}
-
-/** Lap below which one perpend all but stands over another, mm: an eighth of a brick, common practice. */
-function leastOf(laying: Laying): number {
-  return Math.min(lapOf(laying), laying.craft.grid.module / 8);
+/**
+ * Mends what perpends stand over others'. Where every stretch works in whole and half bricks, some way of laying those
+ * that clash keeps all of them in bond. Where one does not, or that fails, they are laid in the perpends of the whole
+ * wall and cut at the reveals: see `plumb/`. What is left over is told.
+ */
+export function agree(laying: Laying): Agreed {
+  const { placed, meetings, craft } = laying;
+  if (craft.lap <= 0 || meetings.size === 0) return { instead: new Map(), poorLaps: [] };
+  const first = new Map([...meetings.keys()].map((key) => [key, placed.get(key)!]));
+  const works = [...first.values()].every(({ fits }) => fits);
+  if (works) layOtherwise(laying);
+  const left = growPlumb(laying, (keys) => poorPairs(laying, stillLapOf(craft), keys));
+  if (left && !works) layOtherwise(laying);
+  const changed = [...first].filter(([key, segment]) => placed.get(key) !== segment);
+  const instead = new Map(changed.map(([key, segment]) => [segment, placed.get(key)!]));
+  return { instead, poorLaps: poorLaps(laying) };
 }
 
 /**
  * Lays again those stretches whose perpends stand over others' above or below, each with an eye to
- * its neighbours as they stand, as long as anything is gained; the rest stay as they are. What is
- * left over is told.
+ * its neighbours as they stand, as long as anything is gained; the rest stay as they are.
  */
-export function agree(laying: Laying): Agreed {
-  const instead = new Map<Segment, Segment>();
-  if (laying.craft.lap <= 0 || laying.meetings.size === 0) return { instead, poorLaps: [] };
-  const first = new Map<string, Segment>();
+function layOtherwise(laying: Laying): void {
   let left = MOST_SPENT;
   const tried = new Map<string, number>();
   let clashing = clashes(laying);
@@ -71,14 +76,11 @@ export function agree(laying: Laying): Agreed {
       const mended = improve(laying, key, now, beside);
       tried.set(key, mended.beside);
       if (mended.segment === now) continue;
-      if (!first.has(key)) first.set(key, now);
       for (const { key: neighbour } of laying.meetings.get(key) ?? []) next.add(neighbour);
     }
     stirred = next;
     if (next.size > 0) clashing = clashes(laying);
   }
-  for (const [key, segment] of first) instead.set(segment, laying.placed.get(key)!);
-  return { instead, poorLaps: clashing.size > 0 ? poorLaps(laying) : [] };
 }
 
 /** Stretches that clash with another, each pair looked at once. */
@@ -88,15 +90,19 @@ function clashes(laying: Laying): Set<string> {
   return found;
 }
 
-function* poorPairs(laying: Laying) {
+/** Stretches of which perpends of one lap by less than `lap` mm with the other's: all of them, or those of some that have any. */
+function* poorPairs(laying: Laying, lap = leastLapOf(laying.craft), some?: ReadonlySet<string>) {
   const { placed, meetings, craft } = laying;
-  const lap = leastOf(laying);
-  for (const [key, mine] of meetings)
-    for (const meeting of mine) {
-      if (!meeting.upper) continue;
-      const [a, b] = [placed.get(key)!, placed.get(meeting.key)!];
-      const short = shortLaps(a, b, meeting, craft.grid.module, lap);
-      if (short.length > 0) yield { key, other: meeting.key, course: meeting.course, short };
+  for (const key of some ?? meetings.keys())
+    for (const meeting of meetings.get(key) ?? []) {
+      const { key: other, course, mine, theirs, upper } = meeting;
+      // Each pair is found from its upper one, or from the only one that was asked for.
+      if (!upper && (!some || some.has(other))) continue;
+      const [a, b] = [placed.get(key)!, placed.get(other)!];
+      const short = upper
+        ? shortLaps(a, b, meeting, craft.grid.module, lap)
+        : shortLaps(b, a, { mine: theirs, theirs: mine }, craft.grid.module, lap);
+      if (short.length > 0) yield { key, other, course, short };
     }
 }
 
@@ -118,7 +124,7 @@ function lackOf({ craft }: Laying, lap: number) {
 
 /** What a stretch lacks of lap with its neighbours, mm in all; looked at no further than `most`. */
 function besideOf(laying: Laying, segment: Segment, key: string, most = Number.POSITIVE_INFINITY) {
-  const lack = lackOf(laying, lapOf(laying));
+  const lack = lackOf(laying, wholeLapOf(laying.craft));
   let beside = 0;
   for (const meeting of laying.meetings.get(key) ?? []) {
     beside += lack(segment, laying.placed.get(meeting.key)!, meeting);
@@ -129,7 +135,7 @@ function besideOf(laying: Laying, segment: Segment, key: string, most = Number.P
 
 /** What it lacks from course to course in itself. */
 function ownOf(laying: Laying, segment: Segment): number {
-  const lack = lackOf(laying, lapOf(laying));
+  const lack = lackOf(laying, wholeLapOf(laying.craft));
   const cycle = segment.runs.length;
   let own = 0;
   for (let mine = 0; mine < cycle && cycle > 1; mine++)

@@ -22,6 +22,9 @@ export interface Clear {
   right: EndKind;
 }
 
+/** How a stretch is made of its ends. */
+type Stretch = (from: number, to: number, left: EndKind, right: EndKind) => Clear;
+
 export interface ClearBand {
   from: number;
   to: number;
@@ -82,40 +85,47 @@ export function fixedPoints(spec: WallSpec): Fixed[] {
     .sort((a, b) => a.from - b.from || a.to - b.to);
 }
 
+/** Tells unlike pairs of ends apart by one number, all but always; the next number is tried where it does not. */
+const GOLDEN = (1 + Math.sqrt(5)) / 2;
 /** Stretches less long than this are nothing, mm. */
 const NOTHING = 1e-6;
 
 /** What is left of a wall between fixed points that come in order of where they start. */
-export function clearBetween(spec: WallSpec, fixed: Iterable<Fixed>): Clear[] {
+export function clearBetween(
+  spec: WallSpec,
+  fixed: readonly Fixed[],
+  stretch: Stretch = (from, to, left, right) => ({ from, to, left, right }),
+): Clear[] {
   const clear: Clear[] = [];
   let from = 0;
   let left = spec.left;
   for (const f of fixed) {
-    if (f.from > from + NOTHING) clear.push({ from, to: f.from, left, right: f.end });
+    if (f.from > from + NOTHING) clear.push(stretch(from, f.from, left, f.end));
     if (f.to <= from) continue;
     from = f.to;
     left = f.end;
   }
-  if (spec.length > from + NOTHING) clear.push({ from, to: spec.length, left, right: spec.right });
+  if (spec.length > from + NOTHING) clear.push(stretch(from, spec.length, left, spec.right));
   return clear;
 }
 
-/** Courses grouped where the same things interrupt them. A stretch that goes on from band to band is one object in all of them. */
+/** Courses grouped where the same things interrupt them. A stretch that comes again, in whatever band, is one object. */
 export function clearBands(spec: WallSpec, fixed: readonly Fixed[]): ClearBand[] {
   const levels = new Set([0, wholeCourses(spec)]);
   for (const f of fixed) levels.add(f.sill).add(f.top);
   const sorted = [...levels].sort((a, b) => a - b);
   const standing = standingAt(fixed);
+  const again = knownAgain();
   let clear: Clear[] = [];
   return sorted.slice(1).map((to, i) => {
     const from = sorted[i]!;
-    clear = asBefore(clear, clearBetween(spec, standing(from)));
+    clear = clearBetween(spec, standing(from), again(clear));
     return { from, to, clear };
   });
 }
 
 /** What stands at a level, left to right, asked level by level upward: so that only what is there is looked at. */
-function standingAt(fixed: readonly Fixed[]): (level: number) => Fixed[] {
+function standingAt(fixed: readonly Fixed[]): (level: number) => readonly Fixed[] {
   const starting = new Map<number, number[]>();
   for (const [i, { sill }] of fixed.entries()) {
     const here = starting.get(sill);
@@ -125,22 +135,47 @@ function standingAt(fixed: readonly Fixed[]): (level: number) => Fixed[] {
   let standing: number[] = [];
   return (level) => {
     const still = standing.filter((i) => fixed[i]!.top > level);
-    standing = [...still, ...(starting.get(level) ?? [])].sort((a, b) => a - b);
+    standing = merged(still, starting.get(level) ?? []);
     return standing.map((i) => fixed[i]!);
   };
 }
 
-const sameClear = (a: Clear, b: Clear) =>
-  a.from === b.from && a.to === b.to && a.left === b.left && a.right === b.right;
-
-/** Stretches in order, those that the band below has too as the objects they are there. */
-function asBefore(below: readonly Clear[], clear: readonly Clear[]): Clear[] {
+/** Two lists in order as one. */
+function merged(a: readonly number[], b: readonly number[]): number[] {
+  const all: number[] = [];
   let i = 0;
-  return clear.map((c) => {
-    while (i < below.length && below[i]!.from < c.from) i++;
-    const under = below[i];
-    return under && sameClear(under, c) ? under : c;
-  });
+  for (const each of b) {
+    while (i < a.length && a[i]! < each) all.push(a[i++]!);
+    all.push(each);
+  }
+  while (i < a.length) all.push(a[i++]!);
+  return all;
+}
+
+const sameClear = (c: Clear, from: number, to: number, left: EndKind, right: EndKind) =>
+  c.from === from && c.to === to && c.left === left && c.right === right;
+
+/** Makes the stretches of one band after another, in order, those that were there before as the objects they were. */
+function knownAgain(): (below: readonly Clear[]) => Stretch {
+  const known = new Map<number, Clear>();
+  const find: Stretch = (from, to, left, right) => {
+    let place = from + to * GOLDEN;
+    for (let at = known.get(place); at; at = known.get(place)) {
+      if (sameClear(at, from, to, left, right)) return at;
+      place = place * GOLDEN + 1;
+    }
+    const clear = { from, to, left, right };
+    known.set(place, clear);
+    return clear;
+  };
+  return (below) => {
+    let i = 0;
+    return (from, to, left, right) => {
+      while (i < below.length && below[i]!.from < from) i++;
+      const under = below[i];
+      return under && sameClear(under, from, to, left, right) ? under : find(from, to, left, right);
+    };
+  };
 }
 
 /** Pairs that overlap along the wall and in height. */

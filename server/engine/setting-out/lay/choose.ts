@@ -22,7 +22,7 @@ export interface Candidate extends Filling {
 const LAP = 3;
 const NO_LAP = 4;
 /** Steps short of a quarter brick that rules still call a lap: 41 mm of 56, 46 of 62.5. DIN EN 1996-2 asks 45 mm, Dutch practice 40 (steen010.nl). */
-const STILL_LAP = 0.8;
+export const STILL_LAP = 0.8;
 const PARTS = 5;
 /** What each step of lap too little costs over or under what stands already: a little more than in the stretch itself. */
 const STANDING = 4;
@@ -62,11 +62,12 @@ export function chooseBonded(
   courses: readonly (readonly Candidate[])[],
   lap: number,
   beware?: readonly (readonly number[])[],
+  thorough = !beware,
 ): Candidate[] | null {
   const layers = beware ? courses.map((layer, i) => wary(layer, beware[i]!)) : courses;
   const chosen = bestOf(layers, lap, KEPT);
-  // What stands already asks for many ways of each stretch: there the best few have to do.
-  const all = !chosen || beware || layers.every(({ length }) => length <= KEPT);
+  // What stands already may ask for many ways of each stretch: then the best few have to do.
+  const all = !chosen || !thorough || layers.every(({ length }) => length <= KEPT);
   return all || laps(chosen, lap) ? chosen : bestOf(layers, lap, KEPT_MORE);
 }
 

@@ -18,6 +18,7 @@ export interface Courses {
 const places = new WeakMap<Segment, readonly number[]>();
 
 function breaksIn(segment: Segment, low: number, high: number): readonly number[] {
+  if (segment.broken.length === 0) return segment.broken as readonly never[];
   let all = places.get(segment);
   if (!all) {
     all = segment.broken.map(({ at }) => at);
@@ -34,27 +35,30 @@ export function windowsOf(a: Segment, b: Segment, brick: number): Window[] {
   const low = Math.max(a.from, b.from) - brick;
   const high = Math.min(a.to, b.to) + brick;
   const reach = REACH * brick;
-  const ends = [a.from, a.to, b.from, b.to, ...between(a, b, low, high)];
-  const breaks = [a, b].flatMap((each) => breaksIn(each, low - reach, high + reach));
-  const windows = [...ends, ...breaks]
-    .map((at): Window => [Math.max(low, at - reach), Math.min(high, at + reach)])
-    .filter(([from, to]) => to > from);
-  return joined(windows.sort((x, y) => x[0] - y[0]));
+  const places = [
+    Math.min(a.from, b.from),
+    Math.max(a.from, b.from),
+    Math.min(a.to, b.to),
+    Math.max(a.to, b.to),
+  ];
+  for (const at of between(a, b, low, high)) places.push(at);
+  for (const each of [a, b])
+    for (const at of breaksIn(each, low - reach, high + reach)) places.push(at);
+  const windows: Window[] = [];
+  if (places.length > 4) places.sort((x, y) => x - y);
+  for (const at of places) {
+    const [from, to] = [Math.max(low, at - reach), Math.min(high, at + reach)];
+    const last = windows.at(-1);
+    if (to <= from) continue;
+    if (last && from <= last[1]) last[1] = Math.max(last[1], to);
+    else windows.push([from, to]);
+  }
+  return windows;
 }
 
 function between(a: Segment, b: Segment, low: number, high: number): number[] {
   if (Math.abs(a.runs[0]!.joint - b.runs[0]!.joint) < 1e-6) return [];
   return Array.from({ length: BETWEEN }, (_, i) => low + ((high - low) * (i + 1)) / (BETWEEN + 1));
-}
-
-function joined(windows: readonly Window[]): Window[] {
-  const merged: Window[] = [];
-  for (const [from, to] of windows) {
-    const last = merged.at(-1);
-    if (last && from <= last[1]) last[1] = Math.max(last[1], to);
-    else merged.push([from, to]);
-  }
-  return merged;
 }
 
 /** Pairs of runs that lap well enough, with how far one stands along the other and the lap that was asked for. */
@@ -85,12 +89,7 @@ export function shortLaps(
   brick: number,
   lap: number,
 ): { at: number; lap: number }[] {
-  const look = () =>
-    windowsOf(a, b, brick).flatMap(([low, high]) =>
-      nearest(jointsOf(a, mine, low, high), jointsOf(b, theirs, low - lap, high + lap)).filter(
-        (each) => each.lap < lap,
-      ),
-    );
+  const look = () => lapsUnder(a, b, { mine, theirs }, brick, lap);
   const [over, under] = [a.runs[mine % a.runs.length], b.runs[theirs % b.runs.length]];
   if (a.broken.length + b.broken.length > 0 || !over || !under) return look();
   const known = fineAt(over, under);
@@ -101,11 +100,23 @@ export function shortLaps(
   return short;
 }
 
-/** How far each of `a` is from the nearest of `b`, both in order. */
-function nearest(a: readonly number[], b: readonly number[]): { at: number; lap: number }[] {
-  let j = 0;
-  return a.map((at) => {
-    while (j < b.length - 1 && Math.abs(b[j + 1]! - at) <= Math.abs(b[j]! - at)) j++;
-    return { at, lap: b.length > 0 ? Math.abs(b[j]! - at) : Number.POSITIVE_INFINITY };
-  });
+/** The same, looked at afresh. */
+export function lapsUnder(
+  a: Segment,
+  b: Segment,
+  { mine, theirs }: Courses,
+  brick: number,
+  lap: number,
+): { at: number; lap: number }[] {
+  const short: { at: number; lap: number }[] = [];
+  for (const [low, high] of windowsOf(a, b, brick)) {
+    const under = jointsOf(b, theirs, low - lap, high + lap);
+    let j = 0;
+    for (const at of jointsOf(a, mine, low, high)) {
+      while (j < under.length - 1 && Math.abs(under[j + 1]! - at) <= Math.abs(under[j]! - at)) j++;
+      const nearest = under.length > 0 ? Math.abs(under[j]! - at) : Number.POSITIVE_INFINITY;
+      if (nearest < lap) short.push({ at, lap: nearest });
+    }
+  }
+  return short;
 }

@@ -1,3 +1,4 @@
+import type { Moved } from './alike';
 import type { Clear, Fixed } from './bands';
 import type { Craft } from './craft';
 import { BRICK } from './grid';
@@ -68,6 +69,38 @@ export function tidy(parts: readonly Part[], width: number, narrow: number): Zon
   return kept.map(({ zone, by, to }) => ({ ...shiftZone(zone, by), to }));
 }
 
+/** Those of the stretches beside that one runs past, by their places: from `first` up to `end`. */
+export interface Past {
+  readonly first: number;
+  readonly end: number;
+}
+
+/**
+ * The pattern of all the stretches beside, where each is laid in one and they run on from one to the next as they
+ * are; null where that takes a closer look ({@link onePattern}). Most are so, and nothing is made on the way.
+ */
+export function runsThrough(
+  beside: readonly Clear[],
+  laid: (place: number) => LaidStretch,
+  { first, end }: Past,
+  clear: Clear,
+  width: number,
+  step: number,
+): Moved | null {
+  const half = BRICK / 2;
+  let zone: Zone | null = null;
+  let from = 0;
+  for (let i = first; i < end; i++) {
+    const stretch = laid(i);
+    const only = stretch.zones[0]!;
+    const start = half * Math.round((beside[i]!.from - clear.from) / (half * step));
+    const by = i === end - 1 && i > first ? width - stretch.width : start;
+    if (stretch.zones.length > 1 || (zone && !sameZone(zone, only, by - from))) return null;
+    if (!zone) [zone, from] = [only, by];
+  }
+  return zone && { tilings: zone.tilings, by: from };
+}
+
 /** The pattern of all the stretches beside, where it is one and the same. */
 export function onePattern(
   craft: Craft,
@@ -99,19 +132,30 @@ export function* withOwnEnds(
  */
 export function layUnder(
   craft: Craft,
-  beside: readonly Beside[],
+  zonings: Iterable<readonly Zone[]>,
   width: number,
   clear: Clear,
   master: readonly Tiling[],
   under?: number,
 ): Laid | null {
-  const parts = partsUnder(clear, beside, width, craft.grid.step);
-  for (const narrow of width > 2 * CLEAR_OF_END ? NARROW : [])
-    for (const own of withOwnEnds(craft, tidy(parts, width, narrow), width)) {
-      const courses = layZones(craft, own, width, clear);
-      if (courses && lapsAtEnds(craft, courses, width)) return { courses, zones: own };
-    }
+  if (width > 2 * CLEAR_OF_END)
+    for (const zones of zonings)
+      for (const own of withOwnEnds(craft, zones, width)) {
+        const courses = layZones(craft, own, width, clear);
+        if (courses && lapsAtEnds(craft, courses, width)) return { courses, zones: own };
+      }
   return layOnGrid(craft, width, clear, master, under);
+}
+
+/** The patterns beside a stretch, fewer and fewer of the narrow ones kept. */
+export function* zonesBeside(
+  clear: Clear,
+  beside: readonly Beside[],
+  width: number,
+  step: number,
+): Generator<Zone[]> {
+  const parts = partsUnder(clear, beside, width, step);
+  for (const narrow of NARROW) yield tidy(parts, width, narrow);
 }
 
 /** First index of an ordered list from which `holds` is true, its length if none. */
@@ -127,10 +171,10 @@ function firstWhere(length: number, holds: (i: number) => boolean): number {
 }
 
 /** Those of the stretches, which stand in order and clear of each other, that lie within `clear`. */
-export function within(beside: readonly Clear[], clear: Clear): readonly Clear[] {
+export function within(beside: readonly Clear[], clear: Clear): Past {
   const first = firstWhere(beside.length, (i) => beside[i]!.from >= clear.from);
   const end = firstWhere(beside.length, (i) => beside[i]!.to > clear.to);
-  return beside.slice(first, Math.max(first, end));
+  return { first, end: Math.max(first, end) };
 }
 
 /** Tells the first opening whose width takes in a point, mm from the wall's left end. */

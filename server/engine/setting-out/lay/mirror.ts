@@ -1,5 +1,4 @@
 import type {
-  Band,
   Decided,
   EndKind,
   LaidRun,
@@ -9,6 +8,7 @@ import type {
   WallRow,
   WallSpec,
 } from '../types';
+import { carried } from './carried';
 
 /** Which end a wall is rather set out from: a free one, then one that butts, then one that is toothed. */
 const ORDER: Readonly<Record<EndKind, number>> = { stopped: 0, butted: 1, toothed: 2 };
@@ -33,6 +33,16 @@ function seenFrom(side: 'left' | 'right', all: readonly Extent[], length: number
   return seen.sort((a, b) => a[0] - b[0] || a[1] - b[1]).flat();
 }
 
+/** How far from either end the first of them begins: in most walls that tells. */
+function nearestOf(all: readonly Extent[], length: number): { left: number; right: number } {
+  let [left, right] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (const { from, width } of all) {
+    left = Math.min(left, from);
+    right = Math.min(right, length - from - width);
+  }
+  return { left, right };
+}
+
 /**
  * Whether a wall is set out from its right end: from a free end before another, else from the end with the
  * longer clear stretch beside it, else from the left. So a wall and its mirror image are laid alike.
@@ -41,6 +51,8 @@ export function fromTheRight(spec: WallSpec): boolean {
   const ends = ORDER[spec.left] - ORDER[spec.right];
   if (ends !== 0) return ends > 0;
   const all = interruptions(spec);
+  const nearest = nearestOf(all, spec.length);
+  if (Math.abs(nearest.left - nearest.right) > SAME) return nearest.right > nearest.left;
   const left = seenFrom('left', all, spec.length);
   const right = seenFrom('right', all, spec.length);
   const at = left.findIndex((near, i) => Math.abs(near - right[i]!) > SAME);
@@ -88,11 +100,15 @@ export class Turning {
   }
 
   row({ bands, depths }: WallRow): WallRow {
-    return { bands: bands.map((band) => this.band(band)), depths };
-  }
-
-  private band({ from, to, segments }: Band): Band {
-    return { from, to, segments: segments.map((segment) => this.segment(segment)).reverse() };
+    const turned = carried((segment: Segment) => this.segment(segment));
+    return {
+      bands: bands.map(({ from, to, segments }) => ({
+        from,
+        to,
+        segments: turned(segments).toReversed(),
+      })),
+      depths,
+    };
   }
 
   private segment(segment: Segment): Segment {
@@ -131,8 +147,8 @@ export class Turning {
   private at(mirrored: number): number {
     const place = this.spec.length - mirrored;
     const near = Math.round(place / SAME);
-    const known = [near, near - 1, near + 1].find((key) => this.places.has(key));
-    return known === undefined ? place : this.places.get(known)!;
+    const { places } = this;
+    return places.get(near) ?? places.get(near - 1) ?? places.get(near + 1) ?? place;
   }
 }
 

@@ -17,7 +17,9 @@ const END = Number.POSITIVE_INFINITY;
 
 /** @param by steps that `b` is moved along before it is looked at */
 export function sameZone(a: Zone, b: Zone, by = 0): boolean {
-  return a.tilings.every((tiling, i) => sameTiling(tiling, b.tilings[i]!, by));
+  for (let i = 0; i < a.tilings.length; i++)
+    if (!sameTiling(a.tilings[i]!, b.tilings[i]!, by)) return false;
+  return true;
 }
 
 export const fromLeft = (craft: Craft, to = END): Zone => ({ tilings: craft.tilings, to });

@@ -1,10 +1,15 @@
 import { canBeFilled } from '../fit/halves';
 import type { Band, PoorLap, Segment, SettingOut, WallRow, WallSpec } from '../types';
-import { agree } from './agree';
+import { type Agreed, agree } from './agree';
+import { AllLap } from './all-lap';
+import type { Clear, ClearBand } from './bands';
 import { clashesOf, clearBands, fixedPoints, wholeCourses } from './bands';
+import { carried } from './carried';
 import type { Craft } from './craft';
-import { meetingsOf } from './meetings';
+import { stillLapOf } from './least-laps';
+import { keyOf, meetingsOf } from './meetings';
 import { fromTheRight, mirrorSpec, Turning } from './mirror';
+import { wholesOf } from './plumb/wholes';
 import { depthsOf, rowsOf } from './rows';
 import type { Site } from './site';
 import { layAgain, layClear, siteOf } from './site';
@@ -83,20 +88,38 @@ function turnedBack(spec: WallSpec): Laid {
 /** Every band, first each stretch by itself, then those again that clash with what is above or below them. */
 function layBands(site: Site): { bands: Band[]; poorLaps: readonly PoorLap[] } {
   const clear = makesSense(site.spec) ? clearBands(site.spec, site.fixed) : [];
-  const bands = clear.map((band) => ({
-    ...band,
-    segments: band.clear.map((c) => layClear(site, c)),
-  }));
-  const { craft, placed } = site;
-  const meetings = meetingsOf(clear, craft.tilings.length);
-  const again = (now: Segment, wary: Craft, near: readonly number[]) =>
-    layAgain(site, now, wary, near);
-  const { instead, poorLaps } = agree({ craft, placed, meetings, again });
+  const segmentsOf = carried((c: Clear) => layClear(site, c));
+  const bands = clear.map(({ from, to, clear: all }) => ({ from, to, segments: segmentsOf(all) }));
+  if (allAgree(site, bands)) return { bands, poorLaps: [] };
+  const { instead, poorLaps } = agreed(site, clear);
   const stands = (segment: Segment) => instead.get(segment) ?? segment;
   return {
     bands: bands.map(({ from, to, segments }) => ({ from, to, segments: segments.map(stands) })),
     poorLaps,
   };
+}
+
+/** Whether nothing clashes, as in most walls: then nobody need know who lies on whom. */
+function allAgree({ craft }: Site, bands: readonly Band[]): boolean {
+  if (craft.lap <= 0 || bands.length < 2) return true;
+  return new AllLap(craft.grid.module, stillLapOf(craft)).holds(bands, craft.tilings.length);
+}
+
+function agreed(site: Site, clear: readonly ClearBand[]): Agreed {
+  const { craft } = site;
+  const meetings = meetingsOf(clear, craft.tilings.length);
+  const again = (now: Segment, wary: Craft, near: readonly number[]) =>
+    layAgain(site, now, wary, near);
+  const placed = new Map<unknown, Segment>();
+  for (const [c, segment] of site.placed) placed.set(keyOf(c), segment);
+  return agree({
+    craft,
+    placed,
+    meetings,
+    limits: site.spec.limits,
+    again,
+    wholeOf: wholesOf(site),
+  });
 }
 
 /** Mm through the wall: its rows, each two half bricks as deep as a brick is long, and a joint between each two. */

@@ -1,13 +1,14 @@
 import { canBeFilled } from '../fit/halves';
 import type { BrokenBond, Decided, Segment, WallSpec } from '../types';
+import type { Like, Moved } from './alike';
+import { Alike } from './alike';
 import type { Clear, Fixed } from './bands';
 import { clearBetween, fixedPoints } from './bands';
-import type { Beside } from './composite';
-import { layUnder, onePattern, openingsOver, within } from './composite';
+import type { Beside, Past } from './composite';
+import { layUnder, onePattern, openingsOver, runsThrough, within, zonesBeside } from './composite';
 import type { Craft } from './craft';
 import { craftOf, remembered } from './craft-shelf';
 import { BRICK, mod } from './grid';
-import { keyOf } from './meetings';
 import { layOnGrid } from './phases';
 import type { LaidStretch, Match } from './stretch';
 import { layStretch, matchLength, rowOf } from './stretch';
@@ -24,11 +25,11 @@ export interface Site {
   master: readonly Tiling[];
   /** Every clear stretch there would be if all openings and piers ran the whole height. */
   beside: readonly Clear[];
-  alike: Map<string, LaidStretch>;
-  /** What was laid for each of `beside`. */
-  laidBeside: Map<Clear, LaidStretch>;
-  /** By their ends, and by the stretch itself: most go on from band to band. */
-  placed: Map<string | Clear, Segment>;
+  alike: Alike;
+  /** What was laid for each of `beside`, by its place there. */
+  laidBeside: (LaidStretch | undefined)[];
+  /** By the stretch itself, which is one object in all bands. */
+  placed: Map<Clear, Segment>;
   /** The openings, for finding the one over a break. */
   openingAt: (at: number) => Fixed | undefined;
 }
@@ -45,7 +46,7 @@ export function siteOf(spec: WallSpec): Site {
     spec,
     fixed.filter(({ step }) => !step),
   );
-  const found = { alike: new Map(), laidBeside: new Map(), placed: new Map() };
+  const found = { alike: new Alike(), laidBeside: beside.map(() => undefined), placed: new Map() };
   return { spec, craft, fixed, master, beside, openingAt: openingsOver(fixed), ...found };
 }
 
@@ -62,47 +63,52 @@ function toHalves(length: number, step: number): number {
   return half * Math.round(length / (half * step));
 }
 
-function masterAt(site: Site, from: number): Tiling[] {
-  const by = -toHalves(from, site.craft.grid.step);
-  return site.master.map((tiling) => shift(tiling, by));
+/** The wall's own pattern in the steps of a stretch. */
+function masterAt({ master, craft }: Site, from: number): Moved {
+  return { tilings: master, by: -toHalves(from, craft.grid.step) };
 }
+
+const movedBy = ({ tilings, by }: Moved): Tiling[] => tilings.map((tiling) => shift(tiling, by));
 
 /** Ends nearer than this are the same end, mm. */
 const SAME_END = 0.5;
 
-function decidedFor({ decided = [] }: WallSpec, clear: Clear): Decided | undefined {
+export function decidedFor({ decided }: WallSpec, clear: Clear): Decided | undefined {
+  if (!decided || decided.length === 0) return undefined;
   const near = (a: number, b: number) => Math.abs(a - b) < SAME_END;
   return decided.find((d) => near(d.from, clear.from) && near(d.to, clear.to));
 }
 
-function matchOf({ spec }: Site, clear: Clear) {
-  const row = rowOf(
-    spec.unit,
-    spec.joints.perpend,
-    clear,
-    decidedFor(spec, clear)?.limits ?? spec.limits,
-  );
-  return matchLength(row, clear.to - clear.from);
+function matchOf({ spec }: Site, clear: Clear, decided: Decided | undefined): Match {
+  const limits = decided?.limits ?? spec.limits;
+  return matchLength(rowOf(spec.unit, spec.joints.perpend, clear, limits), clear.to - clear.from);
+}
+
+function likeOf(site: Site, clear: Clear, past: Moved | null): Like {
+  return { length: clear.to - clear.from, ends: clear, master: masterAt(site, clear.from), past };
 }
 
 /** A stretch between two fixed points with nothing above or below it: like ones are laid once. */
 function layBeside(site: Site, clear: Clear): LaidStretch {
-  const length = clear.to - clear.from;
-  const master = masterAt(site, clear.from);
-  const phase = master.map(({ origin, period }) => mod(origin, period));
   const decided = decidedFor(site.spec, clear);
-  const way = decided ? JSON.stringify([decided.limits, decided.cutAt]) : '';
-  const key = `${length.toFixed(6)} ${clear.left} ${clear.right} ${phase} ${way}`;
-  const known = site.alike.get(key);
+  const like = likeOf(site, clear, null);
+  const known = decided ? undefined : site.alike.find(like);
   if (known) return known;
+  const laid = layNew(site, clear, like.master, decided);
+  if (!decided) site.alike.keep(like, laid);
+  return laid;
+}
+
+function layNew(site: Site, clear: Clear, at: Moved, decided: Decided | undefined) {
+  const { craft } = site;
+  const master = movedBy(at);
+  const phase = master.map(({ origin, period }) => mod(origin, period));
   const ends = `${clear.left} ${clear.right} ${phase}`;
   const onGrid = (width: number) =>
-    remembered(site.craft, `${width} ${ends}`, () => layOnGrid(site.craft, width, clear, master));
-  const match = matchOf(site, clear);
+    remembered(craft, `${width} ${ends}`, () => layOnGrid(craft, width, clear, master));
+  const match = matchOf(site, clear, decided);
   const cutAt = stepsOfCut(decided?.cutAt, match.halves);
-  const laid = layStretch(site.craft, length, match, clear, onGrid, cutAt);
-  site.alike.set(key, laid);
-  return laid;
+  return layStretch(craft, clear.to - clear.from, match, clear, onGrid, cutAt);
 }
 
 /** Bricks in from an end at which a cut is tried: the end itself stays as the bond has it. */
@@ -116,73 +122,97 @@ function stepsOfCut(end: Decided['cutAt'], halves: number): readonly number[] {
 }
 
 /** The same for one of `beside`, which many bands run past. */
-function laidBeside(site: Site, clear: Clear): LaidStretch {
-  const known = site.laidBeside.get(clear);
+function laidBeside(site: Site, place: number): LaidStretch {
+  const known = site.laidBeside[place];
   if (known) return known;
-  const laid = layBeside(site, clear);
-  site.laidBeside.set(clear, laid);
+  const laid = layBeside(site, site.beside[place]!);
+  site.laidBeside[place] = laid;
   return laid;
 }
 
-/** A stretch that runs under or over openings, or over piers. */
-function layAcross(site: Site, clear: Clear, inside: readonly Clear[]): LaidStretch {
-  const { craft } = site;
-  const match = matchOf(site, clear);
-  const { beside, under } = besideOf(site, clear, inside);
-  const master = masterAt(site, clear.from);
-  const onGrid = (width: number) => layUnder(craft, beside, width, clear, master, under);
-  const places = under === undefined ? [] : [under];
-  const key = match.fits ? unbrokenKey(craft, clear, match.halves, beside, master) : null;
-  const known = key === null ? undefined : site.alike.get(key);
+/** A stretch that runs under or over openings, or over piers. Like ones are laid once where one pattern runs through. */
+function layAcross(site: Site, clear: Clear, past: Past): LaidStretch {
+  const decided = decidedFor(site.spec, clear);
+  const match = matchOf(site, clear, decided);
+  const only = match.fits && !decided ? throughAll(site, clear, past, match) : null;
+  const like = only && likeOf(site, clear, only);
+  const known = like && site.alike.find(like);
   if (known) return known;
-  const laid = layStretch(craft, clear.to - clear.from, match, clear, onGrid, places);
-  if (key !== null && laid.breaks.length === 0) site.alike.set(key, laid);
+  const laid = layPast(site, clear, match, past, only);
+  if (like && laid.breaks.length === 0) site.alike.keep(like, laid);
   return laid;
 }
 
-/** What a stretch hangs on whose neighbours' patterns run on from one to the next; null where they do not. */
-function unbrokenKey(
-  craft: Craft,
+function layPast(
+  site: Site,
   clear: Clear,
-  halves: number,
-  beside: readonly Beside[],
-  master: readonly Tiling[],
-): string | null {
-  const only = onePattern(craft, beside, (halves * BRICK) / 2, clear);
-  if (!only) return null;
-  const phase = (tilings: readonly Tiling[]) =>
-    tilings.map(
-      ({ origin, period, cells }) => `${mod(origin, period)}/${cells.map(({ width }) => width)}`,
-    );
-  return `past ${(clear.to - clear.from).toFixed(6)} ${clear.left} ${clear.right} ${phase(only)} ${phase(master)}`;
+  match: Match,
+  past: Past,
+  only: Moved | null,
+): LaidStretch {
+  const { craft } = site;
+  const master = movedBy(masterAt(site, clear.from));
+  const under = underOf(site, clear, past);
+  const zonings = (width: number) =>
+    only
+      ? [[{ tilings: movedBy(only), to: Number.POSITIVE_INFINITY }]]
+      : zonesBeside(clear, besideOf(site, past), width, craft.grid.step);
+  const onGrid = (width: number) => layUnder(craft, zonings(width), width, clear, master, under);
+  const places = under === undefined ? [] : [under];
+  return layStretch(craft, clear.to - clear.from, match, clear, onGrid, places);
+}
+
+/** The pattern of all that a stretch runs past, where it is one and the same. */
+function throughAll(site: Site, clear: Clear, past: Past, { halves }: Match): Moved | null {
+  const width = (halves * BRICK) / 2;
+  const { step } = site.craft.grid;
+  const laid = (place: number) => laidBeside(site, place);
+  const through = runsThrough(site.beside, laid, past, clear, width, step);
+  if (through) return through;
+  const tilings = onePattern(site.craft, besideOf(site, past), width, clear);
+  return tilings && { tilings, by: 0 };
 }
 
 export function layClear(site: Site, clear: Clear): Segment {
   const known = site.placed.get(clear);
   if (known) return known;
-  const key = keyOf(clear);
-  const segment = site.placed.get(key) ?? newSegment(site, clear);
-  site.placed.set(key, segment).set(clear, segment);
+  const segment = newSegment(site, clear);
+  site.placed.set(clear, segment);
   return segment;
 }
 
-function besideOf(site: Site, clear: Clear, past: readonly Clear[]) {
-  const beside: Beside[] = past.map((mine) => ({ clear: mine, stretch: laidBeside(site, mine) }));
-  const gap = past.length > 1 ? (past[0]!.to + past[1]!.from) / 2 : null;
-  const under = gap === null ? undefined : (gap - clear.from) / site.craft.grid.step;
-  return { beside, under };
+/** A stretch laid as if nothing stood over or under it. */
+export function layAlone(site: Site, clear: Clear): Segment {
+  return segmentOf(site, clear, layBeside(site, clear), false);
+}
+
+function besideOf(site: Site, { first, end }: Past): Beside[] {
+  const beside: Beside[] = [];
+  for (let i = first; i < end; i++)
+    beside.push({ clear: site.beside[i]!, stretch: laidBeside(site, i) });
+  return beside;
+}
+
+/** Steps to the middle of the first opening that a stretch runs past; undefined where it runs past none. */
+function underOf({ beside, craft }: Site, clear: Clear, { first, end }: Past): number | undefined {
+  if (end - first < 2) return undefined;
+  const gap = (beside[first]!.to + beside[first + 1]!.from) / 2;
+  return (gap - clear.from) / craft.grid.step;
 }
 
 /** The stretches of `beside` that one runs past; none for one that is such a stretch itself. */
-function pastOf({ beside }: Site, clear: Clear): readonly Clear[] {
-  const inside = within(beside, clear);
-  const alone = inside.length === 1 && inside[0]!.from === clear.from && inside[0]!.to === clear.to;
-  return alone ? [] : inside;
+function pastOf({ beside }: Site, clear: Clear): Past {
+  const past = within(beside, clear);
+  const { from, to } = beside[past.first] ?? clear;
+  const alone = past.end - past.first === 1 && from === clear.from && to === clear.to;
+  return alone ? { first: 0, end: 0 } : past;
 }
+
+const isAcross = ({ first, end }: Past) => end > first;
 
 function newSegment(site: Site, clear: Clear): Segment {
   const past = pastOf(site, clear);
-  const across = past.length > 0;
+  const across = isAcross(past);
   const laid = across ? layAcross(site, clear, past) : layBeside(site, clear);
   return segmentOf(site, clear, laid, across);
 }
@@ -195,15 +225,16 @@ export function* layAgain(
   near: readonly number[],
 ): Generator<Segment> {
   const past = pastOf(site, clear);
-  const across = past.length > 0;
-  const match = matchOf(site, clear);
+  const across = isAcross(past);
+  const decided = decidedFor(site.spec, clear);
+  const match = matchOf(site, clear, decided);
   const width = (match.halves * BRICK) / 2;
-  const { under, beside } = besideOf(site, clear, past);
-  const master = masterAt(site, clear.from);
-  const cutAt = across ? [] : stepsOfCut(decidedFor(site.spec, clear)?.cutAt, match.halves);
+  const under = underOf(site, clear, past);
+  const master = movedBy(masterAt(site, clear.from));
+  const cutAt = across ? [] : stepsOfCut(decided?.cutAt, match.halves);
   const usual = under === undefined ? cutAt : [under];
   const ways = across
-    ? waysAcross(craft, beside, width, clear, master, near)
+    ? waysAcross(craft, besideOf(site, past), width, clear, master, near)
     : waysAlone(craft, width, clear, master, near);
   for (const way of ways)
     for (const places of cutsToTry(usual, match)) {
@@ -221,10 +252,16 @@ function cutsToTry(usual: readonly number[], { fits, halves }: Match): (readonly
 function segmentOf(site: Site, clear: Clear, laid: LaidStretch, across: boolean): Segment {
   const { match, runs } = laid;
   const { from, to, left, right } = clear;
-  const broken = laid.breaks.map(({ at, why }) =>
-    brokenAt(site, clear.from + at * site.craft.grid.step, why, across),
-  );
+  const broken = laid.breaks.length === 0 ? UNBROKEN : brokenOf(site, clear, laid, across);
   return { from, to, left, right, halves: match.halves, fits: match.fits, broken, runs };
+}
+
+/** Most stretches share it. */
+const UNBROKEN: Segment['broken'] = [];
+
+function brokenOf(site: Site, clear: Clear, { breaks }: LaidStretch, across: boolean) {
+  const { step } = site.craft.grid;
+  return breaks.map(({ at, why }) => brokenAt(site, clear.from + at * step, why, across));
 }
 
 function brokenAt(site: Site, at: number, why: 'bond' | 'cut', across: boolean): BrokenBond {

@@ -8,7 +8,7 @@ const widthOf = (pieces: readonly PieceRun[], joint: number) =>
   pieces.reduce((sum, { length, count }) => sum + count * (length + joint), 0);
 
 /** The pieces of `groups` that end by `edge`, laid from `at`, and where the next would begin. Repeats are not walked. */
-function endingBy(groups: readonly PieceGroup[], joint: number, at: number, edge: number) {
+export function endingBy(groups: readonly PieceGroup[], joint: number, at: number, edge: number) {
   const kept: PieceGroup[] = [];
   const fits = (room: number, each: number, most: number) =>
     each > 0 ? Math.min(most, Math.max(0, Math.floor((room + joint + SAME) / each))) : most;

@@ -1,3 +1,4 @@
+import { isPatched } from '../count/patch';
 import { through } from '../count/through';
 import type { PlacedPiece, SettingOut, WallRow } from '../types';
 import { bricksOf, type RowPiece } from './face';
@@ -16,6 +17,10 @@ function placed(piece: RowPiece, y: number, deep: 1 | 2, out: SettingOut): Place
 
 function depthIn({ depths }: WallRow, course: number): 0 | 1 | 2 {
   return depths[course % depths.length]!;
+}
+
+function reachesInto(low = Number.NEGATIVE_INFINITY, high = Number.POSITIVE_INFINITY) {
+  return ({ x, along }: PlacedPiece) => x < high && x + along > low;
 }
 
 /**
@@ -43,5 +48,7 @@ export function placeCourse(
     }
     y += deep * half;
   }
+  for (const patch of out.patches ?? [])
+    if (isPatched(patch, course)) pieces.push(...patch.pieces.filter(reachesInto(low, high)));
   return pieces;
 }

@@ -1,8 +1,15 @@
 /** A bond tried on sample walls: does it bond at all, and does it close between two free ends? */
 import { setOut } from '../lay/set-out';
 import type { LayoutFault, ProofRules } from '../prove';
-import { proveFace, provePlan } from '../prove';
-import type { BondPattern, EndKind, SettingOut, Thickness, WallSpec } from '../types';
+import { proveFace, provePlan, proveTied } from '../prove';
+import type {
+  BondPattern,
+  CoursePattern,
+  EndKind,
+  SettingOut,
+  Thickness,
+  WallSpec,
+} from '../types';
 import { builtBack, builtFace, rulesOf } from './built';
 import { placeCourse } from './course';
 import { planOutline } from './outline';
@@ -66,12 +73,35 @@ function onPlan(out: SettingOut, joint: ProofRules['joint']): LayoutFault[] {
   );
 }
 
+/** The pattern by itself, and whether over its whole repeat something goes through from each half brick into the next. */
+function patternFaults(bond: BondPattern, thickness: Thickness): LayoutFault[] {
+  const spec = sample(bond, thickness, PATTERN, 'toothed');
+  const faults = faultsOf(spec);
+  const repeats = bond.courses.every((course) => longestOf(course) <= PATTERN / 2);
+  return repeats && thickness > 1 ? [...faults, ...untied(setOut(spec))] : faults;
+}
+
+/** Units of a course before they come again, before the face and behind it: each a brick at the most. */
+function longestOf({ units, core, back }: CoursePattern): number {
+  return Math.max(units.length, core?.units.length ?? 0, back?.units.length ?? 0);
+}
+
+function untied(out: SettingOut): LayoutFault[] {
+  const { unit, joints, thickness, bond } = out.spec;
+  const module = unit.length + joints.perpend;
+  const courses = bond.courses.map((_, course) => placeCourse(out, course));
+  const lines = Array.from({ length: thickness - 1 }, (_, i) => {
+    return ((i + 1) * module) / 2 - joints.perpend / 2;
+  });
+  return proveTied(courses, lines);
+}
+
 /**
  * Lays a bond as sample walls of one to twelve bricks, and one that goes on both ways, and proves each: front, back
  * and plan. `every` so many half bricks of length is one tried.
  */
 export function proveBond(bond: BondPattern, thickness: Thickness, every = 1): BondProof {
-  const pattern = faultsOf(sample(bond, thickness, PATTERN, 'toothed'));
+  const pattern = patternFaults(bond, thickness);
   const lengths: { halves: number; fault: LayoutFault }[] = [];
   let tried = 0;
   for (let halves = SHORTEST; halves <= LONGEST; halves += every) {
@@ -84,7 +114,7 @@ export function proveBond(bond: BondPattern, thickness: Thickness, every = 1): B
 
 /** Whether nothing at all is wrong with it; soon answered where something is. */
 export function bondHolds(bond: BondPattern, thickness: Thickness, every = 1): boolean {
-  if (faultsOf(sample(bond, thickness, PATTERN, 'toothed')).length > 0) return false;
+  if (patternFaults(bond, thickness).length > 0) return false;
   for (let halves = SHORTEST; halves <= LONGEST; halves += every)
     if (faultsOf(sample(bond, thickness, halves, 'stopped')).length > 0) return false;
   return true;

@@ -4,6 +4,7 @@ export { proveFace } from './face';
 export { perpendsOf } from './laps';
 export type { PlanOutline } from './plan';
 export { provePlan } from './plan';
+export { proveTied } from './tied';
 export type {
   BrokenPlace,
   BuiltCourse,

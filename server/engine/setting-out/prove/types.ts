@@ -64,7 +64,8 @@ export type FaultKind =
   | 'closer-misplaced'
   | 'closer-missing'
   | 'cut-too-short'
-  | 'size-off';
+  | 'size-off'
+  | 'untied';
 
 /** What is wrong with a layout, and where. */
 export interface LayoutFault {

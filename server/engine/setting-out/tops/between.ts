@@ -1,5 +1,5 @@
 import type { CourseRange } from '../count/tally';
-import type { Band, LaidRun, PieceGroup, PieceRun, Segment, SettingOut } from '../types';
+import type { Band, LaidRun, Patch, PieceGroup, PieceRun, Segment, SettingOut } from '../types';
 
 /** From `low` (inclusive) to `high` (exclusive), mm along the wall. */
 interface Part {
@@ -27,7 +27,15 @@ export function between(out: SettingOut, from: number, to: number): SettingOut {
     return found;
   };
   const rows = out.rows.map((row) => ({ ...row, bands: row.bands.map(clipped) }));
-  return { ...out, bands: out.bands.map(clipped), rows };
+  const bands = out.bands.map(clipped);
+  if (!out.patches) return { ...out, bands, rows };
+  return { ...out, bands, rows, patches: out.patches.map((patch) => patchIn(patch, part)) };
+}
+
+function patchIn(patch: Patch, { low, high }: Part): Patch {
+  const lies = (x: number) => x >= low && x < high;
+  const pieces = patch.pieces.filter(({ x, along }) => lies(x + along / 2));
+  return { ...patch, pieces, area: lies(patch.middle) ? patch.area : 0 };
 }
 
 function inBand(band: Band, part: Part): Band {

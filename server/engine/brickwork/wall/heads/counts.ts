@@ -1,7 +1,7 @@
 /** Bricks and mortar of what spans the openings of a wall and lies at their feet. */
 import { type Ring, ringArea, ringBricks, type Tally } from '../../../setting-out';
 import type { HeadArch } from './arch';
-import type { Head, HeadRow } from './head';
+import type { Head } from './head';
 import type { Lintel } from './lintel';
 import type { UprightRow } from './row';
 import type { Coursing, Site, Zone } from './site';
@@ -101,9 +101,4 @@ export function archTally({ arch, rings, how }: HeadArch, site: Laying): Tally {
     brickVolume: face * solidThrough(across, 'brick-on-edge', site),
     grossVolume: ringArea(arch) * site.deep,
   };
-}
-
-/** Bricks of a row, and those cut along over it. */
-export function headTally(row: HeadRow, site: Laying): Tally[] {
-  return [rowTally(row, site), splitsOver(row, site)];
 }

@@ -9,7 +9,7 @@ import type { WallCounts } from '../counts';
 import type { HeadArch } from './arch';
 import { archTally, type Laying } from './counts';
 import type { Head } from './head';
-import { type Count, called, factsOf, keyOf, type Laid } from './laid';
+import { brickIn, type Count, called, factsOf, keyOf, type Laid } from './laid';
 
 export function arched(
   head: Head,
@@ -20,14 +20,17 @@ export function arched(
 ): Laid {
   const { rings, courses, at, how } = arch;
   const touched = touchedBy(counts.out, courses, at);
+  const brick = brickIn(arch.line, site.masonry);
   const counted = count(
     `Arch over ${called(head)}`,
     [archTally(arch, site)],
+    brick,
     [...rings.map((ring, i) => ringText(ring, i, site)), cutText(touched)],
     how === 'axed' ? rings.reduce((all, ring) => all + ring.count, 0) : 0,
   );
   return {
     task: 'arch',
+    brick,
     counted,
     figures: archFigures(head, arch, touched.skewback + touched.extrados, site),
     cuts: true,

@@ -1,14 +1,15 @@
 /** Bricks of heads, arches and sills, each counted with its working. */
-import type { Tally } from '../../../setting-out';
+import { sumTallies, type Tally } from '../../../setting-out';
 import { counted, type Term } from '../../../working/term';
 import { countBricks } from '../../count';
+import type { Brick } from '../../goods';
 import { lengthText } from '../../lengths';
 import type { Masonry } from '../../masonry';
 import { inputsOf, type WallCounts } from '../counts';
 import type { WallPlan } from '../spec';
-import { headTally, type Laying, sillTally, splitsOver } from './counts';
+import { type Laying, rowTally, sillTally, splitsOver } from './counts';
 import type { Head } from './head';
-import { type Count, called, factsOf, keyOf, type Laid } from './laid';
+import { brickIn, type Count, called, factsOf, keyOf, type Laid } from './laid';
 import { arched } from './lay-arch';
 import type { UprightRow } from './row';
 
@@ -19,8 +20,10 @@ export function layHeads(
   site: Laying,
 ): Laid[] {
   const inputs = [...inputsOf(masonry, plan), ...plan.heads.flatMap(factsOf)];
-  const count = (label: string, tallies: readonly Tally[], how: string[], cutOnEdge = 0) =>
-    countBricks(label, tallies, masonry, inputs, () => how, cutOnEdge);
+  const count: Count = (label, tallies, brick, how, cutOnEdge = 0) => {
+    const laid = brick === masonry.brick || !brick.size ? masonry : { ...masonry, brick };
+    return countBricks(label, tallies, laid, inputs, () => how, cutOnEdge);
+  };
   return plan.heads.flatMap((head) => [
     ...overOpening(head, site, count),
     ...(head.arch ? [arched(head, head.arch, counts, site, count)] : []),
@@ -28,28 +31,53 @@ export function layHeads(
   ]);
 }
 
-/** Soldiers or bricks on edge, and what is cut to lie on them or on the lintel. */
+/** Soldiers or bricks on edge; what is cut to lie on them, or on the lintel, is of the wall’s own brick. */
 function overOpening(head: Head, site: Laying, count: Count): Laid[] {
   const { row, lintel } = head;
-  const splits = lintel ? [splitsOver(lintel, site)] : [];
-  const tallies = [...splits, ...(row ? headTally(row, site) : [])];
-  const bricks = tallies.reduce((all, tally) => all + tally.wholes + tally.halves, 0);
-  if (!row && bricks === 0) return [];
-  const cutAlong =
-    tallies.reduce((all, t) => all + t.wholes, 0) - (row ? placesOf(row) * row.across.wholes : 0);
-  const how = row ? [rowText(row, site)] : [];
-  const cut = cutAlong + cutsIn(row);
-  const counted = count(`Over ${called(head)}`, tallies, how, cut);
-  const figures = row ? [{ key: keyOf(head, 'head'), term: placesTerm(row, head) }] : [];
-  return [{ task: 'head', counted, figures, cuts: cut > 0 || counted.tally.halves > 0 }];
+  const { brick: own } = site.masonry;
+  const brick = row ? brickIn(row.line, site.masonry) : own;
+  const splits = [lintel, row].flatMap((each) => (each ? [splitsOver(each, site)] : []));
+  if (!row || brick.name !== own.name) {
+    const over = ownOver(head, splits, own, count);
+    return row ? [rowOver(head, row, [], brick, site, count), ...over] : over;
+  }
+  return [rowOver(head, row, splits, brick, site, count)];
 }
+
+function rowOver(
+  head: Head,
+  row: UprightRow,
+  splits: readonly Tally[],
+  brick: Brick,
+  site: Laying,
+  count: Count,
+): Laid {
+  const tallies = [...splits, rowTally(row, site)];
+  const cut = wholesIn(splits) + cutsIn(row);
+  const counted = count(`Over ${called(head)}`, tallies, brick, [rowText(row, site)], cut);
+  const figures = [{ key: keyOf(head, 'head'), term: placesTerm(row, head) }];
+  return { task: 'head', brick, counted, figures, cuts: cut > 0 || counted.tally.halves > 0 };
+}
+
+/** Bricks of the wall’s own cut to lie on what is not of them; a joint alone is counted too, for its mortar. */
+function ownOver(head: Head, splits: readonly Tally[], brick: Brick, count: Count): Laid[] {
+  const cut = wholesIn(splits);
+  const { grossVolume } = sumTallies(splits);
+  if (cut === 0 && (grossVolume === 0 || !head.row)) return [];
+  const label = head.row ? `Cut to lie over ${called(head)}` : `Over ${called(head)}`;
+  const counted = count(label, splits, brick, [], cut);
+  return [{ task: 'head', brick, counted, figures: [], cuts: cut > 0 }];
+}
+
+const wholesIn = (tallies: readonly Tally[]) => tallies.reduce((all, t) => all + t.wholes, 0);
 
 function atFoot(head: Head, row: UprightRow, site: Laying, count: Count): Laid {
   const how = [rowText(row, site)];
   const cut = cutsIn(row);
-  const counted = count(`At the foot of ${called(head)}`, [sillTally(row, site)], how, cut);
+  const brick = brickIn(row.line, site.masonry);
+  const counted = count(`At the foot of ${called(head)}`, [sillTally(row, site)], brick, how, cut);
   const figures = [{ key: keyOf(head, 'subsill'), term: placesTerm(row, head) }];
-  return { task: 'subsill', counted, figures, cuts: cut > 0 || counted.tally.halves > 0 };
+  return { task: 'subsill', brick, counted, figures, cuts: cut > 0 || counted.tally.halves > 0 };
 }
 
 const placesOf = ({ way }: UprightRow) => (way?.wholes ?? 0) + (way?.kind === 'cut' ? way.cuts : 0);

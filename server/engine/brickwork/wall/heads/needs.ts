@@ -30,7 +30,9 @@ function lintelNeed({ opening }: Head, lintel: Lintel, env: Masonry['env']): Pie
   const origin = line.values.material ? line.at('material') : line.origin;
   const gap = { what: 'no bearing is given for lintels', origin: line.origin };
   const known = bearing.line ? count : withGaps(count, [gap]);
-  return { material: line.word('material') || 'lintel', count: known, origin };
+  const [wide, high] = line.sides('size') ?? [];
+  const size = wide && high ? [to - from, wide, high] : undefined;
+  return { material: line.word('material') || 'lintel', count: known, origin, size };
 }
 
 function centreOf({ opening }: Head): Centre {

@@ -6,6 +6,7 @@ import { archRise } from '../../../findings/heads/arch-rise';
 import { archThin } from '../../../findings/heads/arch-thin';
 import { bearingShort } from '../../../findings/heads/bearing-short';
 import { headUnfit } from '../../../findings/heads/fit-head';
+import { headBrick } from '../../../findings/heads/head-brick';
 import { type HighThing, headHeight } from '../../../findings/heads/head-height';
 import { headMissing } from '../../../findings/heads/head-missing';
 import { headSize } from '../../../findings/heads/head-size';
@@ -33,6 +34,7 @@ export function headRemarks(head: Head, site: Site): Remark[] {
       ? headUnsupported(opening, row.line, row.text.pieces)
       : undefined,
     ...[row, subsill].map((each) => each && headUnfit(each, site)),
+    ...[row, arch, subsill].map((each) => each && headBrick(each.line, site)),
     archRise(opening),
     arch && archJoint(opening, arch, site),
     arch && archThin(opening, arch),

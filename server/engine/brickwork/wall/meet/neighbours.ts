@@ -48,7 +48,7 @@ export class Neighbours {
       this.tees = new Map();
       for (const wall of this.walls) for (const claim of claimsOf(wall)) this.addTee(wall, claim);
     }
-    if (!block.name || this.named(block.name) !== block) return NOBODY;
+    if (!this.tees.size || !block.name || this.named(block.name) !== block) return NOBODY;
     return this.tees.get(block.name) ?? NOBODY;
   }
 

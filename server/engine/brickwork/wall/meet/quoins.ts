@@ -3,13 +3,11 @@ import type { Env } from '../../../resolve/env';
 import {
   backInPlace,
   begunWith,
+  bondIn,
   bondsAt,
   type GivingWay,
-  givesWay,
-  type LetIn,
   layCorners,
   letIn,
-  type Parity,
   type Placing,
   type SettingOut,
   type Side,
@@ -18,11 +16,14 @@ import {
 import type { SourceBlock } from '../../../workspace/source';
 import { type LaidAlone, wallAlone } from './alone';
 import { SIDES } from './ends';
+import { begunOf, tiedIn } from './into-thick';
 import { levelCourses } from './level';
 import type { Chain, Neighbours } from './neighbours';
 import { cornerWall, groundAt, isLifted, placingsOf } from './placings';
+import { roomFor } from './room';
 import { type Standing, standingOf } from './standing';
 import { type Tee, teesOf } from './tees';
+import { turnsOf } from './turns';
 
 /** A corner of a wall, as it is laid. */
 export interface Quoin {
@@ -64,60 +65,23 @@ export function cornered(
   const standing = standingOf(block, alone, neighbours, env);
   const chain = neighbours.chainOf(block);
   const placing = chain && placingsOf(chain, neighbours, env).get(block);
-  const begun = placing?.begun ?? 0;
+  const begun = begunOf(block, neighbours, env);
   const at = { block, alone, standing, neighbours, env };
   const quoins = placing ? SIDES.flatMap((side) => quoinAt(side, at, placing, chain) ?? []) : [];
   const out = begunWith(standing.out, begun);
   const meeting = Object.fromEntries(quoins.flatMap((q) => (q.way ? [[q.side, q.way]] : [])));
-  const runsOn = turnsOf(standing, begun);
+  const runsOn = turnsOf(standing, begun, tiedIn(tees, standing, { begun, neighbours, env }));
   const back = (wall: SettingOut) =>
     Object.keys(standing.on).length ? backInPlace(wall, alone.out.spec, standing.on) : wall;
+  const room = roomFor(block, neighbours, env);
+  const own = back(layCorners(out, { ...meeting, ...runsOn }));
   return {
     face: back(layCorners(out, runsOn)),
-    laid: letIn(back(layCorners(out, { ...meeting, ...runsOn })), roomFor(block, neighbours, env)),
+    laid: bondIn(letIn(own, room.gaps), room.ties),
     quoins,
     tees,
     blocks: standing.blocks,
   };
-}
-
-/** Room in a wall for those that run into it. */
-function roomFor(block: SourceBlock, neighbours: Neighbours, env: Env): LetIn[] {
-  return neighbours.into(block).flatMap((wall) => {
-    const { laid } = wallAlone(wall, env);
-    if (!laid) return [];
-    const standing = standingOf(wall, laid, neighbours, env);
-    const chain = neighbours.chainOf(wall);
-    const begun = (chain && placingsOf(chain, neighbours, env).get(wall)?.begun) ?? 0;
-    const ways = turnsOf(standing, begun);
-    return teesOf(wall, laid, neighbours, env).flatMap((tee) => {
-      if (tee.other !== block || !tee.bonded) return [];
-      const parity = ways[tee.side]!.parity === 0 ? 1 : 0;
-      const { distance: from } = tee;
-      const courses = { from: 0, to: laid.out.spec.courses };
-      return [{ from, to: from + laid.out.thickness, parity, courses }];
-    });
-  });
-}
-
-/** Where courses, or blocks of them, run on past an end in turn: those between stop at it. */
-function turnsOf({ out, on, blocks }: Standing, begun: Parity): Partial<Record<Side, GivingWay>> {
-  const ways: Partial<Record<Side, GivingWay>> = {};
-  const courses = [{ from: 0, to: out.spec.courses }];
-  for (const side of SIDES) {
-    const past = on[side];
-    if (!past) continue;
-    const block = blocks[side];
-    const parity = block ? 1 : teeParity(out, side, past.by, begun);
-    ways[side] = { parity, by: past.by, courses, ...(block ? { block } : {}) };
-  }
-  return ways;
-}
-
-/** The courses that stop at the face of the other wall: those that end there with a joint of their own. */
-function teeParity(out: SettingOut, side: Side, by: number, begun: Parity): Parity {
-  const [even, odd] = givesWay(out, side, by, begun);
-  return even && !odd ? 0 : 1;
 }
 
 interface Meeting {

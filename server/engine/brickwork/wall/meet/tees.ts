@@ -1,11 +1,13 @@
 /** Walls that run into the face of another. */
 import { type Env, factsOf, type LineFacts } from '../../../resolve/env';
-import type { Side } from '../../../setting-out';
+import type { Entry, Parity, Side } from '../../../setting-out';
 import type { SourceBlock } from '../../../workspace/source';
 import { type LaidAlone, wallAlone } from './alone';
-import { claimsOf } from './ends';
-import { levelCourses } from './level';
+import { type Claim, claimsOf } from './ends';
+import { bondingInto } from './into-thick';
 import type { Neighbours } from './neighbours';
+import { type TeeLevels, teeLevels } from './tee-levels';
+import { type Among, whyNot } from './unbonded';
 
 export interface Tee {
   readonly side: Side;
@@ -17,12 +19,19 @@ export interface Tee {
   readonly distance: number;
   /** Its courses run into the other wall in turn; else it is tied. */
   readonly bonded: boolean;
+  /** Where the other is a brick thick or more: how far its courses run in. */
+  readonly entry?: Entry;
+  /** With it, where the wall makes no corner: the course of its bond that it is begun with. */
+  readonly begun?: Parity;
+  readonly levels: TeeLevels;
   /** What is wrong with where it is put, in a sentence. */
   readonly off?: string;
   /** What is wrong is that it meets that wall elsewhere too: no other place would do. */
   readonly twice?: boolean;
   /** Why it is not bonded though its line says so, in a sentence. */
   readonly unbonded?: string;
+  /** The nearest place at which it could be, mm; it costs something to find. */
+  readonly elsewhere?: () => number | undefined;
 }
 
 export function teesOf(
@@ -31,28 +40,71 @@ export function teesOf(
   neighbours: Neighbours,
   env: Env,
 ): Tee[] {
-  return claimsOf(block).flatMap(({ kind, side, wall, bonded }) => {
-    const other = kind === 'tee' ? neighbours.named(wall) : undefined;
-    const line = factsOf(block, env)!.line(side)!;
-    if (!other) return [];
-    const laid = wallAlone(other, env).laid;
-    if (!laid) return [];
-    const distance = line.number('distance') ?? 0;
-    const twice = other === block ? undefined : metAlready(block, other, side);
-    const off =
-      twice ??
-      (other === block ? 'A wall does not run into itself.' : offPlace(distance, alone, laid));
-    const unbonded = bonded && !off ? whyNot(alone, laid) : undefined;
-    const tee = { side, line, other, with: laid, distance };
-    return [
-      {
-        ...tee,
-        bonded: bonded && !off && !unbonded,
-        ...(off ? { off, twice: twice !== undefined } : {}),
-        ...(unbonded ? { unbonded } : {}),
-      },
-    ];
+  const claims = claimsOf(block).filter(({ kind }) => kind === 'tee');
+  if (!claims.length) return [];
+  const tees = claims.flatMap((claim) => teeAt(claim, block, alone, neighbours, env) ?? []);
+  const thick = tees.filter((t) => t.bonded && t.with.plan.spec.thickness > 1);
+  if (!thick.length) return tees;
+  const at = { block, alone, neighbours, env };
+  const { entries, begun } = bondingInto(thick, tees, at);
+  return tees.map((tee): Tee => {
+    if (!thick.includes(tee)) return tee;
+    const entry = entries[tee.side];
+    if (entry) return { ...tee, entry, begun };
+    return { ...tee, bonded: false, unbonded: NO_WAY, elsewhere: () => nearestTo(tee, tees, at) };
   });
+}
+
+/** Quarter bricks to either side of where it is put that are looked at. */
+const NEAR = 4;
+
+/** Where the bricks of the other wall would let it be bonded. */
+function nearestTo(tee: Tee, all: readonly Tee[], at: Among): number | undefined {
+  const { side, with: other, distance } = tee;
+  const quarter = (other.out.spec.unit.length + other.out.spec.joints.perpend) / 4;
+  const start = other.out.spec.left === 'stopped' ? 0 : other.out.spec.joints.perpend;
+  const nearest = Math.round((distance - start) / quarter);
+  const places = [0, ...Array.from({ length: NEAR }, (_, i) => [i + 1, -i - 1]).flat()];
+  return places
+    .map((n) => start + (nearest + n) * quarter)
+    .find((to) => {
+      if (offPlace(to, at.alone, other)) return false;
+      const levels = teeLevels(at.alone.plan, side, other.plan, to, at.alone.out.thickness);
+      const moved = { ...tee, distance: to, levels };
+      const others = all.filter((t) => t !== tee);
+      return !whyNot(moved, at) && bondingInto([moved], others, at).entries[side] !== undefined;
+    });
+}
+
+/** The search found nothing. */
+export const NO_WAY =
+  'No way was found to lay the bricks of that wall round it so that they lap; an end or an opening may be too near.';
+
+function teeAt(
+  { side, wall, bonded }: Claim,
+  block: SourceBlock,
+  alone: LaidAlone,
+  neighbours: Neighbours,
+  env: Env,
+): Tee | undefined {
+  const other = neighbours.named(wall);
+  const laid = other && wallAlone(other, env).laid;
+  if (!other || !laid) return undefined;
+  const line = factsOf(block, env)!.line(side)!;
+  const distance = line.number('distance') ?? 0;
+  const twice = other === block ? undefined : metAlready(block, other, side);
+  const off =
+    twice ??
+    (other === block ? 'A wall does not run into itself.' : offPlace(distance, alone, laid));
+  const levels = teeLevels(alone.plan, side, laid.plan, distance, alone.out.thickness);
+  const tee = { side, line, other, with: laid, distance, levels };
+  const unbonded = bonded && !off ? whyNot(tee, { block, alone, neighbours, env }) : undefined;
+  return {
+    ...tee,
+    bonded: bonded && !off && !unbonded,
+    ...(off ? { off, twice: twice !== undefined } : {}),
+    ...(unbonded ? { unbonded } : {}),
+  };
 }
 
 /** Straight walls at right angles meet once: one end of one, or a corner of both. */
@@ -74,11 +126,4 @@ function offPlace(distance: number, { out }: LaidAlone, { plan }: LaidAlone): st
   const opening = plan.spec.openings.find(meets);
   if (opening) return `The opening ${opening.name} is there.`;
   return plan.movement.some(meets) ? 'A movement joint is there.' : undefined;
-}
-
-function whyNot({ out }: LaidAlone, { plan, out: other }: LaidAlone): string | undefined {
-  if (plan.spec.thickness !== 1) return 'Courses are run only into a half-brick wall.';
-  if (!levelCourses(out, other)) return 'The courses of the two are not level.';
-  if (out.spec.courses > plan.spec.courses) return 'This wall is the higher one.';
-  return plan.spec.piers.length ? 'The other wall has piers.' : undefined;
 }

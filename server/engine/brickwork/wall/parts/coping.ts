@@ -2,7 +2,8 @@
 
 import type { Remark } from '../../../findings/remark';
 import { type CopingSeat, copingOverhang } from '../../../findings/tops/coping-overhang';
-import { type Gang, taskHours } from '../../../labour/gang';
+import type { Gang } from '../../../labour/gang';
+import { taskHours } from '../../../labour/output';
 import type { Term } from '../../../working/term';
 import { type Masonry, thicknessOf } from '../../masonry';
 import type { PieceNeed, TaskNeed, TopRun } from '../../needs';

@@ -1,5 +1,6 @@
 /** What spans the openings of a wall, and lies at their feet: counted, timed and told. */
-import { type Gang, taskHours } from '../../../labour/gang';
+import type { Gang } from '../../../labour/gang';
+import { taskHours } from '../../../labour/output';
 import { sum, type Term } from '../../../working/term';
 import type { Masonry } from '../../masonry';
 import type { TaskNeed } from '../../needs';
@@ -20,7 +21,7 @@ export const heads: PartOf = (masonry, plan, counts, gang) => {
   const arched = plan.heads.some((head) => head.arch);
   const pieces = [...lintels, ...centres.flatMap((centre) => centre.need ?? [])];
   return {
-    bricks: laid.map(({ counted }) => ({ brick: masonry.brick, counted })),
+    bricks: laid.map(({ brick, counted }) => ({ brick, counted })),
     mortar: plan.heads.flatMap((head) => (head.lintel ? [beddingOf(head.lintel, head, site)] : [])),
     pieces,
     tasks: [

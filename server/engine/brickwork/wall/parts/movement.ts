@@ -10,13 +10,15 @@ import type { PieceNeed } from '../../needs';
 import { sizeSaid } from '../../said';
 import { coursesBefore, tieTerm } from '../meet/ties';
 import type { WallPlan } from '../spec';
+import { type Backing, layBacking } from './backing/lay';
 import type { Part, PartOf } from './part';
 
 export const movement: PartOf = (masonry, plan): Part | undefined => {
   const remarks = wanting(masonry, plan);
   if (!plan.movement.length) return remarks.length ? { remarks } : undefined;
-  const ties = tiesAcross(masonry, plan);
-  const filler = fillerIn(masonry, plan);
+  const behind = layBacking(masonry, plan);
+  const ties = [...tiesAcross(masonry, plan), ...(behind ? tiesBehind(behind, plan) : [])];
+  const filler = fillerIn(masonry, plan, behind ? 2 : 1);
   const count = counted('Movement joints', plan.movement.length, '', {
     args: plan.movement.map((j) => fact('movement joint', exact(1), '', j.line.origin)),
   });
@@ -24,15 +26,16 @@ export const movement: PartOf = (masonry, plan): Part | undefined => {
     remarks,
     pieces: [...ties, ...filler],
     figures: [{ key: 'movement', term: count }],
-    says: [said(masonry, plan)],
+    says: [said(masonry, plan, behind !== undefined)],
   };
 };
 
-function said({ env }: Masonry, { movement }: WallPlan): string {
+function said({ env }: Masonry, { movement }: WallPlan, twoSkins: boolean): string {
   const widths = [...new Set(movement.map((j) => sizeSaid(j.width, env)))].join(' and ');
+  const through = twoSkins ? 'both its skins' : 'it';
   return movement.length === 1
-    ? `Leave a movement joint ${widths} wide through it, filled and sealed, so that it can swell and shrink without cracking.`
-    : `Leave ${movement.length} movement joints ${widths} wide through it, filled and sealed, so that it can swell and shrink without cracking.`;
+    ? `Leave a movement joint ${widths} wide through ${through}, filled and sealed, so that it can swell and shrink without cracking.`
+    : `Leave ${movement.length} movement joints ${widths} wide through ${through}, filled and sealed, so that it can swell and shrink without cracking.`;
 }
 
 function tiesAcross({ env }: Masonry, plan: WallPlan): PieceNeed[] {
@@ -43,12 +46,26 @@ function tiesAcross({ env }: Masonry, plan: WallPlan): PieceNeed[] {
   return [{ material: line.word('material'), count, origin: line.at('material') }];
 }
 
-/** In strips as long as the material is sold in; the last of them is cut. */
-function fillerIn({ env }: Masonry, plan: WallPlan): PieceNeed[] {
+/** Across the same joints in the skin behind, on its own courses. */
+function tiesBehind({ masonry, out }: Backing, plan: WallPlan): PieceNeed[] {
+  const line = defaultLine(masonry.env, 'movement-ties');
+  if (!line) return [];
+  const gauge = plan.spec.unit.height + plan.spec.joints.bed;
+  const courses = plan.movement.map((j) =>
+    Math.round((coursesBefore(plan, j.from) * gauge) / out.gauge),
+  );
+  const skin = { ...plan, spec: out.spec };
+  const count = tieTerm('Ties across movement joints, in the backing', line, skin, courses);
+  return [{ material: line.word('material'), count, origin: line.at('material') }];
+}
+
+/** In strips as long as the material is sold in, one to each skin; the last of them is cut. */
+function fillerIn({ env }: Masonry, plan: WallPlan, skins: 1 | 2): PieceNeed[] {
   const line = defaultLine(env, 'movement-filler');
   if (!line) return [];
   const gauge = plan.spec.unit.height + plan.spec.joints.bed;
-  const high = plan.movement.reduce((sum, j) => sum + coursesBefore(plan, j.from) * gauge, 0);
+  const high =
+    skins * plan.movement.reduce((sum, j) => sum + coursesBefore(plan, j.from) * gauge, 0);
   const length = lengthShown(env, 'movement joints, all together', high);
   const strips = quotient('strips', 'pieces', inMm(length), stripOf(line, env));
   const count = up('Strips of joint filler', 'pieces', strips);

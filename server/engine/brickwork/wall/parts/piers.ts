@@ -1,7 +1,7 @@
 /** Piers of a wall beside their bricks: concrete in their cores, where their pieces lie, and how they ought to stand. */
 import { pierLow, pierSlight, piersApart } from '../../../findings/piers/pier-stands';
 import type { Remark } from '../../../findings/remark';
-import { taskHours } from '../../../labour/gang';
+import { taskHours } from '../../../labour/output';
 import type { PierPlan } from '../../../setting-out';
 import { named, sum } from '../../../working/term';
 import { laidFrom } from '../../count';

@@ -1,105 +1,74 @@
 /** A plinth: the lowest courses thicker than the wall by so many rows of stretchers. */
 import { plinthOff } from '../../../findings/tops/plinth';
-import { taskHours } from '../../../labour/gang';
+import { taskHours } from '../../../labour/output';
 import type { LineFacts } from '../../../resolve/env';
-import {
-  type BondPattern,
-  type SettingOut,
-  setOut,
-  sumTallies,
-  type Tally,
-} from '../../../setting-out';
+import type { Tally } from '../../../setting-out';
 import { countBricks } from '../../count';
 import { type Brick, brickOf } from '../../goods';
-import { jointsIn, type Masonry } from '../../masonry';
+import type { Masonry } from '../../masonry';
 import type { FaceProjection } from '../../needs';
 import { sizeSaid } from '../../said';
 import { inputsOf } from '../counts';
+import type { Quoin } from '../meet/quoins';
 import { areasIn } from '../piers/projecting';
 import type { WallPlan } from '../spec';
-import { tallyZones } from '../zones';
 import type { PartOf } from './part';
+import { plinthTallies } from './plinth-corners';
+import { type PlinthRows, plainRow, plinthIn, plinthZones } from './plinth-rows';
 
-/** A row half a brick thick is laid in no other bond. */
-const STRETCHERS: BondPattern = {
-  name: 'stretcher',
-  courses: [{ units: ['stretcher'] }, { units: ['stretcher'], start: 0.5 }],
-  lap: 0.5,
-};
-
-/** Rows it may be thicker by. */
-const MOST_ROWS = 4;
-
-/** Mm that a length may be off so many half bricks: what a joint takes up. */
-const NEAR = 6;
-
-export const plinth: PartOf = (masonry, plan, _counts, gang) => {
+export const plinth: PartOf = (masonry, plan, { quoins }, gang) => {
   const line = masonry.facts.line('plinth');
   if (!line) return undefined;
-  const rows = rowsOf(line, masonry);
-  if (rows === undefined) return { remarks: [plinthOff(line, masonry)] };
+  const laid = plinthIn(masonry);
+  if (!laid) return { remarks: [plinthOff(line, masonry)] };
   const brick = line.values.brick ? brickOf(line, masonry.env, line.origin) : masonry.brick;
-  const counted = countIn(line, brick, rows, masonry, plan);
+  const counted = countIn(line, brick, laid, masonry, plan, quoins);
   const hours = taskHours('facework', 'Laying the plinth', counted.bricks, masonry.env, gang);
   return {
     bricks: [{ brick, counted }],
     tasks: [{ task: 'facework', hours }],
     says: [said(line, brick, masonry)],
-    does: counted.needed.cut > 0 ? ['cutting'] : [],
-    facts: { plinth: shown(line, rows, plan) },
+    does: isCut(counted.tally) ? ['cutting'] : [],
+    facts: { plinth: shown(line, laid, plan) },
   };
 };
 
-/** How many rows of stretchers it is thicker by; nothing where what it projects is no such number. */
-function rowsOf(line: LineFacts, masonry: Masonry): number | undefined {
-  const joints = jointsIn(masonry)!;
-  const { length } = masonry.brick.size!;
-  const value = line.values.project;
-  const out = (line.number('project') ?? 0) * (line.word('faces') === 'both' ? 2 : 1);
-  const inBricks = value?.kind === 'quantity' && value.unit?.dimension === 'bricks';
-  const half = inBricks ? 0.5 : (length + joints.perpend) / 2;
-  const rows = Math.round(out / half);
-  const off = Math.abs(out - rows * half);
-  return rows >= 1 && rows <= MOST_ROWS && off <= (inBricks ? 1e-9 : NEAR) ? rows : undefined;
+function isCut({ halves, threeQuarters, closers, cuts }: Tally): boolean {
+  return halves + threeQuarters + closers + cuts.length > 0;
 }
 
-function countIn(line: LineFacts, brick: Brick, rows: number, masonry: Masonry, plan: WallPlan) {
+function countIn(
+  line: LineFacts,
+  brick: Brick,
+  laid: PlinthRows,
+  masonry: Masonry,
+  plan: WallPlan,
+  quoins: readonly Quoin[],
+) {
   const own = brick.name === masonry.brick.name;
   const inputs = inputsOf(masonry, plan);
   const courses = line.term('courses', 'courses of the plinth');
   const project = line.term('project', 'the plinth stands out');
+  const { rows } = laid;
+  const corners =
+    quoins.length && laid.sides
+      ? ['at corners its rows are laid with those of the other wall, course by course']
+      : [];
   return countBricks(
     'Bricks in the plinth',
-    Array<Tally>(rows).fill(sumTallies(rowTallies(line, plan))),
+    plinthTallies(laid, masonry, plan, quoins),
     own || !brick.size ? masonry : { ...masonry, brick },
     [...inputs, courses, project],
-    () => [`${rows} ${rows === 1 ? 'row' : 'rows'} of stretchers before the wall`],
+    () => [`${rows} ${rows === 1 ? 'row' : 'rows'} of stretchers before the wall`, ...corners],
   );
 }
 
-function rowTallies(line: LineFacts, plan: WallPlan): Tally[] {
-  return tallyZones(rowOf(plan), zonesOf(line, plan), plan);
-}
-
-/** One row. It stops at openings and piers as the wall does. */
-function rowOf({ spec }: WallPlan): SettingOut {
-  return setOut({ ...spec, thickness: 1, bond: STRETCHERS, decided: [] });
-}
-
-/** Over each stretch of ground. */
-function zonesOf(line: LineFacts, { ground }: WallPlan) {
-  const courses = Math.floor(line.number('courses') ?? 0);
-  return ground.map(({ from, to, level }) => {
-    return { from, to, courses: { from: level, to: level + courses } };
-  });
-}
-
-function shown(line: LineFacts, rows: number, plan: WallPlan): FaceProjection {
+function shown(line: LineFacts, { rows, courses }: PlinthRows, plan: WallPlan): FaceProjection {
   const { unit, joints } = plan.spec;
-  const laid = rowOf(plan);
+  const laid = plainRow(plan);
   const both = line.word('faces') === 'both';
   const out = (rows * (unit.length + joints.perpend)) / (both ? 4 : 2);
-  return { areas: areasIn(laid, zonesOf(line, plan)), out, each: false, both, laid, rows };
+  return { areas: areasIn(laid, plinthZones(courses, plan)), out, each: false, both, laid, rows };
 }
 
 function said(line: LineFacts, brick: Brick, { env, brick: own }: Masonry): string {

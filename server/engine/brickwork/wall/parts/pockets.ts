@@ -1,6 +1,6 @@
 /** A wall bonded into standing work: the pockets and indents that are cut there for its courses. */
 import { exact } from '../../../../../shared/exact';
-import { taskHours } from '../../../labour/gang';
+import { taskHours } from '../../../labour/output';
 import { defaultLine, type LineFacts } from '../../../resolve/env';
 import type { Side } from '../../../setting-out';
 import { counted, fact, product, sum, type Term } from '../../../working/term';

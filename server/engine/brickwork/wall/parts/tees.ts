@@ -25,16 +25,16 @@ export const tees: PartOf = (masonry, plan, { tees: all }): Part | undefined => 
   };
 };
 
-function remarkOn({ line, side, other, off, twice, unbonded }: Tee): Remark[] {
+function remarkOn({ line, side, other, off, twice, unbonded, elsewhere }: Tee): Remark[] {
   if (off && twice) return [teeTwice(line, side, other, off)];
   if (off) return [teePlace(line, side, other, off)];
-  return unbonded ? [teeUnbonded(line, side, other, unbonded)] : [];
+  return unbonded ? [teeUnbonded(line, side, other, unbonded, elsewhere)] : [];
 }
 
 function tiesInto(tied: readonly Tee[], { env }: Masonry, plan: WallPlan): PieceNeed[] {
   const line = defaultLine(env, 'tee-ties');
   if (!line || !tied.length) return [];
-  const courses = tied.map((t) => Math.min(plan.spec.courses, t.with.plan.spec.courses));
+  const courses = tied.map(({ levels: { courses: c } }) => Math.max(0, c.to - c.from));
   const count = tieTerm('Ties into walls that it meets', line, plan, courses);
   return [{ material: line.word('material'), count, origin: line.at('material') }];
 }
@@ -44,12 +44,14 @@ function said({ other, bonded }: Tee, { env }: Masonry): string {
   return bonded ? `Bond it into the face of ${title}.` : `Tie it into the face of ${title}.`;
 }
 
-function joinOf({ side, other, distance, with: { out } }: Tee): WallJoin {
+function joinOf({ side, other, distance, levels, with: { out } }: Tee): WallJoin {
   return {
     kind: 'tee',
     side,
     wall: other.name ?? '',
     distance,
+    ground: levels.ground,
+    otherGround: levels.otherGround,
     thickness: out.thickness,
     inside: false,
   };

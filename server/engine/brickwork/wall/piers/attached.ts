@@ -1,12 +1,13 @@
 /** Piers that stand out of their wall and are bonded into it course by course. */
 import { coreInWall } from '../../../findings/piers/core-idle';
-import { pierFlush, pierUnbonded } from '../../../findings/piers/pier-attached';
+import { pierAtStep, pierFlush, pierUnbonded } from '../../../findings/piers/pier-attached';
 import type { Remark } from '../../../findings/remark';
 import type { Env } from '../../../resolve/env';
 import {
   type AttachedLaid,
   type AttachedShape,
   attachPiers,
+  levelAt,
   type PierSpec,
   setOut,
   type WallSpec,
@@ -14,6 +15,9 @@ import {
 import { countsOf } from '../../pier/core';
 import { aboveWall } from '../above';
 import type { PierFacts, WallPlan } from '../spec';
+
+/** Mm from its sides that the top of the wall is looked at. */
+const BESIDE = 1;
 
 export interface Attached {
   readonly plan: WallPlan;
@@ -32,13 +36,24 @@ export function attachedIn(plan: WallPlan, env: Env, remarks: Remark[]): Attache
   const without = all.filter(({ index }) => !laid.has(index));
   const { unit, joints } = plan.spec;
   const half = (unit.length + joints.perpend) / 2;
-  remarks.push(...without.map(({ index }) => pierUnbonded(plan.piers[index]!.facts, half, env)));
+  remarks.push(...without.map(({ index }) => whyUnbonded(plan.piers[index]!, plan, half, env)));
   const piers = plan.piers.map((pier, i) => bonded(pier, laid.get(i), plan));
   remarks.push(...piers.flatMap(coreOff));
   return {
     plan: { ...plan, piers, spec: { ...plan.spec, piers: piers.map((p) => p.spec) } },
     spec,
   };
+}
+
+function whyUnbonded({ facts, spec }: PierFacts, wall: WallPlan, half: number, env: Env): Remark {
+  const { from, width, base = 0, courses } = spec;
+  const beside = [from - BESIDE, from + width + BESIDE].filter(
+    (x) => x > 0 && x < wall.spec.length,
+  );
+  const high = beside.map((x) => levelAt(wall.top, x) - base);
+  const lower = Math.min(...high);
+  const stepped = lower < Math.max(...high) && lower < courses;
+  return stepped ? pierAtStep(facts, lower) : pierUnbonded(facts, half, env);
 }
 
 /** How it stands out, in half bricks; nothing for one in the line of its wall. */

@@ -3,8 +3,8 @@
 import type { RunInText } from '../../../findings/fit/fit';
 import type { RemarkWay } from '../../../findings/remark';
 import { capFor } from '../../../findings/tops/cap-overhang';
-import { type BlockFacts, defaultLine } from '../../../resolve/env';
-import { fitRun } from '../../../setting-out';
+import { type BlockFacts, defaultLine, type Env } from '../../../resolve/env';
+import { fitRun, MOST_HALVES } from '../../../setting-out';
 import { sizeText } from '../../lengths';
 import { limitsOf, type Masonry, thicknessOf } from '../../masonry';
 import type { CopingRun } from '../../tops/coping';
@@ -49,8 +49,15 @@ export function pierCoping(
   ];
 }
 
-/** Sizes in half bricks that a pier is built in. */
-const SIZES = [2, 3, 4, 5];
+/** Widths in half bricks that piers are built in, as the library says. */
+function widthsIn(env: Env): number[] {
+  const value = defaultLine(env, 'pier-widths')?.values.widths;
+  if (value?.kind !== 'quantity') return [];
+  const [low, high] = [value.low, value.high ?? value.low].map((v) => 2 * v.toNumber());
+  return Array.from({ length: MOST_HALVES }, (_, i) => i + 1).filter(
+    (n) => n >= low! && n <= high!,
+  );
+}
 
 /** The nearest sizes of pier, smaller and larger, on which whole bricks on edge work. */
 function otherSizes(
@@ -65,7 +72,7 @@ function otherSizes(
   const limits = limitsOf(masonry.env, 'joints-accepted', masonry.jointTerms.perpend);
   if (!line) return [];
   const now = Math.round((2 * (pier.spec.width + joint)) / (unit.length + joint));
-  const works = SIZES.flatMap((halves) => {
+  const works = widthsIn(masonry.env).flatMap((halves) => {
     const length = thicknessOf(halves, unit, joint);
     const fit = fitRun({ length, piece: made.along, half: null, endJoints: 0, limits });
     return fit.works === 'no' || halves === now ? [] : [{ halves, bricks: fit.pieces.wholes }];

@@ -12,9 +12,15 @@ import type { MixNeed } from '../../needs';
 import { footingOf } from '../../tops/footing';
 import { deepBehind } from '../parts/backing/lay';
 import type { WallPlan } from '../spec';
+import { type Meets, stripLength } from './footing-meets';
 
-export function wallFooting(masonry: Masonry, plan: WallPlan, length: Term): MixNeed | undefined {
-  const strip = footingOf(masonry.facts, masonry.env, length);
+export function wallFooting(
+  masonry: Masonry,
+  plan: WallPlan,
+  length: Term,
+  meets: Meets,
+): MixNeed | undefined {
+  const strip = footingOf(masonry.facts, masonry.env, stripLength(masonry, plan, length, meets));
   const laps = strip && lapsOf(masonry, plan);
   if (!strip || !laps) return strip;
   const litres = sum('Concrete', unitNames(masonry.env).volume, [strip.litres, laps]);

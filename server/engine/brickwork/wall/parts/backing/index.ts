@@ -1,7 +1,7 @@
 /** A wall of two skins: a backing behind the face, and the ties that hold them together. */
 import { backingCourses } from '../../../../findings/backing-courses';
 import { cavityOff } from '../../../../findings/cavity';
-import { taskHours } from '../../../../labour/gang';
+import { taskHours } from '../../../../labour/output';
 import { tally } from '../../../../setting-out';
 import { type Gap, withGaps } from '../../../../working/term';
 import { type Counted, countBricks, laidFrom } from '../../../count';

@@ -19,7 +19,14 @@ export interface Backing {
 /** Levels nearer than this are one level, mm. */
 const SAME = 0.5;
 
+const kept = new WeakMap<WallPlan, Backing | undefined>();
+
 export function layBacking(masonry: Masonry, plan: WallPlan): Backing | undefined {
+  if (!kept.has(plan)) kept.set(plan, newBacking(masonry, plan));
+  return kept.get(plan);
+}
+
+function newBacking(masonry: Masonry, plan: WallPlan): Backing | undefined {
   const line = masonry.facts.line('backing');
   if (!line) return undefined;
   const own = unitOf(line, masonry);
@@ -46,6 +53,8 @@ export function layBacking(masonry: Masonry, plan: WallPlan): Backing | undefine
     thickness: 1,
     openings: openings.filter((o) => (o.top ?? courses) > o.sill),
     piers: [],
+    // A movement joint that stopped at the face would let nothing move: it goes through both skins.
+    ...(spec.movement ? { movement: spec.movement } : {}),
     steps: (spec.steps ?? []).map((step) => ({
       ...step,
       bottom: step.bottom === 0 ? 0 : levels.up('a step of the top', step.bottom),

@@ -2,6 +2,7 @@
 import { defaultLine, type Env } from '../../../../resolve/env';
 import { counted, fact, type Term } from '../../../../working/term';
 import type { PieceNeed } from '../../../needs';
+import { coursesBefore } from '../../meet/ties';
 import type { WallPlan } from '../../spec';
 
 export interface Ties {
@@ -11,7 +12,8 @@ export interface Ties {
 
 /**
  * One tie to each rectangle of the spacing over the face, a part of one taken for a whole; and up each
- * reveal of an opening one to each of the closer distance. Nothing where no library gives a spacing.
+ * reveal of an opening, and each edge of a movement joint (NHBC Standards, 6.1.18 table 10, from memory), one to each of the
+ * closer distance. Nothing where no library gives a spacing.
  * `area` is the face, mm².
  */
 export function tiesFor(area: number, plan: WallPlan, env: Env): Ties | undefined {
@@ -22,8 +24,13 @@ export function tiesFor(area: number, plan: WallPlan, env: Env): Ties | undefine
   const close = line.number('reveals') ?? 0;
   const overFace = Math.ceil(area / (along * up) - 1e-9);
   const atReveals = close > 0 ? revealTies(plan, close) : 0;
-  const count = counted('Ties', overFace + atReveals, 'pieces', {
-    note: `${overFace} over the face${atReveals ? `, ${atReveals} more up the reveals` : ''}`,
+  const atJoints = close > 0 ? jointTies(plan, close) : 0;
+  const more = [
+    ...(atReveals ? [`${atReveals} more up the reveals`] : []),
+    ...(atJoints ? [`${atJoints} more up the edges of movement joints`] : []),
+  ];
+  const count = counted('Ties', overFace + atReveals + atJoints, 'pieces', {
+    note: [`${overFace} over the face`, ...more].join(', '),
     args: [
       fact('apart along the wall', along, 'mm', line.at('spacing')),
       fact('apart in height', up, 'mm', line.at('spacing')),
@@ -39,5 +46,13 @@ function revealTies({ spec }: WallPlan, close: number): number {
   return spec.openings.reduce((sum, { sill, top }) => {
     const high = ((top ?? spec.courses) - sill) * gauge;
     return sum + 2 * Math.ceil(high / close - 1e-9);
+  }, 0);
+}
+
+/** Skins are free to move at both edges of a joint, as they are at a reveal. */
+function jointTies(plan: WallPlan, close: number): number {
+  const gauge = plan.spec.unit.height + plan.spec.joints.bed;
+  return plan.movement.reduce((sum, { from }) => {
+    return sum + 2 * Math.ceil((coursesBefore(plan, from) * gauge) / close - 1e-9);
   }, 0);
 }

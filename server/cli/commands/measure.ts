@@ -1,0 +1,75 @@
+/** perpend measure: what a job does not know yet, and what hangs on it: the list to take to the site. */
+import { rangePlace, rangeText, type Unmeasured, unmeasuredIn } from '../../engine/views/measure';
+import { showTerm } from '../../engine/views/show';
+import type { Job } from '../../engine/workspace/job';
+import type { Given } from '../args';
+import { type Io, paint } from '../io';
+import { measureDocument } from '../json/measure';
+import type { Opened, Session } from '../session';
+import { type Row, table } from '../show/table';
+import { type Command, codeOf, fileAnd, JSON_OPTION, sessionOf, WORKSPACE } from './command';
+
+/** More figures that wait for one measure are not told one by one. */
+const MOST_WAITING = 4;
+
+export const measure: Command = {
+  name: 'measure',
+  takes: 'FILE',
+  about: 'list what is not measured yet, and what the price hangs on',
+  more: [
+    'First the lines with ? in them, and what waits for each. Then the ranges,',
+    'each with its share of the spread of the price, the biggest first: measure that',
+    'before you price. The spread is what 256 samples come to, the same every time,',
+    'each range taken evenly from end to end; eight of ten lie between low and high.',
+  ],
+  options: [JSON_OPTION, WORKSPACE],
+  run(given: Given, io: Io): number {
+    const [file] = fileAnd(given, 'measure', 0);
+    const session = sessionOf(given, io);
+    const opened = session.open(file);
+    if (given.has(JSON_OPTION.name)) io.raw(measureDocument(opened, session));
+    else io.out(`${reportOf(opened, session, io).join('\n')}\n`);
+    return codeOf({ opened: [opened], unread: [] });
+  },
+};
+
+function reportOf({ job, shown }: Opened, session: Session, io: Io): string[] {
+  const open = unmeasuredIn(job);
+  const parts = [openPart(open, session, io), rangePart(job, session, io)].filter((p) => p.length);
+  if (!parts.length) return [`${shown}: nothing is left to measure, and nothing is a range.`];
+  return parts.flatMap((part, i) => (i ? ['', ...part] : part));
+}
+
+function openPart(open: readonly Unmeasured[], session: Session, io: Io): string[] {
+  if (!open.length) return [];
+  const rows = open.map(({ block, span, text, waiting }): Row => {
+    const place = block.place(span);
+    return [text, `${session.shown(place.file)}:${place.line + 1}`, waitingText(waiting)];
+  });
+  const head = ['line', 'where', 'waits for it'];
+  return [
+    paint(io, 'bold', 'Still to be measured'),
+    ...table([head, ...rows], ['left', 'left', 'left']),
+  ];
+}
+
+function waitingText(ids: readonly string[]): string {
+  const more = ids.length - MOST_WAITING;
+  return more > 0 ? `${ids.slice(0, MOST_WAITING).join(', ')} and ${more} more` : ids.join(', ');
+}
+
+function rangePart(job: Job, session: Session, io: Io): string[] {
+  const { spread, env, price } = job;
+  if (!spread) return [];
+  const rows = spread.ranges.map((range): Row => {
+    const place = rangePlace(range);
+    const share = `${Math.round(range.share * 100)}%`;
+    return [rangeText(range), `${session.shown(place.file)}:${place.line + 1}`, share];
+  });
+  const [likely, low, high] = [price.total, spread.low, spread.high].map((t) => showTerm(t, env));
+  return [
+    paint(io, 'bold', 'Measure this before you price'),
+    ...table([['range', 'where', 'of the spread'], ...rows], ['left', 'left', 'right']),
+    `  price likely ${likely}; in eight of ten jobs alike ${low} to ${high}`,
+  ];
+}

@@ -1,0 +1,52 @@
+/** The comparison of a repair’s bricks: a ranked table, and under it what it has no room for. */
+import type { Candidate, Matching } from '../../engine/brickwork/matching';
+import type { Work } from '../../engine/brickwork/needs';
+import type { Env } from '../../engine/resolve/env';
+import {
+  bedText,
+  costText,
+  driftText,
+  largerText,
+  moreTexts,
+  nearText,
+  stoodText,
+} from '../../engine/views/match';
+import { type Io, paint } from '../io';
+import { table } from './table';
+import { wrapped } from './width';
+
+const WIDTH = 80;
+const HEAD = ['', 'differs by', 'bed joint', 'drift', 'cost'];
+
+/** Lines of the report, without a newline after the last. */
+export function matchReport(work: Work, env: Env, io: Io): string {
+  const matching = work.facts.matching!;
+  const rows = matching.candidates.map((one) => rowOf(one, env));
+  return [
+    `${paint(io, 'bold', work.title)} (${work.kind} ${work.name})`,
+    ...folded(`beside ${stoodText(matching, env)}`, 2),
+    ...table([HEAD, ...rows], ['left', 'left', 'left', 'right', 'right']),
+    ...matching.candidates.flatMap((one) => ['', ...underOf(one, matching, env, io)]),
+  ].join('\n');
+}
+
+function rowOf(one: Candidate, env: Env): string[] {
+  const name = `${one.rank} ${one.brick.name}${one.chosen ? ' *' : ''}`;
+  return [name, largerText(one, env), bedText(one, env), driftText(one, env), costText(one, env)];
+}
+
+function underOf(one: Candidate, { order }: Matching, env: Env, io: Io): string[] {
+  const bought = one.chosen ? ' (* this one is bought)' : '';
+  return [
+    `${paint(io, 'bold', `${one.rank} ${one.brick.title}`)}${bought}`,
+    ...(one.rank === 1 ? folded(`Ranked by ${order.join(', ')}.`, 2) : []),
+    ...(one.why ? folded(one.why, 2) : []),
+    ...[nearText(one, env), ...moreTexts(one, env)].flatMap((text) => folded(text, 2)),
+    '  To the client:',
+    ...one.honest.flatMap((said) => folded(said, 4)),
+  ];
+}
+
+function folded(text: string, indent: number): string[] {
+  return wrapped(text, WIDTH - indent).map((line) => `${' '.repeat(indent)}${line}`);
+}

@@ -1,0 +1,37 @@
+/** A coping of bricks on edge taken off and laid again. */
+import { missing, quotient, sum, type Term, up } from '../../../working/term';
+import { brickTerms } from '../../count';
+import { inMm } from '../../lengths';
+import { amountIn } from '../amounts';
+import type { MendingOf } from '../mending';
+import { underCoping } from '../mortar';
+import { recopeSaid } from '../says';
+import type { Site } from '../site';
+
+export const recope: MendingOf = (site) => {
+  const line = site.facts.line('recope');
+  if (!line) return undefined;
+  const length = inMm(line.term('length', 'Coping laid again'));
+  const each = eachOnEdge(site, line.origin);
+  const bricks = up('Bricks on edge', 'bricks', quotient('bricks on edge', 'bricks', length, each));
+  const mortar = site.masonry.brick.size && underCoping(bricks, site);
+  return {
+    down: bricks,
+    wanted: bricks,
+    mortar,
+    old: mortar,
+    figures: [{ key: 'recoped', term: bricks }],
+    tasks: [
+      amountIn('take-down', 'Taking off the coping', bricks),
+      amountIn('coping', 'Laying the coping again', bricks),
+    ],
+    says: recopeSaid(line, site.env),
+  };
+};
+
+function eachOnEdge({ masonry }: Site, origin: Term['origin']): Term {
+  if (!masonry.brick.size)
+    return missing('a brick on edge', 'mm', 'the brick is not known', origin);
+  const [, , height] = brickTerms(masonry);
+  return sum('a brick on edge', 'mm', [height!, masonry.jointTerms.perpend]);
+}

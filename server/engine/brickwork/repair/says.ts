@@ -1,0 +1,117 @@
+/** What is promised of a repair, in sentences. */
+import { exact } from '../../../../shared/exact';
+import { showNumber } from '../../../../shared/show';
+import type { Env, LineFacts } from '../../resolve/env';
+import { factsNamed } from '../../resolve/env';
+import { showTerm } from '../../views/show';
+import { fact } from '../../working/term';
+import { inUnit, unitNames } from '../lengths';
+import { amountSaid, lengthSaid, sizeSaid } from '../said';
+import type { Site } from './site';
+
+export function rebuiltSaid(line: LineFacts, site: Site): string[] {
+  const what = partSaid(line, site);
+  if (!what) return [];
+  const reused = site.facts.line('salvage') ? ', reusing the bricks that clean up' : '';
+  const match = site.facts.line('match') ? [`New bricks are ${site.match.title}.`] : [];
+  return [`Take down ${what}, and build it again${reused}.`, ...match];
+}
+
+function partSaid(line: LineFacts, site: Site): string {
+  const metres = (key: string) => amountSaid(line, key, (mm) => lengthSaid(mm, site.env));
+  const courses = coursesSaid(amountSaid(line, 'courses', whole));
+  const bricks = amountSaid(line, 'bricks', whole);
+  const of = site.pier ? 'the pier' : 'the wall';
+  if (bricks) return `${bricks === '1' ? 'a brick' : `${bricks} bricks`} of ${of}`;
+  const length = metres('length');
+  const height = metres('height');
+  if (site.pier) return topSaid(courses, height || length);
+  const high = courses ? `${courses} high` : height && `${height} high`;
+  const size = [length && `${length} long`, high].filter(Boolean).join(' and ');
+  return size && `a part of the wall ${size}`;
+}
+
+function topSaid(courses: string, height: string): string {
+  if (courses) return `the topmost ${courses} of the pier`;
+  return height && `the topmost ${height} of the pier`;
+}
+
+function coursesSaid(count: string): string {
+  if (!count) return '';
+  return count === '1' ? '1 course' : `${count} courses`;
+}
+
+function whole(n: number): string {
+  return showNumber(exact(n), 0);
+}
+
+export function recopeSaid(line: LineFacts, env: Env): string[] {
+  const coping = amountSaid(line, 'length', (mm) => lengthSaid(mm, env));
+  return coping ? [`Take off ${coping} of the coping and lay it again, bricks on edge.`] : [];
+}
+
+export function cutOutSaid(line: LineFacts): string[] {
+  const count = amountSaid(line, 'bricks', whole);
+  if (!count) return [];
+  return [
+    `Cut out and replace ${count === '1' ? '1 damaged brick' : `${count} single damaged bricks`}.`,
+  ];
+}
+
+export function repointSaid(line: LineFacts, env: Env): string[] {
+  const face = amountSaid(line, 'area', (m2) => areaSaid(m2, env));
+  const joints = amountSaid(line, 'joints', (mm) => lengthSaid(mm, env));
+  const depth = line.number('depth');
+  const deep = depth ? ` ${sizeSaid(depth, env)} deep` : '';
+  const where = face ? `over ${face} of the face` : joints && `${joints} of them`;
+  return where ? [`Rake out perished joints${deep} and repoint them, ${where}.`] : [];
+}
+
+function areaSaid(m2: number, env: Env): string {
+  const area = inUnit(fact('area', exact(m2), 'm2'), unitNames(env).area);
+  return showTerm(area, env).replaceAll('\u00a0', ' ');
+}
+
+export function rebedSaid(line: LineFacts, site: Site): string[] {
+  const length = amountSaid(line, 'length', (mm) => lengthSaid(mm, site.env));
+  const pieces = amountSaid(line, 'pieces', whole);
+  if (length) return [`Lift ${length} of the coping, clean it and bed it again.`];
+  if (!pieces) return [];
+  if (pieces === '1')
+    return [`Lift ${site.pier ? 'the cap' : 'a length of the coping'}, clean it and bed it again.`];
+  const what = site.pier ? 'caps' : 'pieces of the coping';
+  return [`Lift ${pieces} ${what}, clean them and bed them again.`];
+}
+
+export function replaceSaid(line: LineFacts, { env }: Site): string[] {
+  const pieces = amountSaid(line, 'pieces', whole);
+  const name = line.word('material');
+  const title = factsNamed(env, 'material', name)?.title ?? name;
+  if (!pieces) return [];
+  const old = pieces === '1' ? 'the old piece' : 'the old pieces';
+  return [`Take off ${old} and bed ${pieces} new: ${title}.`];
+}
+
+export function toothInSaid(line: LineFacts): string[] {
+  const courses = coursesSaid(amountSaid(line, 'courses', whole));
+  return courses
+    ? [
+        `Cut indents in the standing work for every second of ${courses}, and tooth the new work into them.`,
+      ]
+    : [];
+}
+
+export function stitchSaid(line: LineFacts, rule: LineFacts, env: Env): string[] {
+  const crack = amountSaid(line, 'length', (mm) => lengthSaid(mm, env));
+  const [long, apart] = [rule.number('length'), rule.number('apart')];
+  if (!crack || !long || !apart) return [];
+  return [
+    `Stitch ${crack} of crack with bars ${lengthSaid(long, env)} long, set in raked bed joints ${sizeSaid(apart, env)} apart.`,
+  ];
+}
+
+export function makeGoodSaid(line: LineFacts, env: Env): string[] {
+  const area = amountSaid(line, 'area', (m2) => areaSaid(m2, env));
+  const what = line.word('what').replace(/[.\s]+$/, '');
+  return area ? [`Make good ${area}: ${what}.`] : [];
+}

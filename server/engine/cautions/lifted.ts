@@ -1,0 +1,96 @@
+/** What is lifted by hand, and what each of it weighs: bricks, blocks, lintels, caps, copings, and what is taken down. */
+import { fromGeometry } from '../../../shared/exact';
+import { showNumber } from '../../../shared/show';
+import { sizeText } from '../brickwork/lengths';
+import { masonryOf } from '../brickwork/masonry';
+import type { BrickNeed, PieceNeed } from '../brickwork/needs';
+import { type BlockFacts, defaultLine, type Env, factsNamed } from '../resolve/env';
+import { type Gathered, lineIn, measured, type Standing } from './holding';
+import { massText } from './mass-text';
+
+export function lifted(standing: Standing, into: Gathered): void {
+  const { work, env } = standing;
+  for (const need of work.needs.bricks) brick(need, env, into);
+  for (const need of work.needs.pieces) piece(need, env, into);
+  lumps(standing, into);
+}
+
+function brick({ brick: name, origin }: BrickNeed, env: Env, into: Gathered): void {
+  const facts = factsNamed(env, 'brick', name);
+  const sides = facts?.line('size')?.sides('size');
+  const kg = facts && weighed(facts, sides, 'brick-density', env);
+  if (!facts || !sides || kg === undefined) return;
+  const why = () => `${oneOf(facts, name, sides, env)} is ${massText(env, kg)}`;
+  into.add('mass', { origin, amount: kg, why, goods: true });
+}
+
+/** One whose thickness no line gives may be any weight: it is told of too, and says so. */
+function piece({ material, origin, size }: PieceNeed, env: Env, into: Gathered): void {
+  const facts = factsNamed(env, 'material', material);
+  const own = facts?.line('size')?.sides('size');
+  const sides = size?.length === 3 ? size : (own ?? size);
+  if (!sides) return;
+  const kg = weighed(facts, sides, 'precast-density', env);
+  const why = () => {
+    const one = oneOf(facts, material, sides, env);
+    return kg === undefined ? `no line says how thick ${one} is` : `${one} is ${massText(env, kg)}`;
+  };
+  into.add('mass', { origin, amount: kg, why, goods: true });
+}
+
+/** `each cap 400 x 400 x 75 mm`, or by the title that a file gives it. */
+function oneOf(
+  facts: BlockFacts | undefined,
+  name: string,
+  sides: readonly number[],
+  env: Env,
+): string {
+  const titled = facts && facts.title !== facts.name;
+  const what = titled ? `one of “${facts.title}”,` : `each ${name}`;
+  return `${what} ${sizeText(env, sides)}${titled ? ',' : ''}`;
+}
+
+/** By what it is said to weigh, else by its sides and its density; kg. */
+function weighed(
+  facts: BlockFacts | undefined,
+  sides: readonly number[] | undefined,
+  density: 'brick-density' | 'precast-density',
+  env: Env,
+): number | undefined {
+  const said = measured(facts?.line('mass'), 'mass');
+  if (said !== undefined) return said;
+  const [length, width, height] = sides ?? [];
+  const heavy = measured(facts?.line('density') ?? defaultLine(env, density), 'density');
+  if (!length || !width || !height || heavy === undefined) return undefined;
+  return length * width * height * 1e-9 * heavy;
+}
+
+/** Brickwork that comes down: what it weighs in all, and how few bricks in their mortar are more than a limit. */
+function lumps({ work, facts, env }: Standing, into: Gathered): void {
+  const down = work.figures.find((f) => f.key === 'down')?.term.value.toNumber() ?? 0;
+  const each = down > 0 ? inItsMortar(facts, env) : undefined;
+  if (!each) return;
+  const all = each * down;
+  const why = (limit?: { readonly amount: number; readonly text: string }) =>
+    `what comes down is ${massText(env, all)} in all${limit ? fewest(each, limit) : ''}`;
+  const origin = lineIn(facts, ['rebuild']) ?? into.home;
+  into.add('lump', { origin, amount: all, why, saysLimit: true });
+}
+
+function fewest(each: number, limit: { readonly amount: number; readonly text: string }): string {
+  const bricks = Math.floor(limit.amount / each) + 1;
+  const shown = showNumber(fromGeometry(bricks), 0);
+  return `; ${shown} bricks in a lump with their mortar are more than ${limit.text}`;
+}
+
+/** A brick with half the joint all round, kg: brickwork is taken to be as dense as its bricks. */
+function inItsMortar(facts: BlockFacts, env: Env): number | undefined {
+  const { brick: of, jointTerms } = masonryOf(facts, env);
+  const density = of.facts?.line('density') ?? defaultLine(env, 'brick-density');
+  const heavy = measured(density, 'density');
+  if (!of.size || heavy === undefined) return undefined;
+  const { length, width, height } = of.size;
+  const joint = jointTerms.perpend.value.toNumber();
+  const bed = jointTerms.bed.value.toNumber();
+  return (length + joint) * (width + joint) * (height + bed) * 1e-9 * heavy;
+}

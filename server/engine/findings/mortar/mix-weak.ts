@@ -1,0 +1,170 @@
+/** A mix that is weaker than its place wants: the whole wall, or some of its courses. */
+import { listed } from '../../../../grammar/read/numbers';
+import { mixOf } from '../../brickwork/goods';
+import type { Work } from '../../brickwork/needs';
+import { classesIn, gradeOf, type MortarClass } from '../../mortar/classes';
+import { partsOf } from '../../mortar/parts';
+import { type Place, type Wanted, wantedIn } from '../../mortar/wanted';
+import { type BlockFacts, type Env, factsNamed, factsOf, type LineFacts } from '../../resolve/env';
+import { headOrigin, lineAfter, nameOrigin, type Remark, type RemarkWay, rewrite } from '../remark';
+
+const WORDS: Readonly<Record<Place, string>> = {
+  'free-standing': 'a wall that stands free',
+  retaining: 'a wall that holds back soil',
+  dpc: 'its damp course',
+  'below-dpc': 'its lowest courses, which have no damp course under them',
+  coping: 'the bricks on its top',
+};
+
+/** A piece of work is worked out anew when its lines change, or those of any mix or class. */
+const known = new WeakMap<Work, Remark[]>();
+
+/** Of each piece of work that is laid in a mix whose class is known. */
+export function mixWeak(works: readonly Work[], env: Env): Remark[] {
+  if (!classesIn(env).length) return [];
+  const all = works.flatMap((work) => {
+    const told = known.get(work) ?? weakIn(work, env);
+    known.set(work, told);
+    return told;
+  });
+  return together(all);
+}
+
+/** More places than these are not looked up one by one. */
+const MOST_PLACES = 10;
+
+/** What is the same of several pieces of work is told once, at the first; what is a warning, of each. */
+function together(all: readonly Remark[]): Remark[] {
+  const alike = new Map<string, Remark[]>();
+  const key = (remark: Remark, i: number) =>
+    remark.severity === 'information' ? remark.message : `${i}`;
+  for (const [i, remark] of all.entries()) {
+    const same = alike.get(key(remark, i));
+    if (same) same.push(remark);
+    else alike.set(key(remark, i), [remark]);
+  }
+  return [...alike.values()].map(([first, ...others]) => {
+    const also = others
+      .slice(0, MOST_PLACES)
+      .map(({ origin }) => ({ origin, message: 'Here too' }));
+    return also.length ? { ...first!, related: [...also, ...(first!.related ?? [])] } : first!;
+  });
+}
+
+function weakIn(work: Work, env: Env): Remark[] {
+  const facts = factsOf(work.block, env);
+  const mix = facts && mixOf(facts.orDefault('mix'), env, facts.origin);
+  const graded = mix?.facts && gradeOf(mix.facts, env);
+  if (!facts || !mix || !graded || !(graded.of || graded.sandier)) return [];
+  const strength = graded.of?.strength ?? 0;
+  const short = wantedIn(work, env).filter((w) => w.of.strength > strength);
+  const [whole, parts] = [short.filter(isWhole), short.filter((w) => !isWhole(w))];
+  const about = { work, facts, title: mix.title, of: graded.of, env };
+  return [
+    ...(whole[0] ? [wholeWeak(about, whole[0])] : []),
+    ...(parts.length ? [partsWeak(about, parts)] : []),
+  ];
+}
+
+/** Other places have an engineer to ask, or are a few courses that can be mixed for. */
+const isWhole = ({ place }: Wanted) => place === 'free-standing';
+
+interface About {
+  readonly work: Work;
+  readonly facts: BlockFacts;
+  readonly title: string;
+  readonly of: MortarClass | undefined;
+  readonly env: Env;
+}
+
+function classText(of: MortarClass | undefined): string {
+  return of ? named(of) : 'weaker than every class here';
+}
+
+function named(of: MortarClass): string {
+  return of.title === of.name ? of.name : `${of.name} (${of.title})`;
+}
+
+function wholeWeak(about: About, wanted: Wanted): Remark {
+  const { work, facts, title, of } = about;
+  const line = facts.line('mix');
+  const from = sourceText([wanted]);
+  const message = `${title} is ${classText(of)}, and ${WORDS[wanted.place]} wants ${named(wanted.of)}: a weaker one is washed and frozen out of the joints. Take a stronger mix, or keep it if the brick or old work asks for a soft one and the wall is well covered${from}.`;
+  return {
+    code: 'mix-weak',
+    severity: 'warning',
+    origin: line?.at('mix') ?? nameOrigin(work.block),
+    message,
+    related: relatedTo([wanted]),
+    ways: () => strongerMixes(about, wanted),
+  };
+}
+
+function partsWeak({ work, title, of }: About, wanted: readonly Wanted[]): Remark {
+  const places = wanted.map((w) => `${WORDS[w.place]} ${named(w.of)}`);
+  const message = `${title} is ${classText(of)}. Wanted are: for ${listed(places, 'and')}. Mix those courses’ mortar apart, with more cement; the amounts here count one mix for all. Soft old work may ask for less: ask whoever looks after it${sourceText(wanted)}.`;
+  return {
+    code: 'caution-mortar',
+    severity: 'information',
+    origin: nameOrigin(work.block),
+    message,
+    related: relatedTo(wanted),
+  };
+}
+
+function sourceText(wanted: readonly Wanted[]): string {
+  const sources = [...new Set(wanted.flatMap((w) => w.source))];
+  return sources.length ? ` (${listed(sources, 'and')})` : '';
+}
+
+function relatedTo(wanted: readonly Wanted[]): Remark['related'] {
+  const lines = wanted.map(({ line }) => ({
+    origin: line.origin,
+    message: 'What the library wants there',
+  }));
+  const classes = wanted.map(({ of }) => ({
+    origin: headOrigin(of.facts.block),
+    message: `${named(of)} in the library`,
+  }));
+  return [...lines, ...classes];
+}
+
+/** As many as anyone chooses among. */
+const MOST_WAYS = 3;
+
+/** Whether it is a mortar, laid at a joint, and the firm has a price for all that goes into it: others are no way out. */
+function isAtHand(mix: BlockFacts, env: Env): boolean {
+  const bought = (line: LineFacts) => line.values.price !== undefined;
+  if (!mix.line('joint')) return false;
+  if (mix.line('ready')) return mix.lines('ready').some(bought);
+  const doses = mix.lines('dose').map((line) => line.word('material'));
+  return [...partsOf(mix, env).map((p) => p.material), ...doses].every((material) => {
+    const facts = factsNamed(env, 'material', material);
+    return facts?.line('price') !== undefined || (facts?.lines('pack') ?? []).some(bought);
+  });
+}
+
+/** Mixes that are strong enough, the weakest of them first. */
+function strongerMixes({ work, facts, env }: About, wanted: Wanted): RemarkWay[] {
+  const line = facts.line('mix');
+  const mixes = env.book.names('mix').flatMap((name) => {
+    const mix = factsNamed(env, 'mix', name);
+    const of = mix && gradeOf(mix, env).of;
+    const fits = mix && of && of.strength >= wanted.of.strength && isAtHand(mix, env);
+    return fits ? [{ name, mix, of }] : [];
+  });
+  mixes.sort((a, b) => a.of.strength - b.of.strength);
+  return mixes.slice(0, MOST_WAYS).map(({ name, mix, of }, i) => ({
+    title: `Lay it in ${mix.title}, ${of.name}`,
+    preferred: i === 0,
+    edits: [
+      line
+        ? rewrite(line.at('mix'), name)
+        : lineAfter(work.block, headLine(facts), `  mix ${name}`),
+    ],
+  }));
+}
+
+function headLine(facts: BlockFacts): number {
+  return facts.heading.syntax.span.line;
+}

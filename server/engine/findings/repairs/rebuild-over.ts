@@ -1,0 +1,46 @@
+/** More built again than stands there. */
+import { lengthText } from '../../brickwork/lengths';
+import { coursesSaid } from '../../brickwork/repair/extent';
+import type { Site } from '../../brickwork/repair/site';
+import type { LineFacts } from '../../resolve/env';
+import type { Origin } from '../../working/term';
+import { type Remark, rewrite } from '../remark';
+
+/** Less than this is how it was measured, mm. */
+const MEASURED = 10;
+
+interface Over {
+  readonly origin: Origin;
+  readonly said: string;
+  readonly stands: string;
+  /** What may stand there instead. */
+  readonly text: string;
+}
+
+export function rebuildOver(site: Site): Remark | undefined {
+  const line = site.facts.line('rebuild');
+  const over = line && site.called ? (tooLong(line, site) ?? tooHigh(line, site)) : undefined;
+  if (!over) return undefined;
+  const { origin, said, stands, text } = over;
+  const counted = site.pier ? 'No more than stands is counted.' : 'It is counted as it is written.';
+  const message = `${said} are built again of ${site.called}, which is ${stands}. ${counted} Write what comes down.`;
+  const ways = [{ title: `All of it: ${text}`, edits: [rewrite(origin, text)] }];
+  return { code: 'rebuild-over', severity: 'warning', origin, message, ways };
+}
+
+function tooLong(line: LineFacts, { size, env, pier }: Site): Over | undefined {
+  const said = line.number('length');
+  if (pier || said === undefined || !size.length || said <= size.length + MEASURED)
+    return undefined;
+  const text = lengthText(env, size.length);
+  return { origin: line.at('length'), said: lengthText(env, said), stands: `${text} long`, text };
+}
+
+function tooHigh(line: LineFacts, site: Site): Over | undefined {
+  const { courses: stand } = site.size;
+  const key = ['courses', 'height', ...(site.pier ? ['length'] : [])].find((k) => line.values[k]);
+  const said = key && coursesSaid(line, site)?.value.toNumber();
+  if (!key || !said || !stand || said <= stand) return undefined;
+  const text = `${stand} courses`;
+  return { origin: line.at(key), said: `${said} courses`, stands: `${text} high`, text };
+}

@@ -1,0 +1,70 @@
+/** A working day, what of it goes on other things than the work, and how many of them the work takes. */
+
+import { inUnit } from '../brickwork/lengths';
+import { defaultTerm, type Env, LineFacts } from '../resolve/env';
+import { counted, difference, most, product, quotient, sum, type Term, up } from '../working/term';
+
+/** Hours of every day that are paid and lay nothing. */
+export interface Around {
+  readonly driving?: Term;
+  readonly setUp?: Term;
+  readonly clearUp?: Term;
+  /** All of them; nothing when there are none. */
+  readonly all?: Term;
+}
+
+/** A working day, as the firm has it. */
+export function dayOf(env: Env): Term {
+  const own = env.book.setting('labour', 'day');
+  if (own) return new LineFacts(own.block, own.line, env).term('hours', 'a day');
+  return defaultTerm(env, 'day', 'hours', 'a day');
+}
+
+export function aroundOf(env: Env): Around {
+  const driving = said(env, 'travel', 'time', 'Driving');
+  const setUp =
+    said(env, 'labour', 'set-up', 'Setting up') ?? byDefault(env, 'set-up', 'Setting up');
+  const clearUp =
+    said(env, 'labour', 'clear-up', 'Cleaning down') ?? byDefault(env, 'clear-up', 'Cleaning down');
+  const parts = [driving, setUp, clearUp].filter((t) => t !== undefined);
+  const all = parts.length ? sum('around the work, a day', 'h', parts) : undefined;
+  return { driving, setUp, clearUp, all };
+}
+
+function said(env: Env, kind: 'labour' | 'travel', key: string, label: string): Term | undefined {
+  const own = env.book.setting(kind, key);
+  const term = own && inUnit(new LineFacts(own.block, own.line, env).term('time', label), 'h');
+  return term && something(term);
+}
+
+function byDefault(env: Env, key: string, label: string): Term | undefined {
+  return something(inUnit(defaultTerm(env, key, 'time', label), 'h'));
+}
+
+/** A day without it says nothing of it. */
+function something(term: Term): Term | undefined {
+  return term.value.isZero() && !term.gaps.length && !term.ranged ? undefined : term;
+}
+
+/** Days on site, in the steps the firm charges: the work, by what is left of a day for it. */
+export function daysOf(hours: Term, day: Term, around: Around, env: Env): Term {
+  const own = env.book.setting('labour', 'part-day');
+  const step = own
+    ? new LineFacts(own.block, own.line, env).term('days', 'charged in steps of')
+    : defaultTerm(env, 'part-day', 'days', 'charged in steps of');
+  const days = quotient('days of work', 'days', hours, leftOf(day, around));
+  return up('days', 'days', days, `in steps of ${step.value.toFixed()} day`, step);
+}
+
+/** What a day leaves for the work; nothing, when it is all spent around it: then no number of days will do. */
+export function leftOf(day: Term, { all }: Around): Term {
+  if (!all) return day;
+  const left = difference('left of a day for the work', 'h', inUnit(day, 'h'), all);
+  return most('left of a day for the work', 'h', left, counted('none', 0, 'h'));
+}
+
+/** All hours that are paid: those of the work, and those around it on each of its days. */
+export function paidHours(hours: Term, days: Term, { all }: Around): Term {
+  if (!all) return hours;
+  return sum('Hours paid', 'h', [hours, product('around the work', 'h', [days, all])]);
+}

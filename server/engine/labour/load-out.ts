@@ -1,0 +1,16 @@
+/** Bricks that are bought, unloaded and stacked out where they are laid. */
+import type { Purchase } from '../price/buying';
+import type { Env } from '../resolve/env';
+import { quotient, sum, type Term } from '../working/term';
+import type { Gang } from './gang';
+import { byOne } from './output';
+
+/** By all of the gang together; nothing where no `load-out` line says how much one does, or nothing is bought. */
+export function loadingOut(purchases: readonly Purchase[], gang: Gang, env: Env): Term | undefined {
+  const bricks = purchases.filter((p) => p.kind === 'brick').map((p) => p.bought);
+  if (!bricks.length || !env.book.setting('output', 'load-out')) return undefined;
+  const amount = sum('bricks bought', 'bricks', bricks);
+  const alone = byOne('output', 'load-out', 'Loading out, by one', amount, env, gang);
+  const hands = gang.serving ? sum('hands', '', [gang.laying, gang.serving]) : gang.laying;
+  return alone && quotient('Loading out', 'h', alone, hands);
+}

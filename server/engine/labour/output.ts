@@ -1,0 +1,77 @@
+/** How long a gang takes over a task: what one who lays does in an hour, and what one who serves keeps going. */
+import { unitNamed } from '../../../shared/units';
+import { inUnit } from '../brickwork/lengths';
+import { type Env, LineFacts } from '../resolve/env';
+import { perTime } from '../resolve/per';
+import { missing, most, named, quotient, type Term } from '../working/term';
+import { type Gang, perNothing } from './gang';
+
+/**
+ * The gang's hours for an amount of a task: the amount, by what one bricklayer does in an hour, by how many lay. Where
+ * others serve them and a `serving` line says how much one of those keeps going, the slower of the two (common practice).
+ */
+export function taskHours(task: string, label: string, amount: Term, env: Env, gang: Gang): Term {
+  const laid = shared('output', task, `${label}, one bricklayer`, amount, env, gang);
+  if (!laid) return missing(label, 'h', `no output is given for ${task}`, amount.origin);
+  const laying = label === laid.label ? laid : named(label, laid);
+  if (!gang.serving) return laying;
+  const served = shared('serving', task, `${label}, one who serves`, amount, env, gang);
+  return served ? most(label, 'h', laid, served, 'the slower of laying and serving') : laying;
+}
+
+/** By all who do it. Nothing where no line says how much one does. */
+function shared(
+  kind: 'output' | 'serving',
+  task: string,
+  label: string,
+  amount: Term,
+  env: Env,
+  gang: Gang,
+): Term | undefined {
+  const alone = byOne(kind, task, label, amount, env, gang);
+  const hands = kind === 'output' ? gang.laying : gang.serving!;
+  if (!alone || hands.value.eq(1)) return alone;
+  return quotient(kind === 'output' ? 'laying' : 'serving', 'h', alone, hands);
+}
+
+/** By one alone; nothing where no line says how much that is. */
+export function byOne(
+  kind: 'output' | 'serving',
+  task: string,
+  label: string,
+  amount: Term,
+  env: Env,
+  gang: Gang,
+): Term | undefined {
+  const setting = env.book.setting(kind, task);
+  if (!setting) return undefined;
+  const line = new LineFacts(setting.block, setting.line, env);
+  const said = line.term(
+    'amount',
+    kind === 'output' ? `${task}, one bricklayer` : `${task}, served by one`,
+  );
+  const per = perTime(line.word('unit'));
+  if (!per) return perNothing(`the ${kind} of ${task}`, line, 'h');
+  if (!alike(said, amount))
+    return missing(
+      label,
+      'h',
+      `the ${kind} of ${task} is in ${said.unit}, but ${task} is reckoned in ${amount.unit}`,
+      line.at('amount'),
+    );
+  const output = per === 'day' ? quotient(`${task}, an hour`, said.unit, said, gang.day) : said;
+  return quotient(label, 'h', amount, anHour(output, amount.unit));
+}
+
+/** An output in the unit of what is laid, said as what it is: so much in an hour. */
+function anHour(output: Term, unit: string): Term {
+  const hourly = (term: Term, of: string) => (of ? { ...term, unit: `${of}/h` } : term);
+  const converted = inUnit(output, unit);
+  if (converted === output) return hourly(output, unit);
+  return { ...hourly(converted, unit), args: [hourly(output, output.unit)] };
+}
+
+/** Whether one can be divided by the other: an output in square metres says nothing of bricks. */
+function alike(a: Term, b: Term): boolean {
+  return !a.unit || !b.unit || unitNamed(a.unit)?.dimension === unitNamed(b.unit)?.dimension;
+}

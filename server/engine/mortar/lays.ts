@@ -1,0 +1,97 @@
+/** What a mix is laid as: bricks and hours, from which follow how fast it goes and what more of it would lay. */
+
+import { unitNamed } from '../../../shared/units';
+import { brickTerms } from '../brickwork/count';
+import { inUnit, unitNames } from '../brickwork/lengths';
+import { jointsIn, type Masonry } from '../brickwork/masonry';
+import type { Lays, TaskNeed } from '../brickwork/needs';
+import { defaultLine, defaultTerm } from '../resolve/env';
+import { counted, difference, product, quotient, sum, type Term } from '../working/term';
+
+/** Work of a wall or pier that takes no mortar of its own mix, or a mix of its own. */
+const NO_MORTAR: ReadonlySet<string> = new Set(['footing', 'core', 'centre', 'take-down', 'clean']);
+
+/** Of the mortar of a wall or pier: `litres` of it, as laid, are what the bricks take and the hours lay. */
+export function laidIn(
+  litres: Term,
+  bricks: readonly Term[],
+  tasks: readonly TaskNeed[],
+  masonry: Masonry,
+): Lays {
+  const laying = tasks.filter((t) => !NO_MORTAR.has(t.task)).map((t) => t.hours);
+  return {
+    litres,
+    bricks: sum('bricks laid in it', 'bricks', bricks),
+    hours: laying.length ? sum('hours of laying', 'h', laying) : undefined,
+    pointing: pointingOf(masonry),
+    joints: jointsOf(masonry),
+  };
+}
+
+/** All of several as one. What pointing takes is that of the first: it goes by the brick. */
+export function laysOf(all: readonly (Lays | undefined)[]): Lays | undefined {
+  const some = all.filter((lays) => lays !== undefined);
+  if (some.length < 2) return some[0];
+  const added = (label: string, of: (lays: Lays) => Term | undefined) => {
+    const terms = some.flatMap((lays) => of(lays) ?? []);
+    return terms.length ? sum(label, terms[0]!.unit, terms) : undefined;
+  };
+  return {
+    litres: sum(
+      'laid',
+      some[0]!.litres.unit,
+      some.map((lays) => lays.litres),
+    ),
+    bricks: added('bricks laid in it', (l) => l.bricks),
+    hours: added('hours of laying', (l) => l.hours),
+    pointing: some.find((l) => l.pointing)?.pointing,
+    joints: some.find((l) => l.joints)?.joints,
+  };
+}
+
+/** A square metre (or foot) of face of this brick pointed, raked as deep as the defaults have it. */
+function pointingOf(masonry: Masonry): Term | undefined {
+  const { env, brick } = masonry;
+  if (!brick.size || !jointsIn(masonry) || !defaultLine(env, 'rake-depth')) return undefined;
+  const times = defaultTerm(env, 'rake-depth', 'times', 'raked, in joints');
+  const raked = product('raked', 'mm', [times, masonry.jointTerms.bed]);
+  const deep = inUnit(raked, env.imperial ? 'ft' : 'm');
+  // A metre or foot wide and high, and so deep.
+  const volume = product('pointing of a square', env.imperial ? 'ft3' : 'm3', [
+    faceOfJoints(masonry),
+    deep,
+  ]);
+  return inUnit(volume, unitNames(env).volume);
+}
+
+/** How long the joints are of a square metre (or foot): to each brick of a stretcher face a bed and an upright joint. */
+function jointsOf(masonry: Masonry): Term | undefined {
+  if (!masonry.brick.size || !jointsIn(masonry)) return undefined;
+  const [length, , height, perpend, bed] = brickTerms(masonry) as [Term, Term, Term, Term, Term];
+  const along = sum('length and joint', 'mm', [length, perpend]);
+  const up = sum('height and joint', 'mm', [height, bed]);
+  const run = sum('joint to a brick', 'mm', [along, height]);
+  const over = product('room of a brick', 'mm', [along, up]);
+  const perMm = quotient('joint to the square', '', run, over);
+  const unit = masonry.env.imperial ? 'ft' : 'm';
+  const side = counted(`mm in a ${unit}`, unitNamed(unit)!.factor, '', { note: 'by definition' });
+  return product('joints of a square', unit, [perMm, side]);
+}
+
+/** The share of a stretcher face that is joint: what a brick leaves of the room it has with its joints. */
+function faceOfJoints(masonry: Masonry): Term {
+  const [length, , height, perpend, bed] = brickTerms(masonry) as [Term, Term, Term, Term, Term];
+  const face = product('face of a brick', '', [length, height]);
+  const module = product('with its joints', '', [
+    sum('length and joint', 'mm', [length, perpend]),
+    sum('height and joint', 'mm', [height, bed]),
+  ]);
+  return difference(
+    'share of the face that is joint',
+    '',
+    WHOLE,
+    quotient('bricks', '', face, module),
+  );
+}
+
+const WHOLE = counted('the whole face', 1, '', { note: 'one square metre or foot of it' });

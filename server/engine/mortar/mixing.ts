@@ -1,0 +1,117 @@
+/** Batches of a mix: none larger than the mixer takes, nor than the gang lays while it can still be worked. */
+import { exact } from '../../../shared/exact';
+import { mixWaste } from '../brickwork/goods';
+import { inUnit, unitNames } from '../brickwork/lengths';
+import { dampOf } from '../price/buying/material';
+import { defaultLine, type Env, factsNamed, LineFacts } from '../resolve/env';
+import {
+  counted,
+  difference,
+  least,
+  type Origin,
+  product,
+  quotient,
+  raised,
+  type Term,
+  up,
+} from '../working/term';
+import type { MixBatch } from './batch';
+import { laysOf } from './lays';
+
+/** One material in a whole batch. */
+export interface InBatch {
+  readonly material: string;
+  /** As it is measured out: loose volume, damp where it bulks; packs of a ready mix. */
+  readonly amount: Term;
+  /** The same dry, and where the mix names it; left out for packs. */
+  readonly dry?: Term;
+  readonly origin?: Origin;
+}
+
+export interface Mixing {
+  /** A whole batch, mixed. */
+  readonly size: Term;
+  readonly count: Term;
+  /** The last, which may be part-size. */
+  readonly last: Term;
+  /** What would be over if the last were mixed whole. */
+  readonly over: Term;
+  readonly materials: readonly InBatch[];
+}
+
+/** Nothing where no line says how much is mixed at once, nor how fast it goes. */
+export function mixingOf(mix: MixBatch, env: Env): Mixing | undefined {
+  const size = sizeOf(mix, env);
+  if (!size) return undefined;
+  const { title, wet } = mix;
+  const count = up(
+    `${title}, batches`,
+    'batches',
+    quotient('batches', 'batches', wet, size),
+    'the last part-size',
+  );
+  const before = difference('batches before the last', '', count, ONE);
+  const last = difference(
+    `${title}, the last batch`,
+    wet.unit,
+    wet,
+    product('before it', wet.unit, [before, size]),
+  );
+  const all = product('mixed in whole batches', wet.unit, [count, size]);
+  const over = difference(`${title}, over if the last batch is a whole one`, wet.unit, all, wet);
+  return { size, count, last, over, materials: materialsOf(mix, size, env) };
+}
+
+const ONE = counted('the last', exact(1), '', { note: 'it may be part-size' });
+
+function sizeOf(mix: MixBatch, env: Env): Term | undefined {
+  const label = `${mix.title}, a batch`;
+  const within = withinLife(mix, env);
+  const mixer = mixerOf(env);
+  if (!within || !mixer) return mixer ? { ...mixer, label } : within && { ...within, label };
+  return least(
+    label,
+    mix.wet.unit,
+    mixer,
+    within,
+    'no more than the mixer takes, nor than is laid within its working life',
+  );
+}
+
+/** The labour block’s, else the defaults’. */
+function mixerOf(env: Env): Term | undefined {
+  const own = env.book.setting('labour', 'mixer');
+  const line = own ? new LineFacts(own.block, own.line, env) : defaultLine(env, 'mixer');
+  return line && inUnit(line.term('volume', 'the mixer takes'), unitNames(env).volume);
+}
+
+/** What the gang lays of it while it can be worked; nothing where no hours are known for it. */
+function withinLife(mix: MixBatch, env: Env): Term | undefined {
+  const lays = laysOf(mix.needs.map((n) => n.lays));
+  const line = mix.facts?.line('life') ?? defaultLine(env, 'working-life');
+  if (!lays?.hours || !line) return undefined;
+  const unit = mix.wet.unit;
+  const used = raised('mixed for it', unit, lays.litres, mixWaste(mix.facts, env));
+  const rate = quotient('the gang lays in an hour', `${unit}/h`, used, lays.hours);
+  const life = inUnit(line.term('time', 'working life'), 'h');
+  return product('laid within its working life', unit, [rate, life]);
+}
+
+function materialsOf(mix: MixBatch, size: Term, env: Env): InBatch[] {
+  const ready = mix.ready ? mix.facts?.line('ready') : undefined;
+  if (ready) {
+    const unit = ready.word('pack');
+    const makes = inUnit(ready.term('yield', `a ${unit} makes`), size.unit);
+    return [
+      { material: unit, amount: quotient(`${mix.title}, ${unit}s in a batch`, unit, size, makes) },
+    ];
+  }
+  return mix.parts.map(({ material, volume, dose, origin }) => {
+    const facts = factsNamed(env, 'material', material);
+    const label = `${facts?.title ?? material}, in a batch`;
+    const over = product('for a batch', volume.unit, [volume, size]);
+    const dry = quotient(label, volume.unit, over, mix.wet);
+    const amount = dose ? dry : { ...dampOf(dry, facts), label };
+    return { material, amount, dry, origin };
+  });
+}

@@ -1,0 +1,92 @@
+/** What a mix is made of, in parts by volume, dry and loose: as its parts say, or as it is put into the mixer. */
+import { exact } from '../../../shared/exact';
+import { unitNames } from '../brickwork/lengths';
+import { type BlockFacts, type Env, factsNamed, type LineFacts } from '../resolve/env';
+import { fact, type Origin, product, quotient, sum, type Term } from '../working/term';
+import { loose, measureOf } from './measures';
+
+export interface MixPart {
+  readonly material: string;
+  readonly origin: Origin;
+  /** A plain number where the mix is given in parts, else a volume of one batch. */
+  readonly part: Term;
+}
+
+/** A list longer than any mix: what comes after is left out. */
+const MOST_PARTS = 30;
+
+export function partsOf(facts: BlockFacts | undefined, env: Env): readonly MixPart[] {
+  const parts = facts?.line('parts');
+  if (parts) return partsIn(parts);
+  const batch = facts?.line('batch');
+  return batch ? batchIn(batch, env) : [];
+}
+
+function partsIn(line: LineFacts): MixPart[] {
+  return listed(line, 'parts').map((values) => {
+    const { material, parts } = values;
+    const amount = parts?.kind === 'quantity' ? parts.low : exact(0);
+    const origin = { block: line.block, span: (parts ?? line.values.parts!).span };
+    const name = textOf(material);
+    return { material: name, origin, part: fact(`parts of ${name}`, amount, '', origin) };
+  });
+}
+
+function listed(line: LineFacts, key: string) {
+  const list = line.values[key];
+  return list?.kind === 'list' ? list.of.slice(0, MOST_PARTS) : [];
+}
+
+function textOf(value: LineFacts['values'][string]): string {
+  return value && 'text' in value ? value.text : '';
+}
+
+/** By the bag, the trowel, the weight: each turned into loose volume, what is damp counted dry. */
+function batchIn(line: LineFacts, env: Env): MixPart[] {
+  return listed(line, 'batch').map((values) => {
+    const name = textOf(values.material);
+    const facts = factsNamed(env, 'material', name);
+    const said = values.amount ?? values.count;
+    const origin = { block: line.block, span: (said ?? line.values.batch!).span };
+    const amount = said?.kind === 'quantity' ? said.low : exact(0);
+    const unit = said?.kind === 'quantity' ? said.unit : undefined;
+    const wet = unit
+      ? loose(fact(name, amount, unit.name, origin), facts, name, env, origin)
+      : measured(
+          name,
+          fact(`${textOf(values.countOf)} of ${name}`, amount, '', origin),
+          textOf(values.countOf),
+          env,
+          origin,
+        );
+    return {
+      material: name,
+      origin,
+      part: byVolume(unit?.dimension === 'mass') ? dry(wet, facts) : wet,
+    };
+  });
+}
+
+function byVolume(byWeight: boolean): boolean {
+  return !byWeight;
+}
+
+function measured(name: string, count: Term, measure: string, env: Env, at: Origin): Term {
+  const holds = measureOf(measure, name, env, at);
+  return product(`${name}, in a batch`, unitNames(env).volume, [count, holds]);
+}
+
+/** What is measured damp holds less than it seems: so much of it is the room that damp takes up. */
+function dry(volume: Term, facts: BlockFacts | undefined): Term {
+  const line = facts?.line('bulking');
+  if (!line) return volume;
+  const more = sum('dry and bulked', '%', [HUNDRED, line.term('share', 'bulking', '%')]);
+  return quotient(
+    `${facts!.title}, dry`,
+    volume.unit,
+    product('', volume.unit, [volume, HUNDRED]),
+    more,
+  );
+}
+
+const HUNDRED = fact('all of it dry', 100, '%');

@@ -1,0 +1,36 @@
+/** Amounts and money that a file gives as ranges. */
+import type { MoneyValue, QuantityValue, ReadLine } from '../../../grammar/read/values';
+import { rangeKey } from '../resolve/env';
+import type { Origin } from '../working/term';
+import type { SourceBlock } from '../workspace/source';
+
+/** One range, where it stands. */
+export interface Ranged {
+  readonly value: QuantityValue | MoneyValue;
+  /** What it is known by: {@link rangeKey}. */
+  readonly key: object;
+  readonly line: ReadLine;
+  readonly origin: Origin;
+}
+
+const found = new WeakMap<SourceBlock, readonly Ranged[]>();
+
+/** Those of a block, in the order they stand. A block’s text never changes, so they are looked for once. */
+export function rangesIn(block: SourceBlock): readonly Ranged[] {
+  let known = found.get(block);
+  if (!known) {
+    const heading = block.read.heading;
+    known = heading ? inLine(heading, block) : [];
+    found.set(block, known);
+  }
+  return known;
+}
+
+function inLine(line: ReadLine, block: SourceBlock): Ranged[] {
+  const own = Object.values(line.values).flatMap((value) =>
+    (value?.kind === 'quantity' || value?.kind === 'money') && value.high
+      ? [{ value, key: rangeKey(block, value), line, origin: { block, span: value.span } }]
+      : [],
+  );
+  return [...own, ...line.body.flatMap((inner) => inLine(inner, block))];
+}

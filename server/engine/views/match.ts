@@ -1,0 +1,114 @@
+/** A comparison of bricks in a reader’s words: one line a candidate, and the lines under it. */
+import { lengthText, sizeText } from '../brickwork/lengths';
+import type { Candidate, Matching } from '../brickwork/matching';
+import { SIDES } from '../brickwork/matching/types';
+import type { Env } from '../resolve/env';
+import type { Term } from '../working/term';
+import type { Job } from '../workspace/job';
+import { showTerm } from './show';
+
+/** What is compared with, and how it is known. */
+export function stoodText({ stood }: Matching, env: Env): string {
+  const { size, course } = stood;
+  if (!size) return 'what stands is not known: a brick line says it, or a measured line';
+  const sides = sizeText(
+    env,
+    SIDES.map((side) => size[side].value.toNumber()),
+  );
+  const how = stood.measured ? measuredText(stood.sample) : `${stood.title}, its work size`;
+  const gauge = stood.gauged ? 'measured' : 'not measured, at its usual joint';
+  const high = course && `courses of ${lengthText(env, course.value.toNumber())}, ${gauge}`;
+  return [`${sides} (${how})`, ...(high ? [high] : [])].join('; ');
+}
+
+function measuredText(sample: Term | undefined): string {
+  if (!sample || sample.value.isZero()) return 'measured';
+  const count = sample.value.toFixed();
+  return `measured, the mean of ${count === '1' ? 'one brick' : `${count} bricks`}`;
+}
+
+/** “+1, +0.5, −1 mm”. */
+export function largerText({ larger }: Candidate, env: Env): string {
+  if (!larger) return 'not known';
+  const off = (mm: number) => {
+    const text = lengthText(env, Math.abs(mm));
+    const bare = text.slice(0, text.lastIndexOf(' '));
+    return bare === '0' ? bare : `${mm < 0 ? '−' : '+'}${bare}`;
+  };
+  const sides = SIDES.map((side) => off(larger[side].value.toNumber()));
+  return `${sides.join(', ')} ${env.imperial ? 'in' : 'mm'}`;
+}
+
+/** “within T2”, “out of T1: length by 8 mm”. */
+export function nearText({ near }: Candidate, env: Env): string {
+  if (!near) return 'no class known';
+  if (!near.out) return `within ${near.title}`;
+  const by = lengthText(env, Math.abs(near.out.term.value.toNumber()));
+  return `out of ${near.title}: ${near.out.side} by ${by}`;
+}
+
+export function bedText({ bed }: Candidate, env: Env): string {
+  if (!bed) return 'not known';
+  const mm = bed.joint.value.toNumber();
+  if (mm <= 0) return 'none, too high';
+  return `${lengthText(env, mm)}${bed.accepted ? '' : ', not accepted'}`;
+}
+
+export function driftText({ bed }: Candidate, env: Env): string {
+  const mm = bed?.drift?.term.value.toNumber();
+  if (mm === undefined) return '';
+  return `${mm < 0 ? '−' : ''}${lengthText(env, Math.abs(mm))}`;
+}
+
+export function costText({ buy }: Candidate, env: Env): string {
+  return buy.cost.gaps.length ? 'not known' : showTerm(buy.cost, env);
+}
+
+/** What stands in no column: upright joints, the ends of the tolerance, what is bought and left. */
+export function moreTexts(one: Candidate, env: Env): string[] {
+  const { perpend, bed, buy, brick, waste } = one;
+  const mm = (term: Term) => lengthText(env, term.value.toNumber());
+  const within = bed?.within;
+  const upright = perpend && `upright joints of ${mm(perpend.joint)} keep the bond`;
+  const wide =
+    perpend && !perpend.accepted
+      ? 'no upright joint that anyone would accept keeps the bond'
+      : upright;
+  return [
+    ...(wide ? [`${wide}${creepText(perpend?.creep, env)}`] : []),
+    ...(within
+      ? [
+          `bed joints of ${mm(within.least)} to ${mm(within.most)} within its tolerance (${within.tolerance.name})`,
+        ]
+      : []),
+    `${showTerm(buy.bought, env)} to buy, ${showTerm(buy.left, env)} left over; frog ${showTerm(brick.frog, env)}, waste ${showTerm(waste, env)}`,
+  ];
+}
+
+function creepText(creep: Term | undefined, env: Env): string {
+  const mm = creep?.value.toNumber() ?? 0;
+  const by = lengthText(env, Math.abs(mm));
+  return by.startsWith('0 ')
+    ? ''
+    : `; at its usual joint it runs ${by} ${mm > 0 ? 'long' : 'short'}`;
+}
+
+/** Over the name of a brick: how it compares in each repair that it might be bought for. */
+export function comparedIn(name: string, job: Job): string[] {
+  return job.works.flatMap((work) => {
+    const { matching } = work.facts;
+    const one = matching?.candidates.find(({ brick }) => brick.name === name);
+    return one && matching ? [oneLine(one, matching, work.name, job.env)] : [];
+  });
+}
+
+function oneLine(one: Candidate, { candidates, order }: Matching, where: string, env: Env): string {
+  const parts = [
+    `${largerText(one, env)} (${nearText(one, env)})`,
+    `bed joints ${bedText(one, env)}`,
+    ...(driftText(one, env) ? [`drift ${driftText(one, env)} at its usual bed`] : []),
+    `cost ${costText(one, env)}`,
+  ];
+  const rank = `${one.rank} of ${candidates.length} by ${order.join(', ')}`;
+  return `In ${where} ${rank}: ${parts.join(' · ')}. ${one.why ?? ''}`.trim();
+}

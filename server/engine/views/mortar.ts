@@ -1,0 +1,27 @@
+/** A mix of a job in a line of words: how much of it, in what batches, and what is left over. */
+import { mortarIn } from '../mortar/figures';
+import type { Term } from '../working/term';
+import type { Job } from '../workspace/job';
+import { showTerm } from './show';
+
+/** Nothing for a mix that no work of the job is laid in. */
+export function mixSummary(name: string | undefined, job: Job): string | undefined {
+  if (!job.isJob) return undefined;
+  const found = mortarIn(job.price, job.env).find(({ mix }) => mix.name === name);
+  if (!found || found.mix.wet.value.isZero()) return undefined;
+  const show = (term: Term) => showTerm(term, job.env);
+  const { mixing, left } = found;
+  const batches = mixing ? [`${show(mixing.count)} of ${show(mixing.size)}`] : [];
+  const bricks = left?.bricks ? [`what is left lays ${show(left.bricks)}`] : [];
+  return [show(found.mix.wet), ...batches, ...bricks].join(' · ');
+}
+
+/** How far each other yield model lies from the one that a mix of the job is reckoned by. */
+export function yieldsBeside(name: string, job: Job): readonly string[] {
+  if (!job.isJob) return [];
+  return (
+    mortarIn(job.price, job.env)
+      .find(({ mix }) => mix.name === name)
+      ?.mix.wet.detail?.() ?? []
+  );
+}

@@ -1,0 +1,76 @@
+/** The timetable of a job: its tasks in the order they are done, in the firm’s day. */
+import type { Work } from '../brickwork/needs';
+import { placeOf, raises } from '../labour/order';
+import { type Break, type Chunk, type Day, type DayPlan, timetable } from '../labour/timetable';
+import { LineFacts } from '../resolve/env';
+import type { Term } from '../working/term';
+import type { Job } from '../workspace/job';
+
+/** @param start minutes from midnight; without it, the firm’s `start` line, else the defaults’ */
+export function timetableOf(job: Job, start?: number): Day[] {
+  return timetable(chunksOf(job), planOf(job, start));
+}
+
+function chunksOf(job: Job): Chunk[] {
+  const { loading } = job.price;
+  const first = loading
+    ? [{ work: '', label: 'Loading out', hours: loading.value.toNumber() }]
+    : [];
+  return [...first, ...job.works.flatMap(chunksOfWork)];
+}
+
+/** Work that takes several days for its height is built up in as many lifts. */
+function chunksOfWork(work: Work): Chunk[] {
+  const { tasks, leastDays } = work.needs;
+  const lifts = Math.max(1, leastDays?.value.toNumber() ?? 1);
+  const name = work.title || work.name;
+  return tasks
+    .slice()
+    .sort((a, b) => placeOf(a.task) - placeOf(b.task))
+    .flatMap(({ task, hours }) => {
+      const all = { work: name, label: hours.label, hours: hours.value.toNumber() };
+      if (lifts === 1 || !raises(task)) return [all];
+      return Array.from({ length: lifts }, (_, i) => ({
+        ...all,
+        label: `${all.label}, lift ${i + 1} of ${lifts}`,
+        hours: all.hours / lifts,
+        lift: true,
+      }));
+    });
+}
+
+function planOf({ env, price }: Job, start: number | undefined): DayPlan {
+  const { driving, setUp, clearUp } = price.around;
+  const part = (term: Term | undefined, label: string) =>
+    term ? [{ label, hours: term.value.toNumber() }] : [];
+  const half = driving ? driving.value.toNumber() / 2 : 0;
+  const drive = half ? [{ label: 'Driving', hours: half }] : [];
+  return {
+    start: start ?? startOf(env),
+    hours: price.gang.day.value.toNumber(),
+    before: [...drive, ...part(setUp, 'Setting up')],
+    after: [...part(clearUp, 'Cleaning down'), ...drive],
+    breaks: breaksOf(env),
+  };
+}
+
+function startOf({ book }: Job['env']): number {
+  const said = book.setting('labour', 'start') ?? book.setting('defaults', 'start');
+  const at = said?.line.values.at;
+  return at?.kind === 'clock' ? at.minutes : 0;
+}
+
+function breaksOf(env: Job['env']): Break[] {
+  return env.book.settings('labour', 'break').flatMap(({ line, block }) => {
+    const at = line.values.at;
+    const hours = new LineFacts(block, line, env).number('time');
+    return at?.kind === 'clock' && hours ? [{ at: at.minutes, minutes: hours * 60 }] : [];
+  });
+}
+
+/** `08:30`, to the nearest minute. */
+export function clockText(minutes: number): string {
+  const all = Math.round(minutes);
+  const two = (n: number) => String(n).padStart(2, '0');
+  return `${two(Math.floor(all / 60))}:${two(all % 60)}`;
+}
