@@ -60,7 +60,7 @@ describe('incomplete', () => {
     for (const size of ['? x 225 mm', '450 x ? mm', '450 mm x ?', '? x ?', '?']) {
       const text = `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 1790 mm\n  height 4 courses\n  footing ${size}\n`;
       const { findings } = jobOf(text, { 'firm.perp': FIRM });
-      const told = findings.filter((f) => f.place.line === 7);
+      const told = findings.filter((f) => f.place.line === 7 && !f.code.startsWith('caution-'));
       expect(told.map((f) => f.code)).toEqual(['incomplete']);
       expect(told[0]!.message).toContain('footing is still to be measured');
     }

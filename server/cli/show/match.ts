@@ -41,7 +41,7 @@ function underOf(one: Candidate, { order }: Matching, env: Env, io: Io): string[
     `${paint(io, 'bold', `${one.rank} ${one.brick.title}`)}${bought}`,
     ...(one.rank === 1 ? folded(`Ranked by ${order.join(', ')}.`, 2) : []),
     ...(one.why ? folded(one.why, 2) : []),
-    ...[nearText(one, env), ...moreTexts(one, env)].flatMap((text) => folded(text, 2)),
+    ...[`size ${nearText(one, env)}`, ...moreTexts(one, env)].flatMap((text) => folded(text, 2)),
     '  To the client:',
     ...one.honest.flatMap((said) => folded(said, 4)),
   ];

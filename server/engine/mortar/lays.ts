@@ -1,12 +1,11 @@
 /** What a mix is laid as: bricks and hours, from which follow how fast it goes and what more of it would lay. */
 
-import { unitNamed } from '../../../shared/units';
 import { brickTerms } from '../brickwork/count';
 import { inUnit, unitNames } from '../brickwork/lengths';
 import { jointsIn, type Masonry } from '../brickwork/masonry';
 import type { Lays, TaskNeed } from '../brickwork/needs';
 import { defaultLine, defaultTerm } from '../resolve/env';
-import { counted, difference, product, quotient, sum, type Term } from '../working/term';
+import { difference, product, quotient, sum, type Term } from '../working/term';
 
 /** Work of a wall or pier that takes no mortar of its own mix, or a mix of its own. */
 const NO_MORTAR: ReadonlySet<string> = new Set(['footing', 'core', 'centre', 'take-down', 'clean']);
@@ -67,31 +66,25 @@ function pointingOf(masonry: Masonry): Term | undefined {
 /** How long the joints are of a square metre (or foot): to each brick of a stretcher face a bed and an upright joint. */
 function jointsOf(masonry: Masonry): Term | undefined {
   if (!masonry.brick.size || !jointsIn(masonry)) return undefined;
-  const [length, , height, perpend, bed] = brickTerms(masonry) as [Term, Term, Term, Term, Term];
-  const along = sum('length and joint', 'mm', [length, perpend]);
-  const up = sum('height and joint', 'mm', [height, bed]);
-  const run = sum('joint to a brick', 'mm', [along, height]);
-  const over = product('room of a brick', 'mm', [along, up]);
-  const perMm = quotient('joint to the square', '', run, over);
+  const { along, up, height } = roomOf(masonry);
   const unit = masonry.env.imperial ? 'ft' : 'm';
-  const side = counted(`mm in a ${unit}`, unitNamed(unit)!.factor, '', { note: 'by definition' });
-  return product('joints of a square', unit, [perMm, side]);
+  const run = sum('joint to a brick', unit, [inUnit(along, unit), inUnit(height, unit)]);
+  const room = product('face with joints', `${unit}2`, [inUnit(along, unit), inUnit(up, unit)]);
+  return quotient('joints of a square', unit, run, room);
 }
 
 /** The share of a stretcher face that is joint: what a brick leaves of the room it has with its joints. */
 function faceOfJoints(masonry: Masonry): Term {
-  const [length, , height, perpend, bed] = brickTerms(masonry) as [Term, Term, Term, Term, Term];
+  const { along, up, length, height } = roomOf(masonry);
   const face = product('face of a brick', '', [length, height]);
-  const module = product('with its joints', '', [
-    sum('length and joint', 'mm', [length, perpend]),
-    sum('height and joint', 'mm', [height, bed]),
-  ]);
-  return difference(
-    'share of the face that is joint',
-    '',
-    WHOLE,
-    quotient('bricks', '', face, module),
-  );
+  const room = product('face with joints', '', [along, up]);
+  const joint = difference('joint beside and under it', '', room, face);
+  return quotient('share of the face that is joint', '', joint, room);
 }
 
-const WHOLE = counted('the whole face', 1, '', { note: 'one square metre or foot of it' });
+/** A brick of a stretcher face, and with a joint beside and under it. */
+function roomOf(masonry: Masonry) {
+  const [length, , height, perpend, bed] = brickTerms(masonry) as [Term, Term, Term, Term, Term];
+  const along = sum('length and joint', 'mm', [length, perpend]);
+  return { length, height, along, up: sum('height and joint', 'mm', [height, bed]) };
+}

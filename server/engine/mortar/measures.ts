@@ -4,7 +4,7 @@ import { inUnit, unitNames } from '../brickwork/lengths';
 import { densityOf } from '../price/buying/material';
 import type { Setting } from '../resolve/book';
 import { type BlockFacts, type Env, factsNamed, LineFacts } from '../resolve/env';
-import { missing, type Origin, quotient, type Term } from '../working/term';
+import { missing, type Origin, product, quotient, raised, type Term } from '../working/term';
 
 /** What a material may be measured by: the packs it comes in, and the measures that there are. */
 export function measuresFor(material: string, env: Env): string[] {
@@ -58,7 +58,7 @@ function packCalled(said: string, facts: BlockFacts | undefined): LineFacts | un
   }, undefined);
 }
 
-/** An amount of a material as loose volume, in the reader’s unit. */
+/** An amount of a material as loose volume, dry, in the reader’s unit: by weight, or as it is measured out. */
 export function loose(
   amount: Term,
   facts: BlockFacts | undefined,
@@ -67,10 +67,21 @@ export function loose(
   at: Origin,
 ): Term {
   const unit = unitNames(env).volume;
-  if (unitNamed(amount.unit)?.dimension !== 'mass') return inUnit(amount, unit);
+  if (unitNamed(amount.unit)?.dimension !== 'mass') return dry(inUnit(amount, unit), facts);
   const [mass, cubic, density] = env.imperial
     ? (['lb', 'ft3', 'lb/ft3'] as const)
     : (['kg', 'm3', 'kg/m3'] as const);
   const over = densityOf(facts?.title ?? material, facts, at, density);
   return inUnit(quotient(amount.label, cubic, inUnit(amount, mass), over), unit);
+}
+
+/** What is measured damp holds less than it seems, by as much as that much dry would take up more. */
+function dry(volume: Term, facts: BlockFacts | undefined): Term {
+  const line = facts?.line('bulking');
+  if (!line) return volume;
+  const { title } = facts!;
+  const bulking = line.term('share', 'bulking', '%');
+  const bulked = raised(`as much ${title} dry, bulked`, volume.unit, volume, bulking);
+  const square = product('measured, by itself', volume.unit, [volume, volume]);
+  return quotient(`${title}, dry`, volume.unit, square, bulked);
 }

@@ -1,11 +1,9 @@
 /** Batches of a mix: none larger than the mixer takes, nor than the gang lays while it can still be worked. */
-import { exact } from '../../../shared/exact';
 import { mixWaste } from '../brickwork/goods';
 import { inUnit, unitNames } from '../brickwork/lengths';
 import { dampOf } from '../price/buying/material';
 import { defaultLine, type Env, factsNamed, LineFacts } from '../resolve/env';
 import {
-  counted,
   difference,
   least,
   type Origin,
@@ -50,19 +48,11 @@ export function mixingOf(mix: MixBatch, env: Env): Mixing | undefined {
     quotient('batches', 'batches', wet, size),
     'the last part-size',
   );
-  const before = difference('batches before the last', '', count, ONE);
-  const last = difference(
-    `${title}, the last batch`,
-    wet.unit,
-    wet,
-    product('before it', wet.unit, [before, size]),
-  );
   const all = product('mixed in whole batches', wet.unit, [count, size]);
   const over = difference(`${title}, over if the last batch is a whole one`, wet.unit, all, wet);
+  const last = difference(`${title}, the last batch`, wet.unit, size, over);
   return { size, count, last, over, materials: materialsOf(mix, size, env) };
 }
-
-const ONE = counted('the last', exact(1), '', { note: 'it may be part-size' });
 
 function sizeOf(mix: MixBatch, env: Env): Term | undefined {
   const label = `${mix.title}, a batch`;

@@ -2,7 +2,7 @@
 import { exact } from '../../../shared/exact';
 import { unitNames } from '../brickwork/lengths';
 import { type BlockFacts, type Env, factsNamed, type LineFacts } from '../resolve/env';
-import { fact, type Origin, product, quotient, sum, type Term } from '../working/term';
+import { fact, type Origin, product, type Term } from '../working/term';
 import { loose, measureOf } from './measures';
 
 export interface MixPart {
@@ -41,52 +41,23 @@ function textOf(value: LineFacts['values'][string]): string {
   return value && 'text' in value ? value.text : '';
 }
 
-/** By the bag, the trowel, the weight: each turned into loose volume, what is damp counted dry. */
+/** By the bag, the trowel, the weight: each turned into loose volume, dry. */
 function batchIn(line: LineFacts, env: Env): MixPart[] {
   return listed(line, 'batch').map((values) => {
     const name = textOf(values.material);
-    const facts = factsNamed(env, 'material', name);
     const said = values.amount ?? values.count;
     const origin = { block: line.block, span: (said ?? line.values.batch!).span };
     const amount = said?.kind === 'quantity' ? said.low : exact(0);
     const unit = said?.kind === 'quantity' ? said.unit : undefined;
-    const wet = unit
+    const facts = factsNamed(env, 'material', name);
+    const part = unit
       ? loose(fact(name, amount, unit.name, origin), facts, name, env, origin)
-      : measured(
-          name,
-          fact(`${textOf(values.countOf)} of ${name}`, amount, '', origin),
-          textOf(values.countOf),
-          env,
-          origin,
-        );
-    return {
-      material: name,
-      origin,
-      part: byVolume(unit?.dimension === 'mass') ? dry(wet, facts) : wet,
-    };
+      : measured(name, fact(name, amount, '', origin), textOf(values.countOf), env, origin);
+    return { material: name, origin, part };
   });
-}
-
-function byVolume(byWeight: boolean): boolean {
-  return !byWeight;
 }
 
 function measured(name: string, count: Term, measure: string, env: Env, at: Origin): Term {
   const holds = measureOf(measure, name, env, at);
   return product(`${name}, in a batch`, unitNames(env).volume, [count, holds]);
 }
-
-/** What is measured damp holds less than it seems: so much of it is the room that damp takes up. */
-function dry(volume: Term, facts: BlockFacts | undefined): Term {
-  const line = facts?.line('bulking');
-  if (!line) return volume;
-  const more = sum('dry and bulked', '%', [HUNDRED, line.term('share', 'bulking', '%')]);
-  return quotient(
-    `${facts!.title}, dry`,
-    volume.unit,
-    product('', volume.unit, [volume, HUNDRED]),
-    more,
-  );
-}
-
-const HUNDRED = fact('all of it dry', 100, '%');

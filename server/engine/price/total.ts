@@ -1,6 +1,6 @@
 /** From all that the work takes to what the client pays. Each step is a term, so each can show its working. */
 
-import { exact } from '../../../shared/exact';
+import { exact, roundTo } from '../../../shared/exact';
 import { unitNamed } from '../../../shared/units';
 import { inUnit } from '../brickwork/lengths';
 import type { Figure, Needs, WasteNeed } from '../brickwork/needs';
@@ -21,7 +21,6 @@ import {
   named,
   nearest,
   product,
-  quotient,
   share,
   sum,
   type Term,
@@ -126,10 +125,12 @@ export function priceOf(needs: readonly Needs[], env: Env, lost: readonly Gap[] 
 
 /** What part of all that the job costs is the time of those who do it. */
 function timeShare(labour: Term, cost: Term): Term {
-  const whole = counted('all of it', 100, '%', { note: 'a hundred in the hundred' });
-  const tenth = counted('a tenth', exact('0.1'), '%', { note: 'nearer than anyone reads it' });
-  const share = product('labour, in hundredths', '%', [labour, whole]);
-  return nearest('Time, of the cost', '%', quotient('time', '%', share, cost), tenth);
+  const percent = cost.value.isZero() ? exact(0) : labour.value.div(cost.value).mul(100);
+  return counted('Time, of the cost', roundTo(percent, 1), '%', {
+    args: [labour, cost],
+    note: 'labour in a hundred of the cost, to a tenth',
+    again: ([of, all]) => (all ? (100 * of!) / all : 0),
+  });
 }
 
 /** However few the hours, green work goes up no faster than a lift a day. */

@@ -67,7 +67,7 @@ export function costText({ buy }: Candidate, env: Env): string {
 /** What stands in no column: upright joints, the ends of the tolerance, what is bought and left. */
 export function moreTexts(one: Candidate, env: Env): string[] {
   const { perpend, bed, buy, brick, waste } = one;
-  const mm = (term: Term) => lengthText(env, term.value.toNumber());
+  const mm = (term: Term) => lengthText(env, Math.max(0, term.value.toNumber()));
   const within = bed?.within;
   const upright = perpend && `upright joints of ${mm(perpend.joint)} keep the bond`;
   const wide =
@@ -90,7 +90,7 @@ function creepText(creep: Term | undefined, env: Env): string {
   const by = lengthText(env, Math.abs(mm));
   return by.startsWith('0 ')
     ? ''
-    : `; at its usual joint it runs ${by} ${mm > 0 ? 'long' : 'short'}`;
+    : `; at its usual joint it runs ${by} ${mm > 0 ? 'long' : 'short'} over its length`;
 }
 
 /** Over the name of a brick: how it compares in each repair that it might be bought for. */

@@ -180,6 +180,16 @@ describe('sand that bulks by a quarter', () => {
     expect(amountOf(job, 'mix.trial.damp-sand') / amountOf(job, 'mix.trial.opc')).toBeCloseTo(4, 9);
   });
 
+  test('a bag of it is sold by weight, and holds what it holds', () => {
+    const job = trial(
+      1000,
+      'batch 10 l opc, 2 bags damp-sand',
+      OPC + load(`${DAMP}  pack 25 kg bag at £3\n`),
+    );
+    const ratio = amountOf(job, 'mix.trial.damp-sand') / amountOf(job, 'mix.trial.opc');
+    expect(ratio).toBeCloseTo((2 * 25) / 1.6 / 10, 9);
+  });
+
   test('a batch is told in what is measured out', () => {
     const job = trial(
       1000,

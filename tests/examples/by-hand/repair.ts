@@ -83,6 +83,17 @@ export function repair(): Record<string, number> {
     'frost.waste': waste().loose,
     'frost.waste-mass': waste().mass,
     'frost.hours': hours(),
+    'frost.match.weathered-multi.joint': GAUGE - 65,
+    // Laid at the 10 mm of its mix.
+    'frost.match.weathered-multi.drift': 9 * (65 + 10 - GAUGE),
+    // Sold singly, 5% turned away.
+    'frost.match.weathered-multi.cost': cents(up(SHORT * 1.05) * 1.1),
+    'frost.match.weathered-multi.left': 0,
+    'frost.match.harwick-antique.joint': GAUGE - 67,
+    'frost.match.harwick-antique.drift': 9 * (67 + 10 - GAUGE),
+    'frost.match.harwick-antique.cost': bought['cost.harwick-antique']!,
+    // A pack of 80 less those that are laid or turned away.
+    'frost.match.harwick-antique.left': 80 - up(SHORT * 1.08),
     'frost.cost': cents(spent + labour),
     'frost.price': price['job.net']!,
     ...bought,

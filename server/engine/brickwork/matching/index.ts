@@ -64,20 +64,20 @@ function namedIn(line: LineFacts): Brick[] {
 export function matchingFigures(site: Site, matching: Matching | undefined): Figure[] {
   if (!matching || !site.facts.line('candidates')) return [];
   return matching.candidates.flatMap(({ brick, bed, buy }) => {
-    const figure = (key: string, term: Term | undefined): Figure[] =>
-      term ? [{ key: `match.${brick.name}.${key}`, term: labelled(term, brick) }] : [];
+    const figure = (key: string, label: string, term: Term | undefined): Figure[] =>
+      term ? [{ key: `match.${brick.name}.${key}`, term: labelled(term, label, brick) }] : [];
     return [
-      ...figure('joint', bed?.joint),
-      ...figure('drift', bed?.drift?.term),
-      ...figure('cost', buy.cost),
-      ...figure('left', buy.left),
+      ...figure('joint', 'bed joint', bed?.joint),
+      ...figure('drift', 'drift', bed?.drift?.term),
+      ...figure('cost', 'cost', buy.cost),
+      ...figure('left', 'left over', buy.left),
     ];
   });
 }
 
-/** Beside those of the others. */
-function labelled(term: Term, { title }: Brick): Term {
-  return term.label.startsWith(title) ? term : { ...term, label: `${title}: ${term.label}` };
+/** None of them is in the price, but what is bought: a reader has to see that they are compared. */
+function labelled(term: Term, label: string, { title }: Brick): Term {
+  return { ...term, label: `Matched by ${title}, ${label}` };
 }
 
 /** Of the brick that is bought, where it is another than what stands; a `fit gauge cut` line has it cut to a height. */

@@ -20,6 +20,8 @@ export interface Bounds {
    * ones do: far fewer to look at.
    */
   readonly alike?: 'turned' | 'mirrored';
+  /** Pieces that may not lie where they would; left out: any may. */
+  readonly barred?: (piece: GridPiece) => boolean;
 }
 
 export interface Filling {
@@ -122,7 +124,8 @@ class Filler {
     const key = at * SHAPES.length + shape;
     let value = this.worths.get(key);
     if (value === undefined) {
-      value = worth(piece, this.region) ?? Number.POSITIVE_INFINITY;
+      const barred = this.bounds.barred?.(piece);
+      value = (barred ? undefined : worth(piece, this.region)) ?? Number.POSITIVE_INFINITY;
       this.worths.set(key, value);
     }
     return value;

@@ -5,9 +5,12 @@ import { fillings } from '../../piers/search';
 import type { GridPiece } from '../../piers/types';
 import type { Area, PlacedPiece, SettingOut } from '../../types';
 import type { Room } from './open';
+import { canPart } from './part';
 
 /** Further from a quarter brick than this no piece is, in quarters: what is lost in the joints. */
 const OFF = 0.2;
+/** Mm: as near as sums of fractions are. */
+const EXACT = 1e-3;
 
 const BOUNDS = { enough: 160, tries: 12_000 };
 
@@ -18,21 +21,77 @@ interface Grid {
   /** Mm that the room is longer than its quarters on the left and on the right. */
   readonly off: readonly [number, number];
   readonly quarter: number;
+  /** Quarters that the wall that runs in takes. */
+  readonly wide: number;
 }
+
+/** Further than this from where it was no piece of the front may come to lie, mm. */
+export const SAME = 3;
 
 export interface Filled {
   readonly pieces: readonly PlacedPiece[];
   readonly cost: number;
 }
 
-/** Ways to fill the room for no more than `cost`, the best first; none where its bricks do not lie on quarter bricks from the wall that runs in. */
-export function fills(out: SettingOut, room: Room, box: Area, cost: number): Filled[] {
+/**
+ * Ways to fill the room for no more than `cost`, the best first, its front as it was; none where its bricks do not lie on
+ * quarter bricks from the wall that runs in. What cannot be laid so is not searched for: at most places along a wall nothing can.
+ * @param mayPart whether a joint could stand in the back of the wall there, mm along it
+ */
+export function fills(
+  out: SettingOut,
+  room: Room,
+  box: Area,
+  cost: number,
+  mayPart: (x: number) => boolean,
+): Filled[] {
   const grid = gridOf(out, room, box);
-  if (!grid) return [];
-  return fillings(grid.region, { ...BOUNDS, cost }).map((filling) => {
+  const front = grid && frontOf(room, grid, out, box);
+  if (!front) return [];
+  const half = out.spec.joints.perpend / 2;
+  const barred = (piece: GridPiece) => {
+    if (piece.y === 0 && front.get(piece.x) !== piece.w) return true;
+    if (!jointFits(piece, grid, out)) return true;
+    const inBack = piece.y + piece.d >= grid.region.depth;
+    return inBack && !mayPart(placed(piece, grid, out, box).x - half);
+  };
+  if (!canPart(grid.region, barred)) return [];
+  return fillings(grid.region, { ...BOUNDS, cost, barred }).map((filling) => {
     const pieces = filling.pieces.map((piece) => placed(piece, grid, out, box));
     return { pieces, cost: filling.cost };
   });
+}
+
+/** How wide each piece of the front is, by its column; nothing where one would not lie where it did. */
+function frontOf(
+  { freed }: Room,
+  grid: Grid,
+  out: SettingOut,
+  box: Area,
+): ReadonlyMap<number, number> | undefined {
+  const { perpend } = out.spec.joints;
+  const front = new Map<number, number>();
+  for (const { piece, x, along, y } of freed) {
+    if (y >= SAME) continue;
+    const from = Math.round((x - box.x) / grid.quarter) + grid.left;
+    const w = Math.round((along + perpend) / grid.quarter);
+    const now = placed({ piece, x: from, y: 0, w, d: 2 }, grid, out, box);
+    if (Math.abs(now.x - x) >= SAME || Math.abs(now.along - along) >= SAME) return undefined;
+    front.set(from, w);
+  }
+  return front;
+}
+
+/** Whether the joint that a piece shares its part of the room's odd mm with lies between the least and the most. */
+function jointFits(piece: GridPiece, { left, off, region, wide }: Grid, out: SettingOut): boolean {
+  const { limits, joints } = out.spec;
+  const column = piece.x - left;
+  const right = region.width - left;
+  let joint = joints.perpend;
+  if (column < 0) joint -= (off[0] * (Math.min(0, column + piece.w) - column)) / left;
+  else if (column >= wide && right > wide) joint += (off[1] * piece.w) / (right - wide);
+  const least = Math.min(limits.least, joints.perpend) - EXACT;
+  return joint >= least && joint <= Math.max(limits.most, joints.perpend) + EXACT;
 }
 
 /** Nothing where it is too far from whole quarters. */
@@ -56,7 +115,9 @@ function gridOf(out: SettingOut, { freed }: Room, box: Area): Grid | undefined {
   const high = whole(to, quarter);
   if (low === undefined || high === undefined) return undefined;
   const off = [from - low * quarter, to - high * quarter] as const;
-  return { region: regionOf(out, box, quarter, low, high, open), left: -low, off, quarter };
+  const wide = Math.round((box.width + joints.perpend) / quarter);
+  const region = regionOf(out, box, { quarter, wide, low, high, open });
+  return { region, left: -low, off, quarter, wide };
 }
 
 function cellsOf(
@@ -73,17 +134,17 @@ function cellsOf(
   return cells;
 }
 
-function regionOf(
-  out: SettingOut,
-  box: Area,
-  quarter: number,
-  low: number,
-  high: number,
-  open: ReadonlySet<string>,
-): Region {
+interface Span {
+  readonly quarter: number;
+  readonly wide: number;
+  readonly low: number;
+  readonly high: number;
+  readonly open: ReadonlySet<string>;
+}
+
+function regionOf(out: SettingOut, box: Area, { quarter, wide, low, high, open }: Span): Region {
   const joint = out.spec.joints.perpend;
   const depth = Math.round((out.thickness + joint) / quarter);
-  const wide = Math.round((box.width + joint) / quarter);
   const begins = Math.round(box.y / quarter);
   const at = (column: number, y: number): Ground => {
     const x = column + low;
@@ -99,14 +160,13 @@ function regionOf(
 /** Pieces beside the wall that runs in share what the room is longer or shorter by among their joints. */
 function placed(
   piece: GridPiece,
-  { left, off, quarter, region }: Grid,
+  { left, off, quarter, region, wide }: Grid,
   out: SettingOut,
   box: Area,
 ): PlacedPiece {
   const joint = out.spec.joints.perpend;
   const column = piece.x - left;
   const right = region.width - left;
-  const wide = Math.round((box.width + joint) / quarter);
   const beyond = column + piece.w - wide;
   const share =
     column < 0

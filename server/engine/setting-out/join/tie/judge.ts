@@ -1,12 +1,11 @@
 /** Whether a course that was opened may be laid so: its front as it was, its back lapping the courses over and under it, and no hole left. */
 import { placeCourse } from '../../place/course';
-import { provePlan } from '../../prove';
 import type { Area, PlacedPiece, SettingOut } from '../../types';
+import { closesUp } from './closes';
 import { brickOf, lapOf } from './cross';
+import { SAME } from './fill';
 import type { Room } from './open';
 
-/** Joints this near are one, mm. */
-const SAME = 3;
 const REACH = 4;
 
 /** Joints in the back of a wall near `box`, mm along it. */
@@ -45,6 +44,7 @@ export class Judge {
   private readonly was: readonly number[];
   private readonly fronts: readonly PlacedPiece[];
   private readonly outline: Area;
+  private readonly stays: readonly PlacedPiece[];
 
   /** @param over joints in the back of the courses over and under it */
   constructor(
@@ -60,6 +60,18 @@ export class Judge {
     const from = Math.min(...all.map((w) => w.from)) - joint / 2;
     const to = Math.max(...all.map((w) => w.to)) + joint / 2;
     this.outline = { x: from, y: 0, width: to - from, height: out.thickness };
+    const near = (p: PlacedPiece) => p.x < to + joint && p.x + p.along > from - joint;
+    this.stays = [...room.round, ...room.kept].filter(near);
+  }
+
+  /** Whether a joint could stand in the back there, whatever is laid: `x` may be as much off as the joints allow. */
+  mayPart(x: number): boolean {
+    const { limits, joints } = this.out.spec;
+    const off = Math.max(limits.most - joints.perpend, joints.perpend - limits.least, 0) / 2;
+    return (
+      this.was.some((w) => Math.abs(w - x) < SAME + off) ||
+      this.over.every((other) => Math.abs(other - x) >= lapOf(this.out) - off)
+    );
   }
 
   passes(pieces: readonly PlacedPiece[]): boolean {
@@ -87,19 +99,11 @@ export class Judge {
     );
   }
 
+  /** What is round it and stays is not asked: nothing that is laid here would mend it. */
   private closes(pieces: readonly PlacedPiece[]): boolean {
     const { limits, joints } = this.out.spec;
-    const { round, kept } = this.room;
-    const { x, width } = this.outline;
-    const inside = [...round, ...kept, ...pieces, boxPiece(this.box)].flatMap((p) => {
-      const from = Math.max(p.x, x - width);
-      const to = Math.min(p.x + p.along, x + 2 * width);
-      return to > from ? [{ ...p, x: from, along: to - from }] : [];
-    });
-    const outline = [{ ...this.outline, left: 'stopped' as const, right: 'stopped' as const }];
     const least = Math.min(limits.least, joints.perpend);
     const most = Math.max(limits.most, joints.perpend);
-    const faults = provePlan(0, inside, outline, { least, most });
-    return faults.every(({ kind }) => kind === 'outside');
+    return closesUp([...pieces, boxPiece(this.box)], this.stays, this.outline, { least, most });
   }
 }

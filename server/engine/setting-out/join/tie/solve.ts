@@ -115,7 +115,8 @@ function laidIn(
   const known = shelf.get(key);
   if (known !== undefined) return known ? atBox(known, room, box) : undefined;
   const judge = new Judge(main, room, box, over);
-  const fill = fills(main, room, box, cost).find(({ pieces }) => judge.passes(pieces));
+  const mayPart = (x: number) => judge.mayPart(x);
+  const fill = fills(main, room, box, cost, mayPart).find(({ pieces }) => judge.passes(pieces));
   const found = fill && {
     pieces: fill.pieces.map((p) => ({ ...p, x: p.x - box.x })),
     cost: fill.cost,
