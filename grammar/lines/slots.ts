@@ -51,6 +51,7 @@ export interface QuantitySlot extends Keyed {
 /** A number and then any word: so many of a trade. The word is found under `key` + `Of`. */
 export interface CountedSlot extends Keyed {
   readonly slot: 'counted';
+  readonly range?: 'may';
   readonly of: NamedKind;
 }
 
@@ -243,7 +244,7 @@ export const line = (
 
 /**
  * The same kind of line, its amounts and money taking ranges, and those of the lines that belong to it: for what a
- * job may not know exactly yet. Lists take none.
+ * job may not know exactly yet.
  */
 export function inRanges(kind: LineKind): LineKind {
   return { ...kind, takes: kind.takes.map(rangedSlot), body: kind.body?.map(inRanges) };
@@ -254,7 +255,10 @@ function rangedSlot(slot: Slot): Slot {
     case 'quantity':
       return slot.fixed ? slot : { ...slot, range: slot.range ?? 'may' };
     case 'money':
+    case 'counted':
       return { ...slot, range: 'may' };
+    case 'list':
+      return { ...slot, slots: slot.slots.map(rangedSlot) };
     case 'optional':
       return { ...slot, slots: slot.slots.map(rangedSlot) };
     case 'either':

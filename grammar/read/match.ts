@@ -298,11 +298,16 @@ class Matching {
   }
 
   private counted(slot: CountedSlot, item: Item, at: number): Step | undefined {
-    if (item.kind !== 'measure' || !item.unit || item.high) return this.miss(at, slot);
+    if (item.kind !== 'measure' || !item.unit) return this.miss(at, slot);
+    if (item.high && !slot.range) return this.miss(at, slot);
     const low = this.number(item.low, NUMBER_UNIT);
-    if (!low) return this.step(slot.key, at, item.span);
+    const high = item.high && this.number(item.high, NUMBER_UNIT);
+    const turned = low && high?.lt(low);
+    if (turned) this.faults.push(backwards(item.low, item.high!));
+    if (!low || (item.high && !high) || turned) return this.step(slot.key, at, item.span);
     const of: Value = { kind: 'word', span: item.unit.span, text: item.unit.text };
-    const value: Value = { kind: 'quantity', span: item.low.span, low };
+    const span = item.high ? cover(item.low.span, item.high.span) : item.low.span;
+    const value: Value = { kind: 'quantity', span, low, high };
     return { next: at + 1, values: { [slot.key]: value, [`${slot.key}Of`]: of } };
   }
 

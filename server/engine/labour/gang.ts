@@ -1,17 +1,7 @@
 /** Hours and what they cost: the gang together, and the days it comes. */
-import { exact } from '../../../shared/exact';
 import { type Env, LineFacts } from '../resolve/env';
 import { perTime } from '../resolve/per';
-import {
-  counted,
-  fact,
-  missing,
-  type Origin,
-  product,
-  quotient,
-  sum,
-  type Term,
-} from '../working/term';
+import { counted, missing, type Origin, product, quotient, sum, type Term } from '../working/term';
 import { dayOf } from './day';
 
 export interface Gang {
@@ -79,8 +69,7 @@ function peopleOf(line: LineFacts) {
   return of.map(({ count, countOf }) => {
     const trade = countOf && 'text' in countOf ? countOf.text : '';
     const origin: Origin = { block: line.block, span: count!.span };
-    const value = count?.kind === 'quantity' ? count.low : exact(0);
-    return { trade, origin, count: fact(trade, value, '', origin) };
+    return { trade, origin, count: line.termOf(count, trade, '') };
   });
 }
 

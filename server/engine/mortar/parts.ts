@@ -1,8 +1,7 @@
 /** What a mix is made of, in parts by volume, dry and loose: as its parts say, or as it is put into the mixer. */
-import { exact } from '../../../shared/exact';
 import { unitNames } from '../brickwork/lengths';
 import { type BlockFacts, type Env, factsNamed, type LineFacts } from '../resolve/env';
-import { fact, type Origin, product, type Term } from '../working/term';
+import { type Origin, product, type Term } from '../working/term';
 import { loose, measureOf } from './measures';
 
 export interface MixPart {
@@ -25,10 +24,9 @@ export function partsOf(facts: BlockFacts | undefined, env: Env): readonly MixPa
 function partsIn(line: LineFacts): MixPart[] {
   return listed(line, 'parts').map((values) => {
     const { material, parts } = values;
-    const amount = parts?.kind === 'quantity' ? parts.low : exact(0);
     const origin = { block: line.block, span: (parts ?? line.values.parts!).span };
     const name = textOf(material);
-    return { material: name, origin, part: fact(`parts of ${name}`, amount, '', origin) };
+    return { material: name, origin, part: line.termOf(parts, `parts of ${name}`, '') };
   });
 }
 
@@ -47,12 +45,11 @@ function batchIn(line: LineFacts, env: Env): MixPart[] {
     const name = textOf(values.material);
     const said = values.amount ?? values.count;
     const origin = { block: line.block, span: (said ?? line.values.batch!).span };
-    const amount = said?.kind === 'quantity' ? said.low : exact(0);
     const unit = said?.kind === 'quantity' ? said.unit : undefined;
     const facts = factsNamed(env, 'material', name);
     const part = unit
-      ? loose(fact(name, amount, unit.name, origin), facts, name, env, origin)
-      : measured(name, fact(name, amount, '', origin), textOf(values.countOf), env, origin);
+      ? loose(line.termOf(said, name), facts, name, env, origin)
+      : measured(name, line.termOf(said, name, ''), textOf(values.countOf), env, origin);
     return { material: name, origin, part };
   });
 }

@@ -1,5 +1,5 @@
 /** Amounts and money that a file gives as ranges. */
-import type { MoneyValue, QuantityValue, ReadLine } from '../../../grammar/read/values';
+import type { MoneyValue, QuantityValue, ReadLine, Values } from '../../../grammar/read/values';
 import { rangeKey } from '../resolve/env';
 import type { Origin } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
@@ -27,10 +27,14 @@ export function rangesIn(block: SourceBlock): readonly Ranged[] {
 }
 
 function inLine(line: ReadLine, block: SourceBlock): Ranged[] {
-  const own = Object.values(line.values).flatMap((value) =>
-    (value?.kind === 'quantity' || value?.kind === 'money') && value.high
-      ? [{ value, key: rangeKey(block, value), line, origin: { block, span: value.span } }]
-      : [],
-  );
+  const own = inValues(line.values, line, block);
   return [...own, ...line.body.flatMap((inner) => inLine(inner, block))];
+}
+
+function inValues(values: Values, line: ReadLine, block: SourceBlock): Ranged[] {
+  return Object.values(values).flatMap((value) => {
+    if (value?.kind === 'list') return value.of.flatMap((each) => inValues(each, line, block));
+    if ((value?.kind !== 'quantity' && value?.kind !== 'money') || !value.high) return [];
+    return [{ value, key: rangeKey(block, value), line, origin: { block, span: value.span } }];
+  });
 }

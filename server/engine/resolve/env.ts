@@ -1,6 +1,6 @@
 /** What every part of the work is worked out in: the book, the units and money of the reader, and which end of a range is taken. */
 import type { NamedKind } from '../../../grammar/lines/slots';
-import type { MoneyValue, ReadLine, Values } from '../../../grammar/read/values';
+import type { MoneyValue, ReadLine, Value, Values } from '../../../grammar/read/values';
 import type { Exact } from '../../../shared/exact';
 import { type FigureStyle, PLAIN_STYLE, readStyle } from '../../../shared/show';
 import { toBase } from '../../../shared/units';
@@ -127,26 +127,30 @@ export class LineFacts {
 
   /** A plain number or quantity in the unit written. */
   term(key: string, label: string, unit?: string): Term {
-    const value = this.values[key];
-    if (value?.kind === 'quantity') {
-      const said = unit ?? value.unit?.name ?? '';
-      return this.said(value, label, said, key);
-    }
-    if (value?.kind === 'money') return this.money(value, label, key);
-    return missing(label, unit ?? '', `${label} is still to be measured`, this.at(key));
+    return this.termOf(this.values[key], label, unit);
   }
 
-  private money(value: MoneyValue, label: string, key: string): Term {
+  /** The same of a value that stands in a list of the line. */
+  termOf(value: Value | undefined, label: string, unit?: string): Term {
+    if (value?.kind === 'quantity')
+      return this.said(value, value, label, unit ?? value.unit?.name ?? '');
+    if (value?.kind === 'money') return this.money(value, label);
+    const at = value ? originOf(this.block, value) : this.origin;
+    return missing(label, unit ?? '', `${label} is still to be measured`, at);
+  }
+
+  private money(value: MoneyValue, label: string): Term {
     const { code, sign } = this.env.money;
     if (value.currency === sign || value.currency === code)
-      return this.said({ low: value.amount, high: value.high }, label, code, key);
-    return missing(label, code, `${label} is in another currency`, this.at(key));
+      return this.said({ low: value.amount, high: value.high }, value, label, code);
+    return missing(label, code, `${label} is in another currency`, originOf(this.block, value));
   }
 
-  private said(said: Said, label: string, unit: string, key: string): Term {
-    const range = rangeOf(said, this.block, this.values[key]!);
+  private said(said: Said, of: Value, label: string, unit: string): Term {
+    const range = rangeOf(said, this.block, of);
     const value = picked(said, range ? this.point(range.said) : 0);
-    return fact(label, value, unit, this.at(key), rangeNote(said, this.env.pick), range);
+    const at = originOf(this.block, of);
+    return fact(label, value, unit, at, rangeNote(said, this.env.pick), range);
   }
 
   /** How far between the ends of a range. */

@@ -142,3 +142,17 @@ describe('the price in a sample is that of the text without ranges', () => {
     );
   }, 60_000);
 });
+
+test('a list of amounts takes ranges too: a gang, the parts of a mix', () => {
+  const text = `${HEAD.replace('gang        1 bricklayer', 'labourer    £15 per h\n  gang        1 bricklayer + 0.5..1 labourer')}mix soft
+  parts cement 1, lime 1, sand 5..7
+  joint 10 mm
+${REPAIR}  mix      soft
+`;
+  agrees(text, SOME, 0.011);
+});
+
+test('by the bag: so many trowels, or a little more', () => {
+  const mix = 'mix bagged\n  batch 1 bag sand, 5..7 trowels cement\n  joint 10 mm\n';
+  agrees(`${HEAD}${mix}${REPAIR}  mix      bagged\n`, SOME, 0.011);
+});
