@@ -5,6 +5,7 @@ import { nesting } from './cuts';
 import { keystroke } from './keystroke';
 import { laying } from './laying';
 import { fourTimes, type Levels, opened } from './openings';
+import { rangesInAJob } from './ranges';
 import { reading } from './reading';
 import type { Paired } from './stats';
 import { windowAmong, windowOf } from './window';
@@ -64,6 +65,12 @@ async function main(): Promise<void> {
     'command line: price, cold',
     await coldCommand(COMMAND, 'examples/garden-wall/job.perp'),
     'node -e 0',
+  );
+  row(
+    'a key to low and high price, 200 lines, 60 ranges',
+    await rangesInAJob(60),
+    'the same job with no ranges',
+    2,
   );
   const read = await reading(10_000);
   row(

@@ -3,6 +3,7 @@
 import type { BlockView, FigureView } from '../../../shared/views';
 import { wordOf } from '../../engine/resolve/book';
 import { jobView } from '../../engine/views/job-view';
+import { unmeasuredIn } from '../../engine/views/measure';
 import type { Job } from '../../engine/workspace/job';
 import { type Io, paint } from '../io';
 import type { Opened, Session } from '../session';
@@ -77,5 +78,12 @@ function foot({ job, shown }: Opened, session: Session): string[] {
   const found = tally(job.findings);
   const file = shown === '<stdin>' ? '-' : shown;
   const lines = [...(found ? [`${found}: perpend check ${file}`] : []), ...usedLines(job, session)];
-  return job.isJob ? [...lines, `How a figure came about: perpend why ${file} job.price`] : lines;
+  if (!job.isJob) return lines;
+  return [...lines, ...open(job, file), `How a figure came about: perpend why ${file} job.price`];
+}
+
+/** Where something is a range or not measured, and the price hangs on it. */
+function open(job: Job, file: string): string[] {
+  if (!job.spread && !unmeasuredIn(job).length) return [];
+  return [`What to measure before you price: perpend measure ${file}`];
 }
