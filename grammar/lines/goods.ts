@@ -216,7 +216,11 @@ export const OUTPUT: LineKind = line(
     many: true,
     body: [
       SOURCE,
-      perHour('facework', 'Bricks laid in a wall.', 'facework 55 bricks per h'),
+      perHour(
+        'facework',
+        'Bricks laid in a wall, or so much of its face or of its volume.',
+        'facework 55 bricks per h',
+      ),
       perHour('blockwork', 'Backing skins laid.', 'blockwork 1.2 m2 per h'),
       perHour('pier-work', 'Bricks laid in a pier.', 'pier-work 40 bricks per h'),
       perHour('coping', 'Bricks laid on edge.', 'coping 45 bricks per h'),
@@ -234,7 +238,11 @@ export const OUTPUT: LineKind = line(
       perHour('lintel', 'Lintels bedded.', 'lintel 2 pieces per h'),
       perHour('core', 'Concrete placed in the core of a pier.', 'core 0.5 m3 per h'),
       perHour('footing', 'Concrete dug for and placed.', 'footing 0.3 m3 per h'),
-      perHour('take-down', 'Bricks taken down.', 'take-down 80 bricks per h'),
+      perHour(
+        'take-down',
+        'Bricks taken down; of a wall, or so much of its face or of its volume.',
+        'take-down 80 bricks per h',
+      ),
       perHour('clean', 'Bricks cleaned for reuse.', 'clean 70 bricks per h'),
       perHour('cut-out', 'Single bricks cut out and replaced.', 'cut-out 5 bricks per h'),
       perHour('repoint', 'Joints raked out and pointed, by area of face.', 'repoint 1.1 m2 per h'),

@@ -128,7 +128,7 @@ class Matching {
   }
 
   /** The unit of a side that is still to be measured. */
-  private isUnit({ dimensions }: SizeSlot, at: number): boolean {
+  private isUnit({ dimensions }: Pick<SizeSlot, 'dimensions'>, at: number): boolean {
     const item = this.items[at];
     return item?.kind === 'word' && 'value' in unitFor(item, dimensions);
   }
@@ -221,9 +221,10 @@ class Matching {
     return { next: at + 1, values: { [key]: { kind: 'unknown', span: item.span } } };
   }
 
+  /** Where it is still to be measured its unit may stand or be left out. */
   private quantity(slot: QuantitySlot, item: Item, at: number): Step | undefined {
     const unknown = this.unknown(slot.key, item, at);
-    if (unknown) return unknown;
+    if (unknown) return this.isUnit(slot, at + 1) ? { ...unknown, next: at + 2 } : unknown;
     if (item.kind !== 'measure' || (item.high && !slot.range)) return this.miss(at, slot);
     if (!item.unit && !slot.bare) {
       const low = exactOf(item.low);

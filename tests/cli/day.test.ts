@@ -42,6 +42,14 @@ Day 2, 07:30 to 08:30
 `);
   });
 
+  test('takes the coping off before the wall under it', () => {
+    const { out } = day(
+      `${JOB.split('wall a')[0]}repair r\n  rebuild 900 mm x 4 courses\n  recope 900 mm\n`,
+    );
+    const tasks = [...out.matchAll(/Taking (?:off the coping|down)/g)].map(([text]) => text);
+    expect(tasks).toEqual(['Taking off the coping', 'Taking down']);
+  });
+
   test('starts when it is told', () => {
     expect(day(JOB, '--start', '09:00').out).toContain('Day 1, 09:00 to 17:30\n');
     expect(day(JOB, '--start', '25:00')).toMatchObject({ code: 2 });

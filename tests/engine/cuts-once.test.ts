@@ -43,7 +43,8 @@ describe('the cut list', () => {
   });
 
   test.each([...JOBS])('%s: its parts are all the bricks bought of which some are cut', (name) => {
-    for (const work of exampleJob(name).works) {
+    // A repair has no list: its halves are had of what came down.
+    for (const work of exampleJob(name).works.filter(({ kind }) => kind !== 'repair')) {
       const parts = partsOf(work);
       expect(new Set(parts.map((p) => p.needed)).size).toBe(parts.length);
       const totals = parts.map((p) => p.needed.total);

@@ -84,6 +84,15 @@ describe('what goes round a day', () => {
     expect([of('job.days'), of('job.paid')]).toEqual([1, 6]);
   });
 
+  test('is borne by each hour of the work alike', () => {
+    const rates = 'output\n  facework 50 bricks per h\n  pier-work 2 bricks per h\n';
+    const pier = 'pier b\n  brick red\n  size 1 x 1 bricks\n  height 4 courses\n';
+    const of = figures(LABOUR('1 bricklayer', around) + rates + pier);
+    // 4 h on 200 bricks at 50p, 4 h on eight; 8 h are 1.5 days, and 9.5 h paid, £95 on each.
+    expect([of('a.hours'), of('b.hours'), of('job.paid')]).toEqual([4, 4, 9.5]);
+    expect([of('a.cost'), of('b.cost')]).toEqual([195, 99]);
+  });
+
   test('takes all of it: no number of days will do, and that is said', () => {
     const job = jobOf(
       `${FIRM}${LABOUR('1 bricklayer', '  set-up 8 h per day\n')}output\n  facework 50 bricks per h\n${WALL}`,
@@ -101,6 +110,7 @@ test('bricks bought are loaded out by all hands, where the firm reckons it', () 
 
 test('what part of the cost is time', () => {
   const of = figures(`${LABOUR('1 bricklayer')}output\n  facework 50 bricks per h\n`);
-  expect(of('job.time')).toBeCloseTo((100 * of('job.labour')) / of('job.cost'), 6);
+  // To a tenth of a percent.
+  expect(of('job.time')).toBe(Math.round((1000 * of('job.labour')) / of('job.cost')) / 10);
   expect(of('job.labour')).toBe(80);
 });

@@ -55,7 +55,9 @@ describe.each(JOBS)('%s', (name) => {
   test('the money on the lines of a cost adds up to it', () => {
     const costs = figures.filter(({ key }) => job.works.some((w) => key === `${w.name}.cost`));
     expect(costs.length).toBe(job.works.length);
-    for (const { term } of costs) {
+    // Work of which nothing is measured yet has no cost to tell of.
+    const known = costs.filter(({ term }) => !(term.gaps.length && term.value.isZero()));
+    for (const { term } of known) {
       const lines = term.detail!().filter((l) => l.includes(' of '));
       expect(lines.length).toBeGreaterThan(1);
       const pence = lines.map((l) => penceIn(l.split(', ').at(-1)!.split(' of ')[0]!));

@@ -140,15 +140,18 @@ function faceFaults(tee: Tee, main: SettingOut, cross: SettingOut) {
 
 /** Every place over two bricks. */
 const places = Array.from({ length: 8 }, (_, i) => (32 + i) * QUARTER);
-/** Of these one for every two bonds, another each time. All eight take two minutes. */
+/** Of these one for two bonds, another each time. All eight take half a minute of one core and the proofs as long again. */
 const placeFor = (row: number, column: number) => places[(3 * row + column) % places.length]!;
 
 describe.each(THICK.map((main, row) => [main, row] as const))('into %s', (main, row) => {
   const before = jobFor({ main, cross: ALL[0]!, at: 1800, how: 'tied' }).main;
 
   test('what is said to be bonded is proved', () => {
-    let bonded = 0;
+    let [bonded, seen] = [0, 0];
     for (const [column, cross] of ALL.entries()) {
+      // Every third bond into this one, the next into the next: each is run in, and each run into, by several.
+      if ((row + column) % 3) continue;
+      seen++;
       const tee = { main, cross, at: placeFor(row, column) };
       const laid = jobFor(tee);
       expect([tee, planFaults(tee, laid.main, laid.cross)]).toEqual([tee, []]);
@@ -159,7 +162,8 @@ describe.each(THICK.map((main, row) => [main, row] as const))('into %s', (main, 
         expect(front(laid.main, course)).toEqual(front(before, course));
     }
     // Third bond has no joint that laps those of a quarter brick, and some thick walls bond at every second quarter only.
-    expect(bonded).toBeGreaterThanOrEqual(7);
+    expect(seen).toBeGreaterThanOrEqual(4);
+    expect(bonded).toBeGreaterThanOrEqual(seen / 2);
   });
 });
 
@@ -203,7 +207,7 @@ describe('counts', () => {
   test.each(THICK.flatMap((main) => [[main, ALL[0]!] as const, [main, english] as const]))(
     'of %s and %s: volumes are those of walls that only touch, and pieces counted are pieces placed',
     (main, cross) => {
-      for (const at of places.slice(0, 2)) {
+      for (const at of [placeFor(THICK.indexOf(main), 0)]) {
         const laid = jobFor({ main, cross, at });
         const apart = jobFor({ main, cross, at, how: 'tied' });
         const gross = (of: typeof laid) => tally(of.main).grossVolume + tally(of.cross).grossVolume;

@@ -35,7 +35,7 @@ describe('the view of a job', () => {
       const job = exampleJob(name);
       const view = jobView(job);
       const parts = (key: string) =>
-        sumOf(view.blocks.map((b) => b.figures.find((f) => f.id.endsWith(`.${key}`))!.value));
+        sumOf(view.blocks.map((b) => b.figures.find((f) => f.id === `${b.name}.${key}`)!.value));
       expect(parts('price')).toBe(job.price.price.value.toFixed());
       expect(parts('cost')).toBe(job.price.materials.value.plus(job.price.labour.value).toFixed());
     },

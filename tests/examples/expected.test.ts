@@ -11,8 +11,10 @@ import { deMauer } from './by-hand/de-mauer';
 import { enclosure } from './by-hand/enclosure';
 import { gardenWall } from './by-hand/garden-wall';
 import { gatePiers } from './by-hand/gate-piers';
+import { knockedPier } from './by-hand/knocked-pier';
 import { logStore } from './by-hand/log-store';
 import { repair } from './by-hand/repair';
+import { repointing } from './by-hand/repointing';
 import { steppedWall } from './by-hand/stepped-wall';
 import { usWall } from './by-hand/us-wall';
 import { figuresOf, jobOnDisk } from './engine';
@@ -20,6 +22,8 @@ import { figuresOf, jobOnDisk } from './engine';
 const EXAMPLES: Readonly<Record<string, () => Record<string, number>>> = {
   'garden-wall': gardenWall,
   repair,
+  'knocked-pier': knockedPier,
+  repointing,
   'gate-piers': gatePiers,
   'arched-gate': archedGate,
   'log-store': logStore,

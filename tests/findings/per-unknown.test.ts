@@ -43,11 +43,11 @@ describe('per-unknown', () => {
 
   test('an output in another measure than the work is counted by is a gap, not a number', () => {
     const job = jobOf(
-      'perpend 1\nuse "firm.perp"\noutput\n  facework 2 m2 per h\nwall a\n  brick red\n  length 1790 mm\n  height 4 courses\n',
+      'perpend 1\nuse "firm.perp"\noutput\n  facework 2 m per h\nwall a\n  brick red\n  length 1790 mm\n  height 4 courses\n',
       { 'firm.perp': FIRM },
     );
     expect(job.price.hours.gaps.map((g) => g.what)).toEqual([
-      'the output of facework is in m2, but facework is reckoned in bricks',
+      'the output of facework is in m, but facework is reckoned in bricks',
     ]);
     expect(job.price.hours.value.toFixed()).toBe('0');
   });

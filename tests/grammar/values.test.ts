@@ -181,3 +181,18 @@ test('what is still to be measured is so in a quantity, a size and money', () =>
   expect(valuesOf('wall a', 'footing ?')).toMatchObject({ size: { kind: 'unknown' } });
   expect(valuesOf('price', 'least ?')).toMatchObject({ least: { kind: 'unknown' } });
 });
+
+test('it may have its unit, which tells what it is', () => {
+  expect(valuesOf('wall a', 'length ? m')).toMatchObject({ length: { kind: 'unknown' } });
+  expect(valuesOf('repair a', 'repoint ? m2 raked 20 mm')).toMatchObject({
+    area: { kind: 'unknown' },
+    depth: { kind: 'quantity' },
+  });
+  expect(valuesOf('repair a', 'repoint ? m raked 20 mm')).toMatchObject({
+    joints: { kind: 'unknown' },
+  });
+  expect(valuesOf('repair a', 'rebuild ? m x ? courses')).toMatchObject({
+    length: { kind: 'unknown' },
+    courses: { kind: 'unknown' },
+  });
+});

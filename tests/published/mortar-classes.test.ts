@@ -59,6 +59,21 @@ describe('Lyons, Table 1.4', () => {
   });
 });
 
+/**
+ * AS 3700 (abcbricksales.com.au) gives each of its classes with lime or without: M4 is 1 : 1/2 : 4 1/2 or 1 : 0 : 4, M3 is
+ * 1 : 1 : 6 or 1 : 0 : 5; NCC 2022, table 5.6.3 (chalkline.com.au): protected 1 : 2 : 9, exposed 1 : 1/2 : 4 1/2. By
+ * Lyons' table the two of a class are of one class too, in the same order.
+ */
+describe('AS 3700 beside Lyons, Table 1.4', () => {
+  test.each([
+    ['M4', 'M6', 'cement 1, lime 1/2, sand 4 1/2', 'cement 1, sand 4'],
+    ['M3', 'M4', 'cement 1, lime 1, sand 6', 'cement 1, sand 5'],
+    ['protected', 'M2', 'cement 1, lime 2, sand 9', 'cement 1, lime 2, sand 9'],
+  ])('%s is %s', (_, name, limed, plain) => {
+    expect([limed, plain].map((parts) => grade('uk', parts).of?.name)).toEqual([name, name]);
+  });
+});
+
 /** ASTM C270 by volume: Beall, Masonry and Concrete, pp. 123 and 149; M and N with more sand: Army EN5157. */
 describe('ASTM C270', () => {
   test.each([

@@ -82,6 +82,32 @@ describe('a pier of the library', () => {
   });
 });
 
+/**
+ * Calculating bricks and blocks (scribd 366389516; teachcivil.blogspot.com): a pier of one brick built into a half-brick
+ * wall takes 14 bricks more to the metre of height, one of one and a half bricks 34: one brick a course, and two and a
+ * half, by 13.33 courses. It leaves out the half bat in the core, and that the tool has three-quarter bats beside the
+ * pier to keep its joints apart, each out of a whole brick: a quarter of one is lost.
+ */
+describe('bricks more to the metre of an attached pier', () => {
+  const courses = 40;
+  const more = (pier: string) => {
+    const wall = (lines: string) =>
+      bricksIn(`wall w\n  stands held\n  length 4490 mm\n  height ${courses} courses\n${lines}`);
+    return wall(`  pier p\n    at left 2250 mm\n    size ${pier}\n    projects back\n`) - wall('');
+  };
+  const metres = courses * 0.075;
+
+  test('of one brick: 13.33, and two three-quarter bats in every second course', () => {
+    expect(Math.ceil(courses / metres)).toBe(14);
+    expect(more('1 x 1 bricks')).toBe(courses + (2 * (courses / 2)) / 4);
+  });
+
+  test('of one and a half: 33.33, its core, and two three-quarter bats in every course', () => {
+    expect(Math.ceil((2.5 * courses) / metres)).toBe(34);
+    expect(more('1.5 x 1.5 bricks')).toBe(2.5 * courses + courses / 2 + (2 * courses) / 4);
+  });
+});
+
 describe('limits', () => {
   // Bailey and Hancock, Brickwork 2 and Associated Studies (1990), ch. 8: at most eight times the least dimension.
   test('a pier that stands alone is told of above eight times its least side', () => {

@@ -95,4 +95,23 @@ describe('repointing', () => {
     expect(metres * 0.01).toBeCloseTo(0.172, 3);
     expect(figure(job, 'r.mortar')).toBeCloseTo(3.44, 2);
   });
+
+  // Arithmetic: 19.6% of the face of a modular brick is joint; three quarters of an inch of 100 ft2 are 6.25 ft3.
+  test('a hundred square feet of modular brick, raked 3/4 in', () => {
+    const share = 1 - (7.625 * 2.25) / (8 * (8 / 3));
+    const job = jobOf('use us\n\nrepair r\n  repoint 100 ft2 raked 3/4 in\n');
+    expect(share).toBeCloseTo(0.196, 3);
+    expect(figure(job, 'r.mortar')).toBeCloseTo(6.25 * share, 4);
+  });
+
+  // A maker of lime mortar (film, prernamagazine.com): raked 25 mm, about 7 kg of dry mortar to the square metre of
+  // brickwork. Wet mortar of 2000 kg/m3 and dry mortar of 1500, as loose, are what it can weigh to the litre.
+  test('raked 25 mm, a square metre takes some 7 kg', () => {
+    const job = jobOf(
+      'use uk\n\nrepair r\n  brick standard\n  mix general\n  repoint 1 m2 raked 25 mm\n',
+    );
+    const litres = figure(job, 'r.mortar');
+    expect(7 / litres).toBeGreaterThan(1.5);
+    expect(7 / litres).toBeLessThan(2);
+  });
 });

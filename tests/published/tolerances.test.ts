@@ -1,6 +1,6 @@
 /** Size tolerances of bricks, as the libraries give them, against published tables. */
 import { describe, expect, test } from 'vitest';
-import { classTerm } from '../../server/engine/brickwork/standing/tolerance';
+import { classTerm, rangeTerm } from '../../server/engine/brickwork/standing/tolerance';
 import { factsNamed } from '../../server/engine/resolve/env';
 import { fact } from '../../server/engine/working/term';
 import { jobOf } from '../engine/world';
@@ -44,6 +44,17 @@ describe('EN 771-1 mean values: works technical sheet on BS EN 771-1 (studylib.n
       [99, 105],
     ]);
   });
+});
+
+/** EN 771-1, ranges, from memory: 0.60 and 0.30 times the root; arithmetic: 215, 102.5 and 65 mm. */
+test.each([
+  ['T1', [9, 6, 5]],
+  ['T2', [4, 3, 2]],
+])('%s: a delivery may range over so many mm', (name, ranges) => {
+  const { env } = jobOf('perpend 1\nuse uk\n');
+  const of = (mm: number) =>
+    rangeTerm(factsNamed(env, 'tolerance', name)!, fact('size', mm, 'mm'))!.value.toNumber();
+  expect([215, 102.5, 65].map(of)).toEqual(ranges);
 });
 
 describe('ASTM C216, table of dimensions, from memory', () => {

@@ -41,7 +41,7 @@ export function paying(job: Job, io: Io): string[] {
   const by = new Map(price.figures.map((f) => [f.key, f]));
   const rows = [
     row(by, 'materials', 'Materials', job),
-    row(by, 'labour', `Labour, ${showTerm(price.hours, job.env)}`, job),
+    row(by, 'labour', `Labour, ${showTerm(by.get('paid')?.term ?? price.hours, job.env)}`, job),
     optional(by, 'travel', `Travel, ${showTerm(price.days, job.env)}`, job),
     optional(by, 'others', 'Other costs', job),
     row(by, 'cost', 'Cost', job),
@@ -99,7 +99,7 @@ function total(job: Job): Row {
 export function staging(job: Job): string[] {
   const { stages } = job.price;
   return table(
-    stages.map((s) => [s.title, money(s.amount, job)]),
-    ['left', 'right'],
+    stages.map((s) => [s.title, money(s.amount, job), s.amount.gaps.length ? 'incomplete' : '']),
+    ['left', 'right', 'left'],
   );
 }

@@ -26,10 +26,16 @@ function rowsOf({ mix, mixing }: MortarOf, job: Job): string[][] {
 }
 
 function partRow(part: InBatch, job: Job): string[] {
+  if (!part.origin) return ['  in a batch', ...numberAndUnit(packsText(part, job)), ''];
   const title = factsNamed(job.env, 'material', part.material)?.title ?? part.material;
   const text = showTerm(part.amount, job.env);
   const measures = [measured(part.amount, job), inPacks(part, job)].filter(Boolean);
   return [`  in a batch: ${title}`, ...numberAndUnit(text), measures.join(', ')];
+}
+
+/** Packs of a ready mix. */
+function packsText({ amount }: InBatch, job: Job): string {
+  return showValue(amount.value.toDecimalPlaces(2), amount.unit, job.env);
 }
 
 /** In the measure that stands first in the library’s list, where it is told by volume. */

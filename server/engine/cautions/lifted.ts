@@ -4,7 +4,7 @@ import { showNumber } from '../../../shared/show';
 import { sizeText } from '../brickwork/lengths';
 import { masonryOf } from '../brickwork/masonry';
 import type { BrickNeed, PieceNeed } from '../brickwork/needs';
-import { type BlockFacts, defaultLine, type Env, factsNamed } from '../resolve/env';
+import { type BlockFacts, defaultLine, type Env, factsNamed, type LineFacts } from '../resolve/env';
 import { type Gathered, lineIn, measured, type Standing } from './holding';
 import { massText } from './mass-text';
 
@@ -12,6 +12,7 @@ export function lifted(standing: Standing, into: Gathered): void {
   const { work, env } = standing;
   for (const need of work.needs.bricks) brick(need, env, into);
   for (const need of work.needs.pieces) piece(need, env, into);
+  for (const line of standing.facts.lines('rebed')) bedded(line, standing, into);
   lumps(standing, into);
 }
 
@@ -24,8 +25,18 @@ function brick({ brick: name, origin }: BrickNeed, env: Env, into: Gathered): vo
   into.add('mass', { origin, amount: kg, why, goods: true });
 }
 
+/** An old one, by its material, else as large as what lies there. */
+function bedded(line: LineFacts, { facts, env }: Standing, into: Gathered): void {
+  const material = line.word('material');
+  const top = material ? undefined : (facts.line('cap') ?? facts.line('coping'));
+  const named = material || top?.word('material') || 'piece';
+  piece({ material: named, origin: line.origin, size: top?.sides('size') }, env, into);
+}
+
+type Piece = Pick<PieceNeed, 'material' | 'origin' | 'size'>;
+
 /** One whose thickness no line gives may be any weight: it is told of too, and says so. */
-function piece({ material, origin, size }: PieceNeed, env: Env, into: Gathered): void {
+function piece({ material, origin, size }: Piece, env: Env, into: Gathered): void {
   const facts = factsNamed(env, 'material', material);
   const own = facts?.line('size')?.sides('size');
   const sides = size?.length === 3 ? size : (own ?? size);

@@ -29,7 +29,7 @@ export function higherThanALift(facts: BlockFacts, height: number, env: Env): Re
   return {
     code: 'lift',
     severity: 'information',
-    origin: facts.line('height')?.origin ?? facts.origin,
+    origin: (facts.line('height') ?? facts.line('rebuild'))?.origin ?? facts.origin,
     message,
     related: [{ origin: line.origin, message: 'The most in a day' }],
   };

@@ -16,6 +16,8 @@ export interface RemarkWay {
   readonly preferred?: boolean;
   /** Nobody would take it who has another: it stays behind them. */
   readonly last?: boolean;
+  /** It clears its finding by what it says, whatever else there is: it may be offered untried. */
+  readonly sure?: boolean;
 }
 
 export interface Remark {
@@ -28,8 +30,8 @@ export interface Remark {
   /** Which of several alike it is, such as the run it speaks of. */
   readonly about?: string;
   readonly related?: readonly { readonly origin: Origin; readonly message: string }[];
-  /** Ways out; a function where they cost something to find, and a reader may never ask. */
-  readonly ways?: readonly RemarkWay[] | (() => readonly RemarkWay[]);
+  /** Ways out; a function where they cost something to find, and a reader may never ask: of it only the sure ones may be wanted. */
+  readonly ways?: readonly RemarkWay[] | ((onlySure?: boolean) => readonly RemarkWay[]);
 }
 
 export function toFinding(remark: Remark): Finding {

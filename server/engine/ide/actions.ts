@@ -11,6 +11,7 @@ export interface ActionRange {
 
 /** Those whose finding touches the range; the preferred ones first. */
 export function actionsFor(job: Job, range: ActionRange): Action[] {
+  job.anewTried();
   const actions = job.findings
     .filter((finding) => touches(finding.place, range))
     .flatMap((finding) =>

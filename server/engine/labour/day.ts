@@ -60,7 +60,7 @@ export function daysOf(hours: Term, day: Term, around: Around, env: Env): Term {
 export function leftOf(day: Term, { all }: Around): Term {
   if (!all) return day;
   const left = difference('left of a day for the work', 'h', inUnit(day, 'h'), all);
-  return most('left of a day for the work', 'h', left, counted('none', 0, 'h'));
+  return most('left of a day for the work', 'h', left, counted('none', 0, 'h', { note: 'no day has less than none' }));
 }
 
 /** All hours that are paid: those of the work, and those around it on each of its days. */

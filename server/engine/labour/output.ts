@@ -6,16 +6,26 @@ import { perTime } from '../resolve/per';
 import { missing, most, named, quotient, type Term } from '../working/term';
 import { type Gang, perNothing } from './gang';
 
+/** The same work measured in other ways, such as the area and the volume that bricks make: an output may be in either. */
+export type Otherwise = () => readonly Term[];
+
 /**
  * The gang's hours for an amount of a task: the amount, by what one bricklayer does in an hour, by how many lay. Where
  * others serve them and a `serving` line says how much one of those keeps going, the slower of the two (common practice).
  */
-export function taskHours(task: string, label: string, amount: Term, env: Env, gang: Gang): Term {
-  const laid = shared('output', task, `${label}, one bricklayer`, amount, env, gang);
+export function taskHours(
+  task: string,
+  label: string,
+  amount: Term,
+  env: Env,
+  gang: Gang,
+  otherwise?: Otherwise,
+): Term {
+  const laid = shared('output', task, `${label}, one bricklayer`, amount, env, gang, otherwise);
   if (!laid) return missing(label, 'h', `no output is given for ${task}`, amount.origin);
   const laying = label === laid.label ? laid : named(label, laid);
   if (!gang.serving) return laying;
-  const served = shared('serving', task, `${label}, one who serves`, amount, env, gang);
+  const served = shared('serving', task, `${label}, one who serves`, amount, env, gang, otherwise);
   return served ? most(label, 'h', laid, served, 'the slower of laying and serving') : laying;
 }
 
@@ -27,8 +37,9 @@ function shared(
   amount: Term,
   env: Env,
   gang: Gang,
+  otherwise?: Otherwise,
 ): Term | undefined {
-  const alone = byOne(kind, task, label, amount, env, gang);
+  const alone = byOne(kind, task, label, amount, env, gang, otherwise);
   const hands = kind === 'output' ? gang.laying : gang.serving!;
   if (!alone || hands.value.eq(1)) return alone;
   return quotient(kind === 'output' ? 'laying' : 'serving', 'h', alone, hands);
@@ -42,6 +53,7 @@ export function byOne(
   amount: Term,
   env: Env,
   gang: Gang,
+  otherwise: Otherwise = () => [],
 ): Term | undefined {
   const setting = env.book.setting(kind, task);
   if (!setting) return undefined;
@@ -52,7 +64,8 @@ export function byOne(
   );
   const per = perTime(line.word('unit'));
   if (!per) return perNothing(`the ${kind} of ${task}`, line, 'h');
-  if (!alike(said, amount))
+  const reckoned = alike(said, amount) ? amount : otherwise().find((other) => alike(said, other));
+  if (!reckoned)
     return missing(
       label,
       'h',
@@ -60,7 +73,7 @@ export function byOne(
       line.at('amount'),
     );
   const output = per === 'day' ? quotient(`${task}, an hour`, said.unit, said, gang.day) : said;
-  return quotient(label, 'h', amount, anHour(output, amount.unit));
+  return quotient(label, 'h', reckoned, anHour(output, reckoned.unit));
 }
 
 /** An output in the unit of what is laid, said as what it is: so much in an hour. */

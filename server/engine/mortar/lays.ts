@@ -20,7 +20,7 @@ export function laidIn(
   const laying = tasks.filter((t) => !NO_MORTAR.has(t.task)).map((t) => t.hours);
   return {
     litres,
-    bricks: sum('bricks laid in it', 'bricks', bricks),
+    bricks: bricks.length ? sum('bricks laid in it', 'bricks', bricks) : undefined,
     hours: laying.length ? sum('hours of laying', 'h', laying) : undefined,
     pointing: pointingOf(masonry),
     joints: jointsOf(masonry),

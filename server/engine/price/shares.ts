@@ -102,10 +102,8 @@ class Weights {
   private readonly labour: Thing;
 
   constructor(price: JobPrice) {
-    this.labour = {
-      ...thing('labour', 'labour', price.hours, price.labour.value.toNumber()),
-      each: rate(price),
-    };
+    // All that is paid, setting up and driving too: each hour of the work bears its part of it.
+    this.labour = thing('labour', 'labour', price.hours, price.labour.value.toNumber());
     const costs = new Map<string, number>();
     for (const { kind, name, title, cost, needed } of price.purchases) {
       const money = cost.value.toNumber();
@@ -158,10 +156,6 @@ class Weights {
       money: of.paid * over(amount, of.whole),
     }));
   }
-}
-
-function rate({ gang }: JobPrice): number {
-  return gang.rate.value.toNumber();
 }
 
 function thing(key: string, title: string, amount: Term, paid: number): Thing {

@@ -21,6 +21,8 @@ export function sharesOf(prices: Lanes, points: readonly Lanes[]): number[] {
   const left = prices.map((y) => y - mean);
   const all = left.reduce((sum, y) => sum + y * y, 0) / count;
   if (!all) return points.map(() => 0);
+  // All of the spread is that of the only range, in steps or not.
+  if (points.length === 1) return [1];
   const lines = points.map((u) => u.map((x) => 2 * x - 1));
   const slopes = leastSquares(lines, left);
   for (const [j, x] of lines.entries())

@@ -13,6 +13,9 @@ export interface Ranged {
   readonly origin: Origin;
 }
 
+/** Where `a..b` is not an amount that is not known, but all that is let pass: joints accepted, mixes of a class. */
+const LIMITS: ReadonlySet<string> = new Set(['defaults', 'mortar-class']);
+
 const found = new WeakMap<SourceBlock, readonly Ranged[]>();
 
 /** Those of a block, in the order they stand. A block’s text never changes, so they are looked for once. */
@@ -20,7 +23,7 @@ export function rangesIn(block: SourceBlock): readonly Ranged[] {
   let known = found.get(block);
   if (!known) {
     const heading = block.read.heading;
-    known = heading ? inLine(heading, block) : [];
+    known = heading && !LIMITS.has(block.kind ?? '') ? inLine(heading, block) : [];
     found.set(block, known);
   }
   return known;

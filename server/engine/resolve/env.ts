@@ -136,7 +136,8 @@ export class LineFacts {
       return this.said(value, value, label, unit ?? value.unit?.name ?? '');
     if (value?.kind === 'money') return this.money(value, label);
     const at = value ? originOf(this.block, value) : this.origin;
-    return missing(label, unit ?? '', `${label} is still to be measured`, at);
+    const open = missing(label, unit ?? '', `${label} is still to be measured`, at);
+    return { ...open, origin: at };
   }
 
   private money(value: MoneyValue, label: string): Term {

@@ -5,6 +5,7 @@
 import type { LineSyntax } from '../../../grammar/syntax';
 import type { Place, Span } from '../../../shared/span';
 import type { RangeShare } from '../ranges/of-job';
+import { wordOf } from '../resolve/book';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
 import { allFigures } from './job-view';
@@ -30,8 +31,15 @@ export function unmeasuredIn(job: Job): readonly Unmeasured[] {
     block,
     span,
     text,
-    waiting: waiting.get(lineKey(block, span)) ?? [],
+    waiting: nearestFirst(waiting.get(lineKey(block, span)) ?? [], block),
   }));
+}
+
+/** Those of the work that the line stands in, then the price of the job: all others follow from them. */
+function nearestFirst(ids: readonly string[], block: SourceBlock): string[] {
+  const own = `${wordOf(block.read.heading?.values.name)}.`;
+  const rank = (id: string) => (id.startsWith(own) ? 0 : id === 'job.price' ? 1 : 2);
+  return [...ids].sort((a, b) => rank(a) - rank(b));
 }
 
 function openLines(block: SourceBlock): { span: Span; text: string }[] {

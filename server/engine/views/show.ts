@@ -20,6 +20,7 @@ const DIGITS: Readonly<Record<string, number>> = {
   h: 2,
   days: 1,
   bricks: 1,
+  bag: 2,
   'l/h': 1,
   'ft3/h': 2,
 };

@@ -11,6 +11,7 @@ import { workRepair } from '../brickwork/repair';
 import { type ToldOf, toldOfWall, workWall } from '../brickwork/wall';
 import { besideOf } from '../brickwork/wall/meet/beside';
 import { claimsOf } from '../brickwork/wall/meet/ends';
+import { searchesFor } from '../brickwork/wall/meet/into-thick';
 import { Neighbours } from '../brickwork/wall/meet/neighbours';
 import { findingsOf } from '../findings/all';
 import { freeStanding } from '../findings/piers/free-standing';
@@ -29,7 +30,7 @@ import type { Gap } from '../working/term';
 import { Groups, joined } from './groups';
 import { type SourceBlock, type SourceFile, WORK } from './source';
 import { standsIn } from './stands';
-import { tried } from './tried';
+import { Effort, type Trial, tried } from './tried';
 
 interface Kept {
   readonly work: Work;
@@ -58,6 +59,7 @@ export class Job {
   private found: readonly Finding[] | undefined;
   private spreadNow: Spread | null | undefined;
   private readonly runs = new Runs();
+  private effort = new Effort();
 
   constructor(
     readonly file: SourceFile,
@@ -78,6 +80,7 @@ export class Job {
     this.shared = undefined;
     this.found = undefined;
     this.spreadNow = undefined;
+    this.effort = new Effort();
   }
 
   private worksOf(blocks: readonly SourceBlock[]): Work[] {
@@ -133,14 +136,26 @@ export class Job {
     const known = this.kept.get(block);
     if (known && same(known.beside, beside)) return known.work;
     const { made, plain } = plainlyRead(() => this.workedOut(block, beside, this.neighbours));
-    const again = (other: SourceBlock) =>
-      this.toldOf(other, beside, this.neighbours.with(block, other));
     const laid =
       made &&
       (plain.size || !allFollowable(made.needs) ? { ...made, needs: opened(made.needs) } : made);
-    const work = laid && tried(withLost(laid), again);
+    const work = laid && tried(withLost(laid), this.trialOf(block, beside));
     if (work) this.kept.set(block, { work, beside, plain });
     return work;
+  }
+
+  private trialOf(block: SourceBlock, beside: readonly SourceBlock[]): Trial {
+    return {
+      again: (other) => this.toldOf(other, beside, this.neighbours.with(block, other)),
+      takes: () =>
+        block.lines.length + SEARCH_IN_LINES * searchesFor(block, this.neighbours, this.env),
+      effort: () => this.effort,
+    };
+  }
+
+  /** Who asks for a few ways out has all of them tried, whatever was asked before. */
+  anewTried(): void {
+    this.effort = new Effort();
   }
 
   private besideOf(block: SourceBlock): readonly SourceBlock[] {
@@ -252,6 +267,9 @@ function partOf(blocks: readonly SourceBlock[]): FilePart {
   const alone = work.every((b) => b.kind !== 'repair') && !walls.some((b) => claimsOf(b).length);
   return { walls, work, alone };
 }
+
+/** To look for how a wall is bonded into a thick one takes as long as to work out so many lines, or less. */
+const SEARCH_IN_LINES = 100;
 
 const NO_RANGES: ReadonlySet<object> = new Set();
 

@@ -1,21 +1,46 @@
-/** Ways out, each tried before it is offered: one that does not clear its finding, or leaves an error, is none. */
+/**
+ * Ways out, each tried before it is offered: one that does not clear its finding, or leaves an error, is none. Once so much has
+ * been worked out again that nobody would wait for more, what was not tried is not offered, but for ways that are sure.
+ */
 
 import type { Work } from '../brickwork/needs';
 import type { Remark, RemarkWay } from '../findings/remark';
 import { SourceBlock } from './source';
 
 /**
- * More findings than this in one piece of work, or a longer one, and trying every way would take longer than anyone
- * waits: then they are offered untried.
- */
-const MOST_TRIED = 30;
-const LONGEST_TRIED = 300;
-
-/**
- * Lines worked out again for one piece of work, all its ways together: half a second or two, as its lines take. Whoever
- * asks for one finding at a time never comes to it; a list of them all has the first tried and the rest as they are.
+ * Worked out again for one piece of work, all its ways together, in lines: half a second or two, as its lines take. Whoever
+ * asks for one finding at a time hardly comes to it; of a list of them all the first are tried.
  */
 const MOST_AGAIN = 4000;
+/** The same for all the work of a job: some seconds. */
+const MOST_OF_JOB = 15_000;
+
+/** As many lines as one more thing to tell of a piece of work is worth. */
+const TO_TELL = 2;
+
+/** What trials in a job have taken, in lines, since it last changed or somebody asked. */
+export class Effort {
+  private all = 0;
+  private readonly by = new Map<SourceBlock, number>();
+
+  has(block: SourceBlock, lines: number): boolean {
+    return this.all + lines <= MOST_OF_JOB && (this.by.get(block) ?? 0) + lines <= MOST_AGAIN;
+  }
+
+  add(block: SourceBlock, lines: number): void {
+    this.all += lines;
+    this.by.set(block, (this.by.get(block) ?? 0) + lines);
+  }
+}
+
+/** How a piece of work is worked out again, and what that takes. */
+export interface Trial {
+  readonly again: Again;
+  /** In lines: those of the piece of work, and as many again as what it is bonded to takes. */
+  readonly takes: () => number;
+  /** Of the job as it stands when somebody asks. */
+  readonly effort: () => Effort;
+}
 
 /** All that is looked at of a piece of work in which a way out is tried. */
 interface Told {
@@ -31,31 +56,32 @@ interface Trials {
 
 /**
  * The same work, its remarks offering only ways that do what they say. They are tried when somebody asks for them:
- * the block is read with the edits in it, and worked out by `again`.
+ * the block is read with the edits in it, and worked out again.
  */
-export function tried(work: Work, again: Again): Work {
-  const offering = work.remarks.filter((r) => r.ways).length;
-  if (!offering || offering > MOST_TRIED || work.block.lines.length > LONGEST_TRIED) return work;
-  const trials = onceEach(again);
+export function tried(work: Work, trial: Trial): Work {
+  if (!work.remarks.some((r) => r.ways)) return work;
+  const trials = onceEach(trial, work);
   const remarks = work.remarks.map((remark) =>
-    remark.ways ? { ...remark, ways: () => thatClear(remark, work, trials) } : remark,
+    remark.ways ? { ...remark, ways: onceTried(remark, work, trials) } : remark,
   );
   return { ...work, remarks };
 }
 
 /** Several findings may offer the same edit: each text is worked out once. */
-function onceEach(again: Again): Trials {
+function onceEach({ again, takes: own, effort }: Trial, { block, remarks }: Work): Trials {
   const known = new Map<string, Told | undefined>();
-  let lines = 0;
-  const once: Again = (block) => {
-    const text = block.lines.join('\n');
+  // One line may stand for very much: then there is much to tell of it.
+  const takes = () => own() + TO_TELL * remarks.length;
+  const spent = () => !effort().has(block, takes());
+  const once: Again = (other) => {
+    const text = other.lines.join('\n');
     if (!known.has(text)) {
-      lines += block.lines.length;
-      known.set(text, kept(again(block)));
+      effort().add(block, takes());
+      known.set(text, kept(again(other)));
     }
     return known.get(text);
   };
-  return { again: once, spent: () => lines > MOST_AGAIN };
+  return { again: once, spent };
 }
 
 /** The rest of what was worked out is let go. */
@@ -67,11 +93,21 @@ function kept(told: Told | undefined): Told | undefined {
   );
 }
 
-function thatClear(remark: Remark, work: Work, { again, spent }: Trials): readonly RemarkWay[] {
-  const ways = typeof remark.ways === 'function' ? remark.ways() : (remark.ways ?? []);
-  if (spent()) return ways;
+/** What was found when all of them could be tried stands as long as the work does. */
+function onceTried(remark: Remark, work: Work, trials: Trials): () => readonly RemarkWay[] {
+  let found: readonly RemarkWay[] | undefined;
+  return () => {
+    if (found) return found;
+    const ways = thatClear(remark, work, trials);
+    if (!trials.spent()) found = ways;
+    return ways;
+  };
+}
+
+function thatClear(remark: Remark, work: Work, trials: Trials): readonly RemarkWay[] {
+  const ways = offeredBy(remark, trials.spent());
   const good = ways.flatMap((way) => {
-    const left = leftBy(way, remark, work, again);
+    const left = leftBy(way, remark, work, trials);
     return left === undefined ? [] : [{ way, worse: left > told(work) }];
   });
   // Those that bring up something new elsewhere come after those that do not.
@@ -83,9 +119,19 @@ function thatClear(remark: Remark, work: Work, { again, spent }: Trials): readon
   );
 }
 
-/** How much a way leaves to be told of the work; nothing when it does not do what it says. */
-function leftBy(way: RemarkWay, remark: Remark, work: Work, again: Again): number | undefined {
+function offeredBy({ ways = [] }: Remark, onlySure: boolean): readonly RemarkWay[] {
+  return typeof ways === 'function' ? ways(onlySure) : ways;
+}
+
+/** How much a way leaves to be told of the work; nothing when it does not do what it says, or nobody knows. */
+function leftBy(
+  way: RemarkWay,
+  remark: Remark,
+  work: Work,
+  { again, spent }: Trials,
+): number | undefined {
   if (way.edits.some((e) => e.block !== work.block)) return told(work);
+  if (spent()) return way.sure ? told(work) : undefined;
   const block = withEdits(work.block, way);
   const after = again(block);
   const stands = after && alike(after, remark) >= alike(work, remark);

@@ -138,3 +138,20 @@ describe('what is left in the last bag', () => {
     expect(keys.filter((key) => key.startsWith('lays.'))).toEqual([]);
   });
 });
+
+test('what is left lays no bricks where none are laid in it: it points', () => {
+  const job = jobOf(`perpend 1
+use uk
+material hydraulic-lime
+  pack 25 kg bag at £16
+material sand
+  pack 25 kg bag at £3
+repair r
+  brick standard
+  mix lime-soft
+  repoint 4 m2 raked 20 mm
+`);
+  const keys = allFigures(job).map((f) => f.key);
+  expect(keys).toContain('lays.lime-soft.pointing');
+  expect(keys).not.toContain('lays.lime-soft.bricks');
+});

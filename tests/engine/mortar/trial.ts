@@ -5,9 +5,9 @@ import type { Term } from '../../../server/engine/working/term';
 import type { Job } from '../../../server/engine/workspace/job';
 import { jobOf } from '../world';
 
-/** So many litres of the mix `trial`, nothing lost. `lines` are those of the mix; `more` other blocks. */
-export function trial(litres: number, lines: string, more = '', use = 'uk'): Job {
-  const mix = `mix trial\n  waste 0%\n${indented(lines)}`;
+/** So many litres of the mix `trial`, and what is lost of it. `lines` are those of the mix; `more` other blocks. */
+export function trial(litres: number, lines: string, more = '', use = 'uk', lost = '0%'): Job {
+  const mix = `mix trial\n  waste ${lost}\n${indented(lines)}`;
   const other =
     'mix other\n  parts filler 1\n  joint 10 mm\n\nmaterial filler\n  loose 1000 kg/m3\n\n';
   const wall = `${other}wall w\n  mix other\n  length 1000 mm\n  height 2 courses\n  right butted\n  footing 1000 x ${litres} mm trial\n`;

@@ -30,6 +30,18 @@ describe('the low and the high price', () => {
     expect(ranges.map((r) => Math.round(r.share * 100))).toEqual([100]);
   });
 
+  test('of one range all is that range’s, though the price goes in steps', () => {
+    const { ranges } = spread('price\n  round £40\ncost skip "Skip" 1 at £100..£200\n');
+    expect(ranges.map((r) => r.share)).toEqual([1]);
+  });
+
+  test('what is only let pass is no range of the price', () => {
+    const limits =
+      'defaults\n  joints-accepted 6..14 mm\nmortar-class own\n  mix lime 1, sand 2..3\n';
+    const { ranges } = spread(`${limits}cost skip "Skip" 1 at £100..£200\n`);
+    expect(ranges.map((r) => [r.line.kind.key, r.share])).toEqual([['cost', 1]]);
+  });
+
   test('of two even ranges alike are those of the triangle that their sum makes', () => {
     const { low, high, ranges } = spread('cost a "A" 1 at £0..£100\ncost b "B" 1 at £0..£100\n');
     // Closed form: the sum's distribution function is x²/2 below 1, so that its tenth lies at √0.2 of 100.

@@ -1,7 +1,18 @@
 /** examples/repair: a length taken down and built again, bricks cut out, joints repointed, coping laid again. */
 import { cents, nearest, priceUp, sum, up } from './arithmetic';
 import { materialsOf, purchase, spentOn } from './buying';
-import { DAY, DRIVE, FROG, GANG, mortarMix, mortarUse, SOLD, TERMS, WHOLE } from './uk';
+import {
+  DRIVE,
+  FROG,
+  GANG,
+  mortarMix,
+  mortarUse,
+  repairDays,
+  SMALL_SAND,
+  TERMS,
+  TUB,
+  WHOLE,
+} from './uk';
 
 // 1.35 m are 12 half bricks of 112.5 mm. Through a one-brick wall every half brick of length is one brick.
 const REBUILT = 12 * 9;
@@ -13,7 +24,12 @@ const CUT_OUT = 3;
 const REUSED = Math.floor(DOWN * 0.675);
 // One in twenty breaks at cleaning.
 const CLEANED = Math.ceil(REUSED / 0.95);
-const SHORT = DOWN + CUT_OUT - REUSED;
+// A tenth of what comes down leaves a half. Of a Flemish wall every third brick is a stretcher at the back, where
+// there is room for two of them; so all are laid.
+const HALVES = Math.floor(DOWN / 10);
+const LAID_HALVES = Math.min(HALVES, (2 * REBUILT) / 3);
+const SAVED = Math.floor(LAID_HALVES / 2);
+const SHORT = DOWN + CUT_OUT - REUSED - SAVED;
 // Four courses stand 310 mm high: 77.5 mm each, so a bed of 12.5 over the old bricks of 65 mm.
 const GAUGE = 310 / 4;
 const BED = GAUGE - 65;
@@ -31,9 +47,9 @@ function mortar(): number {
   return sum(rebuilt, around, pointed, coping);
 }
 
-/** All bricks that are not laid again, and all the old mortar: as much as takes its place. */
+/** All bricks that are not laid again, whole or as halves, and all the old mortar: as much as takes its place. */
 function waste() {
-  const bricks = DOWN - REUSED + CUT_OUT;
+  const bricks = DOWN - REUSED - SAVED + CUT_OUT;
   const stood = bricks * WHOLE * (1 - FROG) + mortar();
   // Half as large again when loose; a brick weighs 1950 kg/m3 over its outside, old mortar 2000.
   return { loose: (stood * 1.5) / 1000, mass: (bricks * WHOLE * 1950 + mortar() * 2000) / 1000 };
@@ -45,14 +61,13 @@ function hours(): number {
 
 function materials(): Record<string, number> {
   const mixes = { 'lime-soft': mortarMix(mortar(), { 'hydraulic-lime': 1, sand: 3 }) };
-  const sold = { 'hydraulic-lime': { weighs: 0.65, pack: 25, price: 16.5 }, sand: SOLD.sand };
+  const sold = { 'hydraulic-lime': { weighs: 0.65, pack: 25, price: 16.5 }, sand: SMALL_SAND };
   // 8% are turned away; sold in packs of 80.
   const packs = up(up(SHORT * 1.08) / 80);
+  // Taking down and cleaning lay nothing; hydraulic lime is worked for eight hours.
+  const use = mortarUse(hours() - DOWN / 80 - CLEANED / 70, DOWN + CUT_OUT, 8, BED);
   return {
-    // Taking down and cleaning lay nothing; hydraulic lime is worked for eight hours.
-    ...materialsOf(mixes, sold, {
-      'lime-soft': mortarUse(hours() - DOWN / 80 - CLEANED / 70, DOWN + CUT_OUT, 8, BED),
-    }),
+    ...materialsOf(mixes, sold, { 'lime-soft': { ...use, mixer: TUB } }),
     ...purchase('harwick-antique', SHORT, packs * 80, packs * 124),
     'job.bricks': packs * 80,
   };
@@ -61,16 +76,19 @@ function materials(): Record<string, number> {
 export function repair(): Record<string, number> {
   const bought = materials();
   const spent = spentOn(bought);
-  const labour = cents(hours() * GANG);
-  const days = up(hours() / DAY, 0.5);
+  const { days, paid } = repairDays(hours());
+  const labour = cents(paid * GANG);
   const travel = cents(days * DRIVE);
-  const trestles = cents(28 * days);
-  const price = priceUp(cents(spent + labour + travel + trestles), TERMS);
+  // Trestles by the day, and the tip by the tonne.
+  const others = cents(cents(28 * days) + cents((52 * waste().mass) / 1000));
+  const price = priceUp(cents(spent + labour + travel + others), TERMS);
   return {
     'frost.down': DOWN,
     'frost.cleaned': CLEANED,
     'frost.reused': REUSED,
-    'frost.broken': DOWN - REUSED,
+    'frost.broken': DOWN - REUSED - HALVES,
+    'frost.halves': HALVES,
+    'frost.halves-used': 2 * SAVED,
     'frost.cut-out': CUT_OUT,
     'frost.repointed': 2.4,
     'frost.recoped': ON_EDGE,
@@ -99,13 +117,14 @@ export function repair(): Record<string, number> {
     ...bought,
     'job.hours': hours(),
     'job.days': days,
+    'job.paid': paid,
     'job.waste': waste().loose,
     'job.waste-mass': waste().mass,
     'job.materials': spent,
     'job.labour': labour,
     'job.time': nearest((100 * labour) / price['job.cost']!, 0.1),
     'job.travel': travel,
-    'job.others': trestles,
+    'job.others': others,
     ...price,
   };
 }

@@ -1,5 +1,5 @@
 /** What the British examples share: the brick, and the terms of the firm (examples/firm.perp). */
-import type { Terms } from './arithmetic';
+import { type Terms, up } from './arithmetic';
 import { jointed, type Mix, pointed, type Use } from './buying';
 
 /** 215 x 102.5 x 65 mm, in litres. */
@@ -48,6 +48,18 @@ export function mortarUse(hours: number, bricks: number, life = 2, bed = 10): Us
     pointing: pointed(215, 65, 10, bed) * 1.1,
     joints: jointed(215, 65, 10, bed) * 1000,
   };
+}
+
+/** Small repairs (examples/repairs.perp): an hour of every day goes on setting up and cleaning down. */
+export const AROUND = 1;
+/** A tub of 40 l in place of a mixer, and sand by the small bag: up to fourteen of them cost less than a large one. */
+export const TUB = 40;
+export const SMALL_SAND = { weighs: 1.6, pack: 25, price: 3.6 };
+
+/** Half days in which so many hours of work are done, and the hours that are paid in them. */
+export function repairDays(hours: number, atLeast = 0) {
+  const days = Math.max(up(hours / (DAY - AROUND), 0.5), atLeast);
+  return { days, paid: hours + days * AROUND };
 }
 
 export const CONCRETE_USE: Use = { mixer: 90 };

@@ -71,8 +71,18 @@ everyCaution('uk', {
   high: {
     shown: wall(`        height 21 courses
         ^^^^^^^^^^^^^^^^^ caution-high: it is 1.58 m high, over 1.5 m
+      repair r
+        brick red
+        size 1.5 x 1.5 bricks
+        rebuild 21 courses
+        ^^^^^^^^^^^^^^^^^^ caution-high: it is 1.58 m high, over 1.5 m
 `),
-    not: wall(`        height 20 courses\n`),
+    not: wall(`        height 20 courses
+      repair r
+        brick red
+        size 1.5 x 1.5 bricks
+        rebuild 20 courses
+`),
   },
   silica: {
     shown: `
@@ -218,8 +228,21 @@ everyCaution('uk', {
         height 4 courses
         cap 440 x 440 x 75 mm
         ^^^^^^^^^^^^^^^^^^^^^ caution-lifting: one of “Another cap”, 440 x 440 x 75 mm, is 35 kg, over 20 kg
+      material old-cap "The old cap"
+        size 400 x 400 x 90 mm
+      repair r
+        brick red
+        size 1.5 x 1.5 bricks
+        rebed 1 piece old-cap
+        ^^^^^^^^^^^^^^^^^^^^^ caution-lifting: one of “The old cap”, 400 x 400 x 90 mm, is 35 kg, over 20 kg
     `,
     not: `
+      material old-cap "The old cap"
+        size 400 x 400 x 50 mm
+      repair r
+        brick red
+        size 1.5 x 1.5 bricks
+        rebed 1 piece old-cap
       pier g
         brick red
         size 1.5 x 1.5 bricks
@@ -286,7 +309,7 @@ everyCaution('uk', {
   },
   'party-wall': {
     shown: wall(`${low}        boundary 0 mm
-        ^^^^^^^^^^^^^ caution-party-wall: it is on the boundary, within 0 mm
+        ^^^^^^^^^^^^^ caution-party-wall: it is on the boundary)
 `),
     not: wall(`${low}        boundary 50 mm\n`),
   },
@@ -347,7 +370,7 @@ everyCaution('uk', {
       repair r
         brick red
         road 0 m
-        ^^^^^^^^ caution-road: it is on a road, within 2 m
+        ^^^^^^^^ caution-road: it is beside a road, within 2 m
         rebuild 900 mm x 4 courses
     `,
     not: `

@@ -212,10 +212,10 @@ describe('lift', () => {
         perpend 1
         use "firm.perp"
         repair gate
-        ^^^^^^^^^^^ lift: 1650 mm is more than the 1500 mm that is built up in a day
           brick    red
           size     1.5 x 1.5 bricks
           rebuild  22 courses
+          ^^^^^^^^^^^^^^^^^^^ lift: 1650 mm is more than the 1500 mm that is built up in a day
       `);
   });
 

@@ -55,8 +55,14 @@ export function beddingPieces(pieces: Term, size: PieceSize | undefined, site: S
   const { bed: under, perpend } = site.masonry.jointTerms;
   const beside = site.pier ? 0 : size.width * (size.height ?? 0);
   const mm3 = bed * under.value.toNumber() + beside * perpend.value.toNumber();
-  const note = beside ? 'its bed, and a joint beside it' : 'its bed';
-  const sides = [lengthOf(size), fact('width', size.width, 'mm', size.origin)];
+  const wider = size.length * size.width > bed;
+  const note = `its bed${wider ? ', no larger than what it lies on' : ''}${beside ? ', and a joint beside it' : ''}`;
+  const side = (label: string, mm: number) => fact(label, mm, 'mm', size.origin);
+  const sides = [
+    lengthOf(size),
+    side('width', size.width),
+    ...(beside ? [side('height', size.height ?? 0)] : []),
+  ];
   const each = counted('mortar to one', exact((mm3 / 1e6).toFixed(12)), 'l', {
     note,
     args: [...sides, under, ...(beside ? [perpend] : [])],

@@ -6,6 +6,7 @@ import { taskHours } from '../../labour/output';
 import type { BlockFacts, Env } from '../../resolve/env';
 import { sum, type Term } from '../../working/term';
 import type { SourceBlock } from '../../workspace/source';
+import { facedBy } from '../faced';
 import type { Figure, Needs, TaskNeed, Work, WorkFacts } from '../needs';
 import { amountIn } from './amounts';
 import { gaugeIn } from './gauge';
@@ -56,7 +57,7 @@ export function workRepair(
 }
 
 function tasksOf(
-  { env }: Site,
+  site: Site,
   mendings: readonly Mending[],
   { cleaned }: Salvage,
   gang: Gang,
@@ -65,8 +66,14 @@ function tasksOf(
   const all = cleaned ? [...tasks, amountIn('clean', 'Cleaning bricks', cleaned)] : tasks;
   return all.map(({ task, label, amount }) => ({
     task,
-    hours: taskHours(task, label, amount, env, gang),
+    hours: taskHours(task, label, amount, site.env, gang, () => together(task, amount, site)),
   }));
+}
+
+/** Bricks that stand together in a wall, as an area and a volume of it. */
+function together(task: string, bricks: Term, { isPier, thickness, masonry }: Site) {
+  const wall = !isPier && (task === 'take-down' || task === 'facework');
+  return wall ? facedBy(bricks, thickness ?? 1, masonry) : [];
 }
 
 /** In the order a reader wants them: what comes down and what becomes of it, then what is mended, bought and taken away. */

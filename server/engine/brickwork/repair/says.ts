@@ -63,7 +63,9 @@ export function repointSaid(line: LineFacts, env: Env): string[] {
   const joints = amountSaid(line, 'joints', (mm) => lengthSaid(mm, env));
   const depth = line.number('depth');
   const deep = depth ? ` ${sizeSaid(depth, env)} deep` : '';
-  const where = face ? `over ${face} of the face` : joints && `${joints} of them`;
+  const open = [line.values.area, line.values.joints].some((value) => value?.kind === 'unknown');
+  const known = face ? `over ${face} of the face` : joints && `${joints} of them`;
+  const where = known || (open ? 'as many as are found when they can be seen' : '');
   return where ? [`Rake out perished joints${deep} and repoint them, ${where}.`] : [];
 }
 

@@ -61,7 +61,8 @@ export function classTerm(
   });
 }
 
-function rangeTerm(known: BlockFacts, size: Term): Term | undefined {
+/** How far apart the sizes of one delivery may be, mm: so many times the root, to a whole mm; nothing where its class does not say. */
+export function rangeTerm(known: BlockFacts, size: Term): Term | undefined {
   const line = known.line('range');
   if (!line) return undefined;
   const value = wholeRoot(line.number('factor') ?? 0, size.value.toNumber());

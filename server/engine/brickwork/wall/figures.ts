@@ -1,6 +1,6 @@
 /** The figures of a wall, each a term with its working. */
 import { type Band, mostCourses } from '../../setting-out';
-import { named, sum } from '../../working/term';
+import { named, sum, type Term } from '../../working/term';
 import { courseTerms, laidFrom } from '../count';
 import { areaShown, lengthShown } from '../lengths';
 import type { Masonry } from '../masonry';
@@ -17,10 +17,7 @@ export function wallFigures(
   needs: Needs,
 ): Figure[] {
   const { spec, height } = plan;
-  const area = areaShown(masonry.env, 'Face of the wall', faceArea(counts, plan), {
-    note: 'openings and piers left out',
-    args: laidFrom(masonry, inputsOf(masonry, plan)),
-  });
+  const area = faceShown(masonry, plan, counts);
   const high = lengthShown(
     masonry.env,
     'Height of the courses',
@@ -60,6 +57,14 @@ export function wallFigures(
       term: named('Concrete in the footing', needs.mixes[1].litres),
     });
   return figures;
+}
+
+/** The face that is laid, in the unit of area of the job. */
+export function faceShown(masonry: Masonry, plan: WallPlan, counts: WallCounts): Term {
+  return areaShown(masonry.env, 'Face of the wall', faceArea(counts, plan), {
+    note: 'openings and piers left out',
+    args: laidFrom(masonry, inputsOf(masonry, plan)),
+  });
 }
 
 /** Of the stretches laid, mm²: the piers have their own. */

@@ -10,6 +10,7 @@ import { mostCourses, sumTallies } from '../../setting-out';
 import { fact, type Gap, sum, type Term, withGaps } from '../../working/term';
 import type { SourceBlock } from '../../workspace/source';
 import { type Counted, laidFrom, mortarOf } from '../count';
+import { volumeShown } from '../lengths';
 import type { Masonry } from '../masonry';
 import type {
   BrickNeed,
@@ -25,7 +26,7 @@ import type {
 import { capsOf, capTop } from '../tops/cap';
 import { countWall, inputsOf, type WallCounts } from './counts';
 import { wallCuts } from './cuts';
-import { wallFigures } from './figures';
+import { faceShown, wallFigures } from './figures';
 import { withHeads } from './heads/let-in';
 import { type LaidAlone, wallAlone } from './meet/alone';
 import { Neighbours } from './meet/neighbours';
@@ -310,8 +311,25 @@ class WallWork {
       ],
     ];
     const own = tasks.flatMap(([task, label, amount]) =>
-      amount ? [{ task, hours: taskHours(task, label, amount, this.env, this.gang) }] : [],
+      amount ? [{ task, hours: this.hours(task, label, amount) }] : [],
     );
     return [...own, ...this.parts.flatMap((p) => p.tasks ?? [])];
+  }
+
+  private hours(task: string, label: string, amount: Term): Term {
+    const faces = task === 'facework' ? () => this.facework() : undefined;
+    return taskHours(task, label, amount, this.env, this.gang, faces);
+  }
+
+  /** What its bricks make, for an output by area or by volume: its face, and that as deep as the wall. */
+  private facework(): Term[] {
+    const { wall, dpc, bands } = this.counts;
+    const laid = [wall, ...[...(dpc ? [dpc] : []), ...bands].map((o) => o.counted)];
+    const { grossVolume } = sumTallies(laid.map((c) => c.tally));
+    const args = this.laidFrom();
+    return [
+      faceShown(this.masonry, this.plan, this.counts),
+      volumeShown(this.env, 'brickwork of the wall', grossVolume, { args }),
+    ];
   }
 }

@@ -71,7 +71,7 @@ export function bondBroken(run: WallRun, masonry: Masonry): Remark | undefined {
     severity: 'information',
     origin: run.origin,
     message,
-    ways: () => [keepBroken(run, masonry), ...lengths(run)],
+    ways: (onlySure) => [keepBroken(run, masonry), ...(onlySure ? [] : lengths(run))],
   };
 }
 
@@ -88,7 +88,7 @@ function keepBroken(run: WallRun, masonry: Masonry): RemarkWay {
     ],
   };
   const [way] = waysOf(fit, run.text, masonry.env);
-  return { ...way!, title: 'Keep it: broken bond is meant' };
+  return { ...way!, title: 'Keep it: broken bond is meant', sure: true };
 }
 
 function lengths(run: WallRun): RemarkWay[] {

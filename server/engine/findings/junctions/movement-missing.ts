@@ -33,7 +33,10 @@ export function movementMissing(
   };
 }
 
-function sourceOf({ block }: LineFacts): string {
+/** What the line itself says of it; else the source of its block. */
+function sourceOf({ block, line: limit }: LineFacts): string {
+  const remark = limit.syntax.comment?.text.replace(/^#\s*/, '').trim();
+  if (remark) return remark;
   const line = block.read.heading!.body.find((l) => l.kind.key === 'source');
   const text = line?.values.text;
   return text && 'text' in text ? text.text : 'the library';

@@ -51,7 +51,7 @@ export function teeUnbonded(
     origin: line.at('how'),
     message: `This wall is not bonded into ${name}: ${why} It is laid with a plain joint and ties.`,
     related: [{ origin: headOrigin(other), message: `The wall ${name}` }],
-    ways: () => [...moved(line, elsewhere?.()), tied(line)],
+    ways: (onlySure) => [...(onlySure ? [] : moved(line, elsewhere?.())), tied(line)],
   };
 }
 
@@ -63,5 +63,6 @@ function moved(line: LineFacts, at: number | undefined): RemarkWay[] {
 }
 
 function tied(line: LineFacts): RemarkWay {
-  return { title: 'Tie it: tied', edits: [rewrite(line.at('how'), 'tied')], preferred: true };
+  const edits = [rewrite(line.at('how'), 'tied')];
+  return { title: 'Tie it: tied', edits, preferred: true, sure: true };
 }

@@ -34,6 +34,16 @@ export function fillings(region: Region, bounds: Bounds): Filling[] {
   return new Filler(region, bounds).all();
 }
 
+/** The same, and whether dearer plans may be had: it gave up, or left something out for what it cost alone. */
+export function fillingsAndMore(
+  region: Region,
+  bounds: Bounds,
+): { readonly plans: readonly Filling[]; readonly more: boolean } {
+  const filler = new Filler(region, bounds);
+  const plans = filler.all();
+  return { plans, more: filler.more };
+}
+
 /** Where the search stands: the shape tried at a cell, whether that is in the front row, and the cost of what is laid. */
 interface Step {
   readonly shape: number;
@@ -50,6 +60,8 @@ class Filler {
   private readonly left: Partial<Record<CountedPiece, number>> | undefined;
   private readonly worths = new Map<number, number>();
   private tries = 0;
+  /** Something was left out because it would have cost too much, or was never come to. */
+  more = false;
   /** Plans found and pieces tried before the front that is looked at now. */
   private before = { found: 0, tries: 0 };
 
@@ -78,7 +90,10 @@ class Filler {
 
   /** Goes on from a cell, row by row: the first open one is the near left corner of its piece. */
   private fill(from: number, cost: number, wasInFront: boolean): void {
-    if (this.over(wasInFront)) return;
+    if (this.over(wasInFront)) {
+      this.more = true;
+      return;
+    }
     const at = this.open.indexOf(1, from);
     if (at < 0) {
       this.keep(cost);
@@ -104,7 +119,10 @@ class Filler {
     const pair = this.bounds.alike ? this.withImage(piece, this.bounds.alike) : [piece];
     if (!pair) return;
     const cost = before + pair.length * this.worthOf(piece, shape, at);
-    if (cost > this.bounds.cost) return;
+    if (cost > this.bounds.cost) {
+      if (cost < Number.POSITIVE_INFINITY) this.more = true;
+      return;
+    }
     for (const each of pair) this.take(each);
     if (!this.left || this.left[piece.piece]! >= 0) this.fill(at + 1, cost, inFront);
     for (const each of pair) this.giveBack(each);

@@ -12,8 +12,9 @@ import { stitch } from './stitch';
 import { toothIn } from './tooth-in';
 
 const KINDS: readonly MendingOf[] = [
-  rebuild,
+  // Off before what it lies on comes down.
   recope,
+  rebuild,
   rebed,
   replace,
   cutOut,

@@ -4,6 +4,7 @@ import type { Parity, RunningOn, Side, Tie } from '../../../setting-out';
 import type { SourceBlock } from '../../../workspace/source';
 import { wallAlone } from './alone';
 import { blockEnds } from './blocks';
+import { claimsOf } from './ends';
 import type { Neighbours } from './neighbours';
 import { placingsOf } from './placings';
 import type { Standing } from './standing';
@@ -32,6 +33,16 @@ export function bondingInto(thick: readonly Tee[], all: readonly Tee[], at: Amon
       on[tee.side] = { by: tee.with.out.thickness, end: 'stopped' };
   const tees = thick.map((tee) => ({ ...tee, begins: beginsOf(tee.other, neighbours) }));
   return bondingOf(tees, { alone, on, begins: ownBegins(at) });
+}
+
+/** Ends bonded into thick walls that are looked at when a wall is worked out: its own, and of those that run into it. */
+export function searchesFor(block: SourceBlock, neighbours: Neighbours, env: Env): number {
+  const isThick = (wall: SourceBlock | undefined) =>
+    wall !== undefined && (wallAlone(wall, env).laid?.plan.spec.thickness ?? 0) > 1;
+  const own = claimsOf(block).filter((c) => c.bonded && isThick(neighbours.named(c.wall)));
+  if (!isThick(block)) return own.length;
+  const into = neighbours.into(block).filter((wall) => claimsOf(wall).some((c) => c.bonded));
+  return own.length + into.length;
 }
 
 /** How a wall is bonded in at its ends, and its own courses that stop at the other. */

@@ -4,6 +4,7 @@ import { taskHours } from '../../../labour/output';
 import type { LineFacts } from '../../../resolve/env';
 import type { Tally } from '../../../setting-out';
 import { countBricks } from '../../count';
+import { facedBy } from '../../faced';
 import { type Brick, brickOf } from '../../goods';
 import type { Masonry } from '../../masonry';
 import type { FaceProjection } from '../../needs';
@@ -23,7 +24,10 @@ export const plinth: PartOf = (masonry, plan, { quoins }, gang) => {
   if (!laid) return { remarks: [plinthOff(line, masonry)] };
   const brick = line.values.brick ? brickOf(line, masonry.env, line.origin) : masonry.brick;
   const counted = countIn(line, brick, laid, masonry, plan, quoins);
-  const hours = taskHours('facework', 'Laying the plinth', counted.bricks, masonry.env, gang);
+  const { bricks } = counted;
+  // It is laid as skins of half a brick.
+  const skins = () => facedBy(bricks, 1, masonry);
+  const hours = taskHours('facework', 'Laying the plinth', bricks, masonry.env, gang, skins);
   return {
     bricks: [{ brick, counted }],
     tasks: [{ task: 'facework', hours }],

@@ -1,7 +1,7 @@
 /** What is laid in the room made for courses that run in, found by search on a grid of quarter bricks. */
 import { quarterOf } from '../../piers/place';
 import type { Ground, Region } from '../../piers/region';
-import { fillings } from '../../piers/search';
+import { fillingsAndMore } from '../../piers/search';
 import type { GridPiece } from '../../piers/types';
 import type { Area, PlacedPiece, SettingOut } from '../../types';
 import type { Room } from './open';
@@ -12,7 +12,7 @@ const OFF = 0.2;
 /** Mm: as near as sums of fractions are. */
 const EXACT = 1e-3;
 
-const BOUNDS = { enough: 160, tries: 12_000 };
+const BOUNDS = { enough: 160, tries: 4_000 };
 
 interface Grid {
   readonly region: Region;
@@ -33,6 +33,14 @@ export interface Filled {
   readonly cost: number;
 }
 
+export interface Fills {
+  readonly ways: readonly Filled[];
+  /** There may be dearer ways. */
+  readonly more: boolean;
+}
+
+const NONE: Fills = { ways: [], more: false };
+
 /**
  * Ways to fill the room for no more than `cost`, the best first, its front as it was; none where its bricks do not lie on
  * quarter bricks from the wall that runs in. What cannot be laid so is not searched for: at most places along a wall nothing can.
@@ -44,10 +52,10 @@ export function fills(
   box: Area,
   cost: number,
   mayPart: (x: number) => boolean,
-): Filled[] {
+): Fills {
   const grid = gridOf(out, room, box);
   const front = grid && frontOf(room, grid, out, box);
-  if (!front) return [];
+  if (!front) return NONE;
   const half = out.spec.joints.perpend / 2;
   const barred = (piece: GridPiece) => {
     if (piece.y === 0 && front.get(piece.x) !== piece.w) return true;
@@ -55,11 +63,10 @@ export function fills(
     const inBack = piece.y + piece.d >= grid.region.depth;
     return inBack && !mayPart(placed(piece, grid, out, box).x - half);
   };
-  if (!canPart(grid.region, barred)) return [];
-  return fillings(grid.region, { ...BOUNDS, cost, barred }).map((filling) => {
-    const pieces = filling.pieces.map((piece) => placed(piece, grid, out, box));
-    return { pieces, cost: filling.cost };
-  });
+  if (!canPart(grid.region, barred)) return NONE;
+  const { plans, more } = fillingsAndMore(grid.region, { ...BOUNDS, cost, barred });
+  const inPlace = (piece: GridPiece) => placed(piece, grid, out, box);
+  return { more, ways: plans.map((p) => ({ cost: p.cost, pieces: p.pieces.map(inPlace) })) };
 }
 
 /** How wide each piece of the front is, by its column; nothing where one would not lie where it did. */

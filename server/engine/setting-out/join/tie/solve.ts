@@ -4,10 +4,10 @@
  */
 import type { Area, SettingOut } from '../../types';
 import type { Courses, Parity } from '../corner';
-import { brickOf, crossCost } from './cross';
-import { fills } from './fill';
-import { backJoints, Judge, standsClear } from './judge';
-import { type Room, roomIn } from './open';
+import { crossCost } from './cross';
+import { backJoints, standsClear } from './judge';
+import { roomIn } from './open';
+import { RoomToFill } from './shelf';
 import type { Opened, OpenedCourses, Tie, TieQuestion } from './types';
 
 /** Pieces on the left and on the right that are laid otherwise too; the fewest come first. */
@@ -90,10 +90,13 @@ const COSTS = [3, 8, 14, 28];
 function openedAt(main: SettingOut, course: number, box: Area, most: number): Opened | undefined {
   const over = overAndUnder(main, course, box);
   if (!standsClear(main, box, backJoints(main, course, box), over)) return undefined;
-  const rooms = WIDER.flatMap((wider) => roomIn(main, course, box, wider) ?? []);
+  const rooms = WIDER.flatMap((wider) => {
+    const room = roomIn(main, course, box, wider);
+    return room ? new RoomToFill(main, room, box, over) : [];
+  });
   for (const cost of COSTS) {
     if (cost >= 2 * most + COSTS[0]!) break;
-    const found = rooms.flatMap((room) => laidIn(main, room, box, over, cost) ?? []);
+    const found = rooms.flatMap((room) => room.laidFor(cost) ?? []);
     if (found.length) return found.reduce((a, b) => (b.cost < a.cost ? b : a));
   }
   return undefined;
@@ -102,53 +105,4 @@ function openedAt(main: SettingOut, course: number, box: Area, most: number): Op
 function overAndUnder(main: SettingOut, course: number, box: Area): number[] {
   const beside = [course - 1, course + 1].filter((c) => c >= 0 && c < main.spec.courses);
   return beside.flatMap((c) => backJoints(main, c, box));
-}
-
-function laidIn(
-  main: SettingOut,
-  room: Room,
-  box: Area,
-  over: readonly number[],
-  cost: number,
-): Opened | undefined {
-  const key = `${cost} ${keyOf(main, room, box, over)}`;
-  const known = shelf.get(key);
-  if (known !== undefined) return known ? atBox(known, room, box) : undefined;
-  const judge = new Judge(main, room, box, over);
-  const mayPart = (x: number) => judge.mayPart(x);
-  const fill = fills(main, room, box, cost, mayPart).find(({ pieces }) => judge.passes(pieces));
-  const found = fill && {
-    pieces: fill.pieces.map((p) => ({ ...p, x: p.x - box.x })),
-    cost: fill.cost,
-  };
-  if (shelf.size >= MOST_KEPT) shelf.clear();
-  shelf.set(key, found ?? null);
-  return found && atBox(found, room, box);
-}
-
-/** Pieces from the side of the wall that runs in on. */
-type Laid = Pick<Opened, 'pieces' | 'cost'>;
-
-/** Rooms that are alike are filled once. */
-const shelf = new Map<string, Laid | null>();
-const MOST_KEPT = 2000;
-
-function keyOf(
-  main: SettingOut,
-  { freed, kept, round }: Room,
-  box: Area,
-  over: readonly number[],
-): string {
-  const from = (x: number) => Math.round((x - box.x) * 100);
-  const rects = (all: Room['freed']) =>
-    all.map((p) => [from(p.x), p.y, p.along, p.across].map(Math.round));
-  const { unit, joints, limits, bond } = main.spec;
-  const reach = 2 * brickOf(main);
-  const laps = over.filter((x) => x > box.x - reach && x < box.x + box.width + reach).map(from);
-  const walls = [unit, joints.perpend, limits, bond.lap, box.width, box.height, main.thickness];
-  return JSON.stringify([walls, rects(freed), rects(kept), rects(round), laps]);
-}
-
-function atBox({ pieces, cost }: Laid, { windows, kept }: Room, box: Area): Opened {
-  return { windows, cost, pieces: [...kept, ...pieces.map((p) => ({ ...p, x: p.x + box.x }))] };
 }
