@@ -55,7 +55,7 @@ function text(mark: TextMark): string {
   const align = mark.align === 'start' ? '' : ` text-anchor="${mark.align}"`;
   const bold = mark.bold ? ' font-weight="bold"' : '';
   const back = mark.backed
-    ? ' stroke="#fff" stroke-width="0.7" stroke-linejoin="round" paint-order="stroke"'
+    ? ` stroke="#fff" stroke-width="${n(Math.min(0.7, mark.size * 0.3))}" stroke-linejoin="round" paint-order="stroke"`
     : '';
   const at = `x="${n(mark.x)}" y="${n(mark.y)}" font-size="${n(mark.size)}"`;
   return `<text ${at}${align}${bold}${back}${turn}>${escapeXml(mark.text)}</text>`;

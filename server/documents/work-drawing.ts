@@ -53,7 +53,7 @@ export function unitsOf(env: Env): Drawing['units'] {
 function wallDrawing(work: Work, env: Env, more: Wishes): Drawing {
   const { facts } = work;
   const { title = work.title, mostBricks, face } = more;
-  const front = facts.carved ?? facts.settingOut!;
+  const front = facts.met?.settingOut ?? facts.carved ?? facts.settingOut!;
   const behind = face === 'back' ? facts.backing?.settingOut : undefined;
   const { gauge, spec } = front;
   const drawing = elevation(titled(behind ?? front, work), {
@@ -62,6 +62,7 @@ function wallDrawing(work: Work, env: Env, more: Wishes): Drawing {
     toppings: toppingsOn(work, gauge, spec.joints.bed),
     shapes: behind ? undefined : facts.shapes,
     piers: behind ? undefined : piersOf(work),
+    ends: behind ? undefined : facts.met?.ends,
     bands: behind ? undefined : bandsOf(work),
     projections: behind ? undefined : projectionsOf(work, face),
     dpc: dpcCourses(work),
@@ -75,7 +76,7 @@ function wallDrawing(work: Work, env: Env, more: Wishes): Drawing {
 function projectionsOf({ facts }: Work, face: Wishes['face']): Projection[] {
   const { plinth, corbel } = facts;
   const all = [
-    ...(plinth ? [{ ...plinth, name: 'plinth' }] : []),
+    ...(plinth ? [{ ...plinth, name: 'plinth', seen: face }] : []),
     ...(corbel ? [{ ...corbel, name: 'corbel' }] : []),
   ];
   return all.filter(({ both }) => both || face !== 'back');

@@ -15,7 +15,8 @@ export function behindOf({ facts: { backing } }: Work, out: SettingOut): PlanWor
 /** A wall as it lies on plan; nothing where it cannot be laid. */
 function onPlan(work: Work | undefined, units: PlanWork['units']): PlanWork | undefined {
   const out = work?.facts.laid ?? work?.facts.settingOut;
-  return work && out && { out, piers: [], behind: behindOf(work, out), units };
+  if (!work || !out) return undefined;
+  return { out, piers: [], behind: behindOf(work, out), plinth: work.facts.plinth, units };
 }
 
 /** Corners with walls of the job that can be laid. */
@@ -26,8 +27,10 @@ export function quoinsOf({ facts }: Work, works: readonly Work[]): Quoin[] {
     if (!other || !laid || join.kind !== 'quoin' || !join.otherSide) return [];
     const { side, otherSide, inside, ground, otherGround } = join;
     const { out, behind } = laid;
+    const { plinth, corbel } = other.facts;
     const title = `Quoin with ${other.title}`;
-    return [{ title, side, otherSide, other: out, behind, inside, ground, otherGround }];
+    const lies = { side, otherSide, inside, ground, otherGround };
+    return [{ title, ...lies, other: out, behind, plinth, corbel }];
   });
 }
 

@@ -108,10 +108,16 @@ describe('perpend draw --view', () => {
     expect(names).toContain('walnorth-front.svg');
     expect(names).toContain('walnorth-rod.svg');
     expect(names.filter((name) => /^walnorth-plan(-\d)?\.svg$/.test(name))).not.toEqual([]);
-    expect(perpend([...args, 'all.svg'], { cwd }).code).toBe(0);
+    const sheetsIn = names.filter((name) => name.endsWith('.svg')).length;
+    // Each sheet is a page at its scale; all of them in one picture are not, and it says so.
+    expect(perpend([...args, 'all.svg'], { cwd })).toEqual({
+      code: 0,
+      out: '',
+      err: `perpend: all.svg holds ${sheetsIn} sheets, one under another, and is no page to print. For a page each, name a folder: --out FOLDER/\n`,
+    });
+    expect(perpend([...args, 'all.dxf'], { cwd }).err).toBe('');
     const one = readFileSync(path.join(cwd, 'all.svg'), 'utf8');
-    const sheets = names.filter((name) => name.endsWith('.svg')).length;
-    expect(one.match(/<rect [^>]*fill="#fff"\/>/g)).toHaveLength(sheets);
+    expect(one.match(/<rect [^>]*fill="#fff"\/>/g)).toHaveLength(sheetsIn);
     expect(perpend([...args, 'none/'], { cwd }).err).toContain('the folder is not there');
   });
 

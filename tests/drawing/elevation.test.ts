@@ -8,7 +8,7 @@ import { setOut, tally, tallyFace } from '../../server/engine/setting-out';
 import { coordinatedWall, rudeWall } from '../setting-out/arbitrary';
 import { bricksOf as walked } from '../setting-out/expand';
 import { BONDS, overAll, wall } from '../setting-out/fixtures';
-import { cornersOf } from './marks';
+import { cornersOf, wordsOn } from './marks';
 import { piers, yard } from './samples';
 
 const BRICKS = ['stretcher', 'header', 'half', 'three-quarter', 'closer', 'cut'] as const;
@@ -92,7 +92,7 @@ describe('elevation', () => {
     expect(lengths.length).toBeGreaterThan(0);
     expect(drawing.labels).toHaveLength(cuts.length);
     expect(new Set(drawing.labels.map((label) => label.text))).toEqual(new Set(lengths));
-    expect(drawing.keys).toContainEqual({ style: 'cut', text: `cut ${lengths.join(', ')} mm` });
+    expect(wordsOn(toSheet(drawing))).toContain(`cut ${lengths.join(', ')} mm`);
   });
 
   test('dimensions: each run and opening, the same from the left end, over all; heights of sill, head and top', () => {

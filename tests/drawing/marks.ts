@@ -1,4 +1,4 @@
-import type { Mark } from '../../server/engine/drawing';
+import type { Mark, Sheet } from '../../server/engine/drawing';
 
 /** Every x and y that a mark names, mm on paper. */
 export function cornersOf(mark: Mark): { xs: number[]; ys: number[] } {
@@ -8,4 +8,9 @@ export function cornersOf(mark: Mark): { xs: number[]; ys: number[] } {
   const { x, y } = mark;
   if (mark.kind === 'text') return { xs: [x], ys: [y] };
   return { xs: [x, x + mark.width], ys: [y, y + mark.height] };
+}
+
+/** Everything that is written on a sheet. */
+export function wordsOn({ marks }: Sheet): string[] {
+  return marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
 }

@@ -1,6 +1,6 @@
 /** A joint that lets a wall move is marked in its face, keyed and dimensioned: it is no perpend. */
 import { describe, expect, test } from 'vitest';
-import { elevation } from '../../server/engine/drawing';
+import { elevation, wallPlans } from '../../server/engine/drawing';
 import { setOut } from '../../server/engine/setting-out';
 import { overAll, wall } from '../setting-out/fixtures';
 
@@ -27,5 +27,20 @@ describe('a movement joint', () => {
     expect(running.stops).toEqual([0, joint.from, joint.from + 10, overAll(40)]);
     const plain = elevation(setOut(wall()), { title: 'w' });
     expect(plain.keys.map(({ text }) => text)).not.toContain('movement joint');
+  });
+
+  test('on plan is a line through the wall, in both courses, and in the key', () => {
+    const { groups } = wallPlans(moving, { title: 'w' });
+    const { drawings } = groups.find((group) => group.title === 'Movement joint')!;
+    expect(drawings).toHaveLength(2);
+    for (const { strokes, keys } of drawings) {
+      const [line, ...more] = strokes.filter(({ style }) => style === 'movement');
+      expect([line!.from.x, line!.to.x]).toEqual([joint.from + 5, joint.from + 5]);
+      expect([line!.from.y, line!.to.y]).toEqual([0, 102.5]);
+      expect(more).toEqual([]);
+      expect(keys.map(({ text }) => text)).toContain('movement joint');
+    }
+    const end = groups.find((group) => group.title === 'Left end')!.drawings[0]!;
+    expect(end.strokes.some(({ style }) => style === 'movement')).toBe(false);
   });
 });

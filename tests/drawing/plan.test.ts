@@ -6,6 +6,7 @@ import { planPlaces } from '../../server/engine/drawing/plan/plan-places';
 import { type PlacedPiece, placeCourse, setOut } from '../../server/engine/setting-out';
 import { plainWall } from '../setting-out/arbitrary';
 import { BONDS, overAll, UK, wall } from '../setting-out/fixtures';
+import { wordsOn } from './marks';
 import { laidPier, piers, yard } from './samples';
 
 const BRICKS = ['stretcher', 'header', 'half', 'three-quarter', 'closer', 'cut'];
@@ -92,7 +93,11 @@ describe('plan', () => {
     });
     expect(drawing.labels.map(({ text }) => text)).toEqual(['140', '140 x 80']);
     expect(new Set(drawing.boxes.map(({ style }) => style))).toEqual(new Set(['cut']));
-    expect(drawing.keys).toEqual([{ style: 'cut', text: 'cut 140, 140 x 80 mm' }]);
+    const groups = [{ title: '', drawings: [drawing] }];
+    const set = { title: '', description: '', units: drawing.units, scale: 10, groups, notes: [] };
+    // “140 x 80” is longer than its piece on paper.
+    expect(toSheets(set).flatMap(wordsOn)).toContain('cut a 140, b 140 x 80 mm');
+    expect(toSheets({ ...set, scale: 5 }).flatMap(wordsOn)).toContain('cut 140, 140 x 80 mm');
   });
 
   test('a pier stands in its place between the wall’s bricks, none on another', () => {

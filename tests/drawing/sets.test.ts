@@ -16,7 +16,7 @@ import { textWidth } from '../../server/engine/drawing/sheet/paper';
 import { pierPlans, setOut } from '../../server/engine/setting-out';
 import { coordinatedWall } from '../setting-out/arbitrary';
 import { wall } from '../setting-out/fixtures';
-import { cornersOf } from './marks';
+import { cornersOf, wordsOn } from './marks';
 import { cap, onEdge, sheets } from './samples';
 
 type Text = Extract<Mark, { kind: 'text' }>;
@@ -113,7 +113,7 @@ describe('the coping from above', () => {
     const [drawing] = set.groups[0]!.drawings;
     expect(drawing!.labels.map(({ text }) => text)).toEqual(['52.5', '52.5']);
     expect(drawing!.chains[0]!.stops).toEqual([0, 1725, 1777.5, 1787.5, 1840, 2400]);
-    expect(drawing!.keys).toContainEqual({ style: 'cut', text: 'cut 52.5 mm' });
+    expect(toSheets(set).flatMap(wordsOn)).toContain('cut 52.5 mm');
   });
 
   test('a cap shows how far it stands over its pier', () => {

@@ -59,6 +59,22 @@ describe('a tee on plan', () => {
     expect(lowest).toEqual([112.5, 112.5]);
   });
 
+  test('of a wall with a backing, stands a joint behind that, bonded or not, and the face is whole', () => {
+    const backed = (how: string) =>
+      tee(how).replace('12 courses\n', '12 courses\n  backing block-100 cavity 75 mm\n');
+    const courses = [' bonded', ''].map((how) =>
+      boxesIn(plansOf(backed(how), 'long'), 'inner runs into it'),
+    );
+    expect(courses[0]).toEqual(courses[1]);
+    for (const boxes of courses[0]!) {
+      expect(worstOverlap(boxes)).toBeLessThan(1e-6);
+      // 102.5 of face, 75 of cavity, 100 of block.
+      expect(Math.min(...boxes.filter((b) => b.top > 280).map((b) => b.y))).toBe(287.5);
+      const face = boxes.filter((b) => b.y < 1).sort((a, b) => a.x - b.x);
+      for (const [i, b] of face.slice(1).entries()) expect(b.x - face[i]!.right).toBeCloseTo(10, 6);
+    }
+  });
+
   test('has no plain end drawn where it meets the other wall', () => {
     const titles = plansOf(tee(''), 'inner').groups.map((group) => group.title);
     expect(titles).not.toContain('Left end');

@@ -61,3 +61,70 @@ describe('the cut list', () => {
     expect(sum(totals)).toBe(sum(boughtCut(work!)));
   });
 });
+
+describe('the cut list of a plinth and a backing', () => {
+  const pieces = (part: ReturnType<typeof partsOf>[number]) => {
+    const told = new Map<string, number>();
+    const add = (piece: string, length: number, count: number) => {
+      const key = `${piece} ${length.toFixed(1)}`;
+      told.set(key, (told.get(key) ?? 0) + count);
+    };
+    const placed = part.places.map((p) => ({ ...p, count: piecesAt(p) }));
+    for (const { piece, length, count } of placed) add(piece, length, count);
+    const cut = part.needed.cuttings.flatMap((c) =>
+      c.pieces.map((p) => ({ ...p, count: p.count * c.times })),
+    );
+    for (const { piece, length, count } of cut) add(piece, length, -count);
+    return { places: placed.length, off: [...told].filter(([, count]) => count !== 0) };
+  };
+  const job = (lines: string) =>
+    jobOf(`perpend 1\nuse uk\nwall a\n  stands held\n  height 18 courses\n${lines}`).works[0]!;
+  const partOf = (work: Work, label: string) => partsOf(work).find((p) => p.label === label)!;
+
+  test('gives every piece of a plinth its course and its place', () => {
+    const lines = '  length 4490 mm\n  bond flemish\n  thick 1 brick\n';
+    const work = job(`${lines}  plinth 4 courses project 1 brick front\n`);
+    const part = partOf(work, 'Bricks in the plinth');
+    expect(pieces(part)).toEqual({ places: 1, off: [] });
+    // By hand: two rows in stretcher bond, every second course with a half bat at either end: 4490 - 102.5.
+    const [place] = part.places;
+    expect(place).toMatchObject({ piece: 'half', from: 1, every: 2, each: 4 });
+    expect(place!.at.map(({ from }) => from)).toEqual([0, 4387.5]);
+  });
+
+  test('and where the ground steps', () => {
+    const steps = '  length 4490 mm\n  ground steps at 2240 mm down 2 courses\n';
+    const part = partOf(
+      job(`${steps}  plinth 3 courses project 1/2 brick front\n`),
+      'Bricks in the plinth',
+    );
+    expect(pieces(part).off).toEqual([]);
+    expect(Math.min(...part.places.map(({ from }) => from))).toBeLessThan(2);
+  });
+
+  test('and round a corner, past the end of the wall', () => {
+    const wall = (name: string, line: string) =>
+      `wall ${name}\n  stands held\n  length 4490 mm\n  height 18 courses\n  bond flemish\n  thick 1 brick\n  plinth 4 courses project 1 brick both\n${line}`;
+    const text = `perpend 1\nuse uk\n${wall('a', '  right quoin b\n')}${wall('b', '  left quoin a\n')}`;
+    const parts = jobOf(text).works.map((work) => partOf(work, 'Bricks in the plinth'));
+    expect(parts).toHaveLength(2);
+    for (const part of parts) {
+      const { places, off } = pieces(part);
+      expect(places).toBeGreaterThan(1);
+      expect(off).toEqual([]);
+    }
+  });
+
+  test('gives every piece of a backing its own course and its place', () => {
+    const door = '  opening door\n    from left 1000 mm\n    width 910 mm\n    height 12 courses\n';
+    const part = partOf(
+      job(`  length 4490 mm\n  backing block-100 cavity 75 mm\n${door}`),
+      'In the backing',
+    );
+    const { places, off } = pieces(part);
+    expect(places).toBeGreaterThan(2);
+    expect(off).toEqual([]);
+    // Eighteen courses of brick are six of block (three of 75 mm are 225).
+    expect(Math.max(...part.places.map(({ to }) => to))).toBeLessThanOrEqual(6);
+  });
+});

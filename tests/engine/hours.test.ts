@@ -69,9 +69,9 @@ describe('what goes round a day', () => {
 
   test('leaves less of it for the work, and is paid', () => {
     const of = figures(`${LABOUR('1 bricklayer', around)}output\n  facework 25 bricks per h\n`);
-    // 200 / 25 = 8 h; seven are left of a day: 1.14 days, so 1.5; 8 + 1.5 x 1 = 9.5 h at £20.
+    // 200 / 25 = 8 h; seven are left of a day: 1.14 days, so 1.5, which is two mornings: 8 + 2 x 1 = 10 h at £20.
     expect([of('job.hours'), of('job.days'), of('job.paid'), of('job.labour')]).toEqual([
-      8, 1.5, 9.5, 190,
+      8, 1.5, 10, 200,
     ]);
   });
 
@@ -88,9 +88,9 @@ describe('what goes round a day', () => {
     const rates = 'output\n  facework 50 bricks per h\n  pier-work 2 bricks per h\n';
     const pier = 'pier b\n  brick red\n  size 1 x 1 bricks\n  height 4 courses\n';
     const of = figures(LABOUR('1 bricklayer', around) + rates + pier);
-    // 4 h on 200 bricks at 50p, 4 h on eight; 8 h are 1.5 days, and 9.5 h paid, £95 on each.
-    expect([of('a.hours'), of('b.hours'), of('job.paid')]).toEqual([4, 4, 9.5]);
-    expect([of('a.cost'), of('b.cost')]).toEqual([195, 99]);
+    // 4 h on 200 bricks at 50p, 4 h on eight; 8 h are 1.5 days, driven to twice: 10 h paid, £100 on each.
+    expect([of('a.hours'), of('b.hours'), of('job.paid')]).toEqual([4, 4, 10]);
+    expect([of('a.cost'), of('b.cost')]).toEqual([200, 104]);
   });
 
   test('takes all of it: no number of days will do, and that is said', () => {

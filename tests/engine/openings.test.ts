@@ -101,10 +101,12 @@ describe('soldiers', () => {
 
 describe('bricks on edge', () => {
   test('over an opening are half bats in a wall of half a brick, with split bricks over them', () => {
-    // 1115 mm again: 15 half bats from 8 bricks; five bricks and six joints along: 1115 / 225, cut to 27.5 mm.
+    // 1115 mm again: 15 half bats from 8 bricks; over them a row cut to 27.5 mm high that goes on in the perpends of its
+    // course, so that it laps the course above: half a brick, four bricks and half a brick, 102.5 + 4 x 225 + 10 + 102.5.
+    expect(102.5 + 4 * 225 + 10 + 102.5).toBe(1115);
     const lines =
       '    lintel angle slab\n    bearing 102.5 mm\n    head brick-on-edge\n    fit head-height cut\n';
-    expect(counted(lines, 'Over window')).toBe(8 + 5);
+    expect(counted(lines, 'Over window')).toBe(8 + 6);
   });
 
   test('at the foot are whole bricks and take no brick’s place: 12 over 910 mm', () => {

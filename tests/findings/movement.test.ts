@@ -141,6 +141,29 @@ describe('what a movement joint takes', () => {
     expect(bought(high, 'joint-filler')).toBe(2);
   });
 
+  // The library's strip is 1000 x 100 x 10 mm; the seal at each face is as deep as the joint of 10 mm is wide (common practice).
+  test.each([
+    ['1/2 brick', 102.5, 1],
+    ['1 brick', 215, 2],
+    ['2 brick', 440, 5],
+  ])('%s thick (%f mm), strips side by side fill it from seal to seal', (thick, deep, beside) => {
+    expect(Math.ceil((deep - 2 * 10) / 100)).toBe(beside);
+    const text = wall('8990 mm', '  movement-joint left 4490 mm\n')
+      .replace('7 courses', '12 courses')
+      .replace('  length', `  bond english\n  thick ${thick}\n  length`);
+    const of = jobOf(thick === '1/2 brick' ? text.replace('  bond english\n', '') : text, files);
+    // Twelve courses are 900 mm.
+    expect(bought(of, 'joint-filler')).toBe(Math.ceil((beside * 900) / 1000));
+  });
+
+  test('in two skins each has its own', () => {
+    const text = wall(
+      '8990 mm',
+      '  movement-joint left 4490 mm\n  backing block-100 cavity 75 mm\n',
+    );
+    expect(bought(jobOf(text.replace('7 courses', '12 courses'), files), 'joint-filler')).toBe(2);
+  });
+
   test('so many parted evenly leave whole bricks between them', () => {
     const of = job('  movement-joint every 6 m\n', '17990 mm');
     const [band] = of.works[0]!.facts.settingOut!.bands;

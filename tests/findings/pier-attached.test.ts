@@ -28,7 +28,7 @@ describe('pier-flush', () => {
             at        left 2475 mm
             size      2 x 1 bricks
             projects  back
-            ^^^^^^^^^^^^^^ pier-flush: The pier p does not stand out of its wall: its second size takes the wall’s 1 in
+            ^^^^^^^^^^^^^^ pier-flush: The pier p does not stand out of its wall: its second size counts the wall’s own thickness in, which is 1 brick
       `,
       { ways: ['Make it 2 x 1.5 bricks'] },
     );

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { tally } from '../../server/engine/setting-out';
 import { jobOf } from '../engine/world';
 import { JOB, wallText } from '../harness/walls';
 import { afterWay, FIRM, findingsIn, silent, tells } from './tells';
@@ -74,6 +75,8 @@ describe('tee-place', () => {
   });
 });
 
+const GATE = '  opening gate\n    from left 1181.25 mm\n    width 460 mm\n';
+
 describe('tee-unbonded', () => {
   test('is told where courses cannot be run into the other wall, and it is tied', () => {
     tells(
@@ -93,7 +96,7 @@ describe('tee-unbonded', () => {
           length  1125 mm
           height  8 courses
           left    tee north 1 m bonded
-                                ^^^^^^ tee-unbonded: This wall is not bonded into north: No way was found to lay the bricks of that wall round it so that they lap
+                                ^^^^^^ tee-unbonded: This wall is not bonded into north: No way was found to lay the bricks of that wall round it so that they lap: its side is not on a quarter brick of the bond there.
       `,
       {
         files,
@@ -113,7 +116,8 @@ describe('tee-unbonded', () => {
 
   test.each([
     ['The other wall has a backing.', '  backing block-100 cavity 75 mm\n', 900],
-    ['No way was found', '', 56.25],
+    ['so that they lap: an end of it is near.', '', 56.25],
+    ['so that they lap: the opening gate is near.', GATE, 900],
     [
       'A head or a lintel of that wall is too near.',
       '  opening o\n    from left 1350 mm\n    width 450 mm\n    height 4 courses\n    lintel 100 x 65 mm slab\n',
@@ -127,6 +131,22 @@ describe('tee-unbonded', () => {
     );
     const told = findingsIn(text, files).find((f) => f.code === 'tee-unbonded');
     expect(told?.message).toContain(why);
+  });
+
+  test('a half-brick wall with a backing too: it is tied to that, and the face is left whole', () => {
+    const [backed, faced] = ['  backing block-100 cavity 75 mm\n', ''].map((north) =>
+      job('  left tee north 1015 mm bonded\n', north),
+    );
+    const [told] = findingsIn(backed!, files).filter((f) => f.code === 'tee-unbonded');
+    expect(told!.message).toContain('This wall stands against that, not against its face.');
+    expect(told!.ways.map((w) => w.title)).toEqual(['Tie it: tied']);
+    silent(afterWay(backed!, told!.ways[0]!.edits), 'tee-unbonded', files);
+    silent(faced!, 'tee-unbonded', files);
+    // By hand: a tie on the fourth and the eighth of nine courses; ten bricks in each course of the face.
+    expect(ties(backed!)).toBe(2);
+    const { facts } = work(backed!, 'north');
+    expect(tally(facts.laid ?? facts.settingOut!)).toMatchObject({ wholes: 86, halves: 8 });
+    expect(work(backed!, 'inner').facts.says).toContain('Tie it into the backing of north.');
   });
 
   test('of two walls near one another the second is tied', () => {

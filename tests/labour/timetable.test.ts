@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type Chunk, type DayPlan, timetable } from '../../server/engine/labour/timetable';
 
 const PLAN: DayPlan = { start: 480, hours: 8, before: [], after: [], breaks: [] };
-const chunk = (work: string, label: string, hours: number, lift?: boolean): Chunk => ({
+const chunk = (work: string, label: string, hours: number, lift?: number): Chunk => ({
   work,
   label,
   hours,
@@ -45,8 +45,8 @@ describe('a timetable', () => {
 
   test('puts a lift on the next day, and other work between', () => {
     const chunks = [
-      chunk('pier', 'lift 1', 2, true),
-      chunk('pier', 'lift 2', 2, true),
+      chunk('pier', 'lift 1', 2, 1),
+      chunk('pier', 'lift 2', 2, 2),
       chunk('pier', 'cap', 1),
       chunk('wall', 'point', 3),
     ];
@@ -56,6 +56,39 @@ describe('a timetable', () => {
     ]);
     expect(timetable(chunks, PLAN)[0]!.waits).toBe('lift');
     expect(timetable(chunks, PLAN)[1]!.waits).toBeUndefined();
+  });
+
+  test('both skins of a lift go up on its day', () => {
+    const chunks = [
+      chunk('wall', 'face 1', 2, 1),
+      chunk('wall', 'back 1', 1, 1),
+      chunk('wall', 'face 2', 2, 2),
+      chunk('wall', 'back 2', 1, 2),
+    ];
+    expect(told(chunks, PLAN)).toEqual([
+      ['480-600 face 1 wall', '600-660 back 1 wall'],
+      ['480-600 face 2 wall', '600-660 back 2 wall'],
+    ]);
+  });
+
+  test('concrete sets over night', () => {
+    const footing = { ...chunk('wall', 'concrete', 2), sets: true };
+    const chunks = [footing, chunk('wall', 'lay', 2), chunk('other', 'point', 1)];
+    expect(told(chunks, PLAN)).toEqual([
+      ['480-600 concrete wall', '600-660 point other'],
+      ['480-600 lay wall'],
+    ]);
+    expect(timetable(chunks, PLAN)[0]!.waits).toBe('set');
+  });
+
+  test('a break that falls into the cleaning down is not taken', () => {
+    const plan = {
+      ...PLAN,
+      after: [{ label: 'down', hours: 0.5 }],
+      breaks: [{ at: 600, minutes: 30 }],
+    };
+    expect(told([chunk('a', 'lay', 2)], plan)).toEqual([['480-600 lay a', '600-630 down']]);
+    expect(told([chunk('a', 'lay', 1.75)], plan)).toEqual([['480-585 lay a', '585-615 down']]);
   });
 
   test('is none where nothing is left of the day', () => {
@@ -70,7 +103,9 @@ describe('a timetable', () => {
       fc.property(fc.array(work, { minLength: 1, maxLength: 9 }), fc.boolean(), (works, pause) => {
         const breaks = pause ? [{ at: 600, minutes: 20 }] : [];
         const before = [{ label: 'up', hours: 0.5 }];
-        const chunks = works.map((w, i) => chunk(w.name, `${i}`, w.hours, w.lift));
+        const chunks = works.map((w, i) =>
+          chunk(w.name, `${i}`, w.hours, w.lift ? i + 1 : undefined),
+        );
         const days = timetable(chunks, { ...PLAN, breaks, before });
         const done = days.flatMap((d) => d.entries).filter((e) => e.work);
         const total = done.reduce((sum, e) => sum + e.to - e.from, 0) / 60;

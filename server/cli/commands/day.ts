@@ -55,6 +55,8 @@ function report(days: readonly Day[], job: Job, io: Io): string[] {
   return [...days.flatMap((each, i) => [...one(each, i, io), '']), charged, ...more(days)];
 }
 
+const WAITS = { lift: 'no more than a lift a day', set: 'the concrete sets' };
+
 function nothing({ price }: Job): string {
   return price.hours.value.isZero()
     ? 'There is no work in it that takes time.'
@@ -66,7 +68,7 @@ function one({ entries, waits }: Day, i: number, io: Io): string[] {
   const to = clockText(entries.at(-1)?.to ?? 0);
   const head = `Day ${i + 1}, ${clockText(first?.from ?? 0)} to ${to}`;
   const rows = entries.map((e) => [clockText(e.from), e.label, e.work ?? '']);
-  const wait = waits ? ['  the rest waits for the next day: no more than a lift a day'] : [];
+  const wait = waits ? [`  the rest waits for the next day: ${WAITS[waits]}`] : [];
   return [paint(io, 'bold', head), ...table(rows, ['left', 'left', 'left']), ...wait];
 }
 

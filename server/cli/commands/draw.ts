@@ -131,7 +131,9 @@ function handOver(drawn: readonly Drawn[], format: Format, out: string | undefin
   const made = (sheets: readonly Sheet[]) =>
     format === 'dxf' ? sheetsToDxf(sheets) : sheetsToSvg(sheets);
   if (out === undefined || !isFolder(out, io)) {
-    deliver(made(drawn.flatMap(({ sheets }) => sheets)), out, io);
+    const all = drawn.flatMap(({ sheets }) => sheets);
+    deliver(made(all), out, io);
+    if (format === 'svg') io.err(oneUnderAnother(all.length, out));
     return;
   }
   for (const { name, sheets } of drawn)
@@ -139,6 +141,12 @@ function handOver(drawn: readonly Drawn[], format: Format, out: string | undefin
       const number = sheets.length > 1 ? `-${i + 1}` : '';
       deliver(made([sheet]), `${out.replace(/\/+$/, '')}/${name}${number}.${format}`, io);
     }
+}
+
+/** What of a picture of several sheets is not as one expects of a page; nothing where it is printed. */
+function oneUnderAnother(sheets: number, out = '-'): string {
+  if (sheets < 2 || out === '-') return '';
+  return `perpend: ${out} holds ${sheets} sheets, one under another, and is no page to print. For a page each, name a folder: ${OUT.name} FOLDER/\n`;
 }
 
 /** What to draw; else a sentence that says why not, and what there is. */

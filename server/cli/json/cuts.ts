@@ -36,11 +36,12 @@ function partJson({ label, brick, needed, places, alike, onEdge }: CutPart) {
 
 /** Courses count from 1, as on screen. */
 function placeJson(place: CutPlace) {
-  const { piece, length, from, to, every, each, at } = place;
+  const { piece, length, high, from, to, every, each, at } = place;
   const times = Math.ceil((to - from) / every);
   return {
     piece,
     length: mm(length),
+    ...(high === undefined ? {} : { high: mm(high) }),
     courses: { first: from + 1, last: from + (times - 1) * every + 1, every },
     each,
     count: piecesAt(place),

@@ -40,11 +40,12 @@ function uncapped(label: string): string {
 }
 
 function rowOf(place: CutPlace, env: Env): string[] {
-  const { piece, length, each } = place;
+  const { piece, length, high, each } = place;
+  const low = high === undefined ? '' : `, ${lengthText(env, high)} high`;
   const [, ...words] = pieceText({ piece, length, count: each }, env).split(' ');
   return [
     coursesText(place),
-    words.join(' '),
+    words.join(' ') + low,
     String(each),
     String(piecesAt(place)),
     whereText(place.at, env),
@@ -63,7 +64,8 @@ function coursesText({ from, to, every }: CutPlace): string {
 
 function whereText(at: readonly Spots[], env: Env): string {
   if (at.length > MOST_SPOTS) return `${at.reduce((sum, s) => sum + s.count, 0)} places`;
-  const mm = (x: number) => lengthText(env, Math.max(0, x));
+  // A plinth goes on past the end of its wall.
+  const mm = (x: number) => `${x < -0.05 ? '−' : ''}${lengthText(env, Math.abs(x))}`;
   return at
     .map(({ from, by, count }) =>
       count === 1 ? mm(from) : `${mm(from)} and every ${mm(by)} to ${mm(from + (count - 1) * by)}`,

@@ -6,6 +6,7 @@ import type { Origin, Term } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
 import type { CutPart } from './cuts/sheet';
 import type { Matching } from './matching/types';
+import type { FaceEnd } from './wall/meet/arms';
 
 /** Bricks of one kind, bats and closers counted as the bricks they are cut from. */
 export interface BrickNeed {
@@ -158,6 +159,37 @@ export interface FaceProjection {
   /** Where it has bricks of its own before the face: how they are laid, and how many rows of them there are. */
   readonly laid?: SettingOut;
   readonly rows?: number;
+  /** Where the wall makes corners: those rows one by one, as they lie. */
+  readonly turned?: readonly ProjectingRow[];
+  /** Courses of the wall itself that are laid longer or shorter at its corners than the wall is. */
+  readonly past?: readonly CoursePast[];
+}
+
+/** How far something goes on past the ends of its wall, mm; negative where it stops short of them. */
+export interface Past {
+  readonly left: number;
+  readonly right: number;
+}
+
+export interface CoursePast extends Past {
+  readonly course: number;
+}
+
+/** One row of bricks before a face, in courses in which it ends alike. */
+export interface ProjectingRow {
+  readonly face: 'front' | 'back';
+  /** 1 against the wall. */
+  readonly row: number;
+  /** Where it shows, where it is left out for another wall that stands there; else wherever the projection does. */
+  readonly areas?: readonly FaceArea[];
+  /** As it lies on plan: in every second course its end may be the other wall’s row. */
+  readonly laid: SettingOut;
+  readonly zones: readonly {
+    readonly from: number;
+    readonly to: number;
+    readonly courses: { readonly from: number; readonly to: number | null };
+  }[];
+  readonly past: Past;
 }
 
 /** A pier of a wall, as its drawing needs it: mm from the wall’s left end and from its front face. */
@@ -230,6 +262,11 @@ export interface WorkFacts {
   readonly backing?: { readonly settingOut: SettingOut; readonly behind: number };
   /** A wall with heads let into it over its openings: what `settingOut` is without them. */
   readonly carved?: SettingOut;
+  /** Where walls run into it: its face (carved) with room for them, and what of them shows in it in one course. */
+  readonly met?: {
+    readonly settingOut: SettingOut;
+    readonly ends: (face: 'front' | 'back', course: number) => readonly FaceEnd[];
+  };
   /** In the order they are drawn, over the bricks. */
   readonly shapes?: readonly FaceShape[];
   /** Its lowest courses, and its topmost, that stand out. */

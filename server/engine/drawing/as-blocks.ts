@@ -1,14 +1,24 @@
+import { cutKey, keyRank } from './keys';
 import type { Drawing, Style } from './model';
+import { cutLabel } from './top/coping';
 
-const PIECES: readonly Style[] = ['stretcher', 'half', 'three-quarter'];
+const WHOLE: readonly Style[] = ['stretcher', 'header'];
+/** Bricks have names for these: of a block they are cuts like any other. */
+const CUT: readonly Style[] = ['half', 'three-quarter', 'closer'];
 
-/** A face whose pieces are blocks: whole or cut, they are not told apart as bricks are. */
+/** A face whose pieces are blocks: hatched and sized where they are not whole. */
 export function asBlocks(drawing: Drawing): Drawing {
-  const block = <T extends { readonly style: Style }>(thing: T): T =>
-    PIECES.includes(thing.style) ? { ...thing, style: 'block' } : thing;
-  const others = drawing.keys.filter(({ style }) => !PIECES.includes(style));
-  const boxes = drawing.boxes.map(block);
+  const boxes = drawing.boxes.map((box) => {
+    if (WHOLE.includes(box.style)) return { ...box, style: 'block' as const };
+    return CUT.includes(box.style) ? { ...box, style: 'cut' as const } : box;
+  });
+  const sizes = drawing.boxes
+    .filter(({ style }) => CUT.includes(style))
+    .map((box) => cutLabel(box, drawing.units));
+  const named = [...WHOLE, ...CUT, 'cut'];
+  const others = drawing.keys.filter(({ style }) => !named.includes(style));
   const some = boxes.some(({ style }) => style === 'block');
-  const key = { style: 'block' as const, text: 'block' };
-  return { ...drawing, boxes, keys: some ? [key, ...others] : others };
+  const whole = some ? [{ style: 'block' as const, text: 'block' }] : [];
+  const keys = [...whole, ...cutKey(boxes), ...others].sort((a, b) => keyRank(a) - keyRank(b));
+  return { ...drawing, boxes, labels: [...drawing.labels, ...sizes], keys };
 }

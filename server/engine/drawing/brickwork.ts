@@ -3,9 +3,7 @@ import { lengthOn, type Units } from './lengths';
 import type { Box, Label } from './model';
 import type { View } from './sheet/view';
 import { clip, eachSegment } from './sheet/view';
-
-/** Height of the letters on a cut, mm on paper. */
-const SMALL = 1.8;
+import { cutLabel } from './top/coping';
 
 /** Bricks there would be to draw, near enough: part of a segment counts as its share of it, and a course as one at least. */
 export function brickCount(view: View): number {
@@ -33,14 +31,15 @@ export function brickBoxes(view: View, units: Units): { boxes: Box[]; labels: La
         const box = clip(view, { style: piece, x, y, width: end - x, height });
         if (!box) continue;
         boxes.push(box);
-        if (piece === 'cut') labels.push(written(lengthOn(units, end - x), box));
+        if (piece === 'cut') labels.push(written(end - x, box, units));
       }
   });
   return { boxes, labels };
 }
 
-function written(text: string, { x, y, width, height }: Box): Label {
-  return { text, x: x + width / 2, y: y + height / 2, size: SMALL, room: { width, height } };
+/** The length of a cut, all of it, on as much of it as is in view. */
+export function written(cut: number, box: Box, units: Units): Label {
+  return { ...cutLabel(box, units), text: lengthOn(units, cut), cut };
 }
 
 /** Brickwork as plain areas, where there are too many bricks. */

@@ -2,10 +2,15 @@ import { lengthOn, type Units } from './lengths';
 import type { Chain, Drawing } from './model';
 import type { Mark, Place } from './sheet/paper';
 import { ROOM, textWidth } from './sheet/paper';
+import { spread } from './spread';
 
 const SIZE = 2.5;
 /** Half the length of a tick, mm on paper. */
 const TICK = 1.1;
+/** From a dimension line to the words beside it, mm on paper. */
+const BESIDE = 2.2;
+/** Words further than this from their tick are led to it, mm on paper. */
+const NEAR = 0.4;
 /** First row below the work, mm on paper. */
 const FIRST = 9;
 
@@ -20,7 +25,7 @@ function ruled(stops: readonly number[], y: number, place: Place): Mark[] {
   return [line(xs[0]!, y, xs.at(-1)!, y), ...ticks];
 }
 
-/** Each distance over the middle of its own part; turned where it is too narrow, left to the running row where that will not do. */
+/** Each distance over the middle of its own part; turned where it is too narrow, left to the running row where that will not do or reaches into the work. */
 function between({ stops }: Chain, y: number, place: Place, units: Units): Mark[] {
   const words = stops.slice(1).flatMap((stop, i): Mark[] => {
     const text = lengthOn(units, stop - stops[i]!);
@@ -28,31 +33,34 @@ function between({ stops }: Chain, y: number, place: Place, units: Units): Mark[
     const room = (stop - stops[i]!) / place.scale;
     const at = { kind: 'text' as const, size: SIZE, text };
     if (room >= textWidth(text, SIZE) + 1) return [{ ...at, x, y: y - 1, align: 'middle' }];
-    if (room >= SIZE + 0.6)
+    if (room >= SIZE + 0.6 && textWidth(text, SIZE) + 1.2 <= FIRST)
       return [{ ...at, x: x + SIZE * 0.36, y: y - 1.2, align: 'start', turned: true }];
     return [];
   });
   return [...ruled(stops, y, place), ...words];
 }
 
-/** Distances from the wall's left end, written up the paper at each, moved along where they would touch. */
+/** Distances from the wall's left end, written up the paper at each, moved apart and led there where they would touch. */
 function running({ stops, origin = 0 }: Chain, y: number, place: Place, units: Units): Mark[] {
-  let last = Number.NEGATIVE_INFINITY;
-  const words = stops.map((stop): Mark => {
-    last = Math.max(place.x(stop), last + SIZE + 0.4);
-    const text = lengthOn(units, stop - origin);
+  const ticks = stops.map(place.x);
+  const words = spread(ticks, SIZE + 0.4).flatMap((x, i): Mark[] => {
+    const text = lengthOn(units, stops[i]! - origin);
     const at = { kind: 'text' as const, size: SIZE, text, align: 'end' as const };
-    return { ...at, x: last + SIZE * 0.36, y: y + 2, turned: true };
+    const from = ticks[i]!;
+    const leader = Math.abs(x - from) > NEAR ? [line(from, y, x, y + BESIDE - 0.2)] : [];
+    return [...leader, { ...at, x: x + SIZE * 0.36, y: y + BESIDE, turned: true }];
   });
   return [...ruled(stops, y, place), ...words];
 }
 
-/** Beside the work: what is written at each height, from the lowest up, moved up where it would touch the last. */
+/** Beside the work: what is written at each height, from the lowest up, moved apart and led there where it would touch. */
 function beside(said: readonly [at: number, text: string][], x: number, place: Place): Mark[] {
-  let last = Number.POSITIVE_INFINITY;
-  return said.map(([at, text]): Mark => {
-    last = Math.min(place.y(at), last - SIZE - 0.3);
-    return { kind: 'text', x: x + 2, y: last + SIZE * 0.36, size: SIZE, align: 'start', text };
+  const ticks = said.map(([at]) => -place.y(at));
+  return spread(ticks, SIZE + 0.3).flatMap((up, i): Mark[] => {
+    const [from, text] = [ticks[i]!, said[i]![1]];
+    const leader = Math.abs(up - from) > NEAR ? [line(x, -from, x + BESIDE - 0.2, -up)] : [];
+    const at = { kind: 'text' as const, x: x + BESIDE, y: SIZE * 0.36 - up, size: SIZE };
+    return [...leader, { ...at, align: 'start', text }];
   });
 }
 

@@ -1,4 +1,4 @@
-import type { SettingOut } from '../setting-out';
+import { groundOf, type Level, type SettingOut, topOf } from '../setting-out';
 import type { Chain } from './model';
 
 /** Positions nearer than this are one stop, mm. */
@@ -10,14 +10,20 @@ function rising(positions: readonly number[], low: number, high: number): number
   return sorted.filter((at, i) => i === 0 || at - sorted[i - 1]! > SAME);
 }
 
-/** Below the wall: each run, opening and pier, the same from the left end on, and over all. */
+/** Where along the wall a level changes. */
+function changes(levels: readonly Level[]): number[] {
+  return levels.slice(1).map(({ from }) => from);
+}
+
+/** Below the wall: each run, opening, pier and step, the same from the left end on, and over all. */
 export function lengthChains(out: SettingOut, left: number, right: number): Chain[] {
   const { openings, piers, movement = [] } = out.spec;
   const fixed = [...openings, ...piers, ...movement].flatMap(({ from, width }) => [
     from,
     from + width,
   ]);
-  const stops = rising(fixed, left, right);
+  const steps = [...changes(groundOf(out.spec)), ...changes(topOf(out.spec))];
+  const stops = rising([...fixed, ...steps], left, right);
   const overAll: Chain = { side: 'below', form: 'between', stops: [left, right] };
   if (stops.length === 2) return [overAll];
   return [
@@ -28,7 +34,7 @@ export function lengthChains(out: SettingOut, left: number, right: number): Chai
 }
 
 /**
- * Beside the wall: sills, heads, the wall's top and the top of all. `above` are the tops of what stands on it;
+ * Beside the wall: sills, heads, its ground and its top where they step, and the top of all. `above` are the tops of what stands on it;
  * `top` is how far up the wall itself is drawn.
  */
 export function heightChain(
@@ -39,7 +45,9 @@ export function heightChain(
 ): Chain {
   const { openings, piers, courses } = out.spec;
   const levels = openings.flatMap((o) => [o.sill, o.top ?? courses]);
-  const all = [...levels, ...piers.map((p) => p.courses), courses].map((c) => c * out.gauge);
+  const steps = [...groundOf(out.spec), ...topOf(out.spec)].map(({ level }) => level);
+  const high = [...levels, ...piers.map((p) => p.courses), ...steps, courses];
+  const all = high.map((course) => course * out.gauge);
   const stops = rising([...all, ...above], bottom, Math.max(top, ...above));
   return { side: 'right', form: 'running', stops };
 }

@@ -1,5 +1,4 @@
-import { lengthOn, type Units, withUnit } from './lengths';
-import type { Box, Key, Stroke, Style } from './model';
+import type { Key, Stroke, Style } from './model';
 
 const WORDS: [Style, string][] = [
   ['stretcher', 'stretcher'],
@@ -17,18 +16,13 @@ export function keyRank({ style }: Key): number {
   return rank < 0 ? WORDS.length : rank;
 }
 
-function cutKey(boxes: readonly Box[], units: Units): Key[] {
-  const cuts = boxes.filter((box) => box.style === 'cut').map((box) => box.width);
-  if (cuts.length === 0) return [];
-  const rising = cuts.sort((a, b) => a - b).map((width) => lengthOn(units, width));
-  const listed = [...new Set(rising)];
-  const few =
-    listed.length <= 4 ? ` ${withUnit(listed.join(', '), units)}` : ` of ${listed.length} lengths`;
-  return [{ style: 'cut', text: `cut${few}` }];
+/** For cuts, where there are any: the sheet adds what sizes they have. */
+export function cutKey(boxes: readonly { readonly style: Style }[]): Key[] {
+  return boxes.some(({ style }) => style === 'cut') ? [{ style: 'cut', text: 'cut' }] : [];
 }
 
 /** Pieces that are in a drawing, in a fixed order; cuts are for {@link keysOf}. */
-export function pieceWords(boxes: readonly Box[]): Key[] {
+export function pieceWords(boxes: readonly { readonly style: Style }[]): Key[] {
   const used = new Set(boxes.map((box) => box.style));
   return WORDS.filter(([style]) => used.has(style)).map(([style, text]) => ({ style, text }));
 }
@@ -39,8 +33,8 @@ export function movementKey(strokes: readonly Stroke[]): Key[] {
 }
 
 /** What each style in a drawing stands for, in a fixed order, and only those it has. */
-export function keysOf(boxes: readonly Box[], dpc: boolean, units: Units): Key[] {
+export function keysOf(boxes: readonly { readonly style: Style }[], dpc: boolean): Key[] {
   const keys = pieceWords(boxes);
   const line: Key[] = dpc ? [{ style: 'dpc', text: 'damp-proof course' }] : [];
-  return [...keys, ...cutKey(boxes, units), ...line];
+  return [...keys, ...cutKey(boxes), ...line];
 }

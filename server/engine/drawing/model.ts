@@ -73,6 +73,8 @@ export interface Label extends Point {
   align?: 'start' | 'middle' | 'end';
   /** Left out where, at the scale chosen, it does not go into this. */
   room?: { width: number; height: number };
+  /** The length of a cut, mm, where this is its size: such a one is never left out, but stands by a letter for it. */
+  cut?: number;
 }
 
 /**
@@ -99,6 +101,8 @@ export interface Rod {
 export interface Key {
   style: Style;
   text: string;
+  /** Words after it, which go over as many rows as they take. */
+  list?: readonly string[];
 }
 
 export interface Drawing {

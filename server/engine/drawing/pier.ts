@@ -81,7 +81,7 @@ export function pierElevation(
       { side: 'right', form: 'running', stops: heights },
     ],
     rod: { gauge, courses, every: 4 },
-    keys: [...keysOf(boxes, dpc !== undefined && dpc > 0, units), ...toppingKeys(toppings)],
+    keys: [...keysOf(boxes, dpc !== undefined && dpc > 0), ...toppingKeys(toppings)],
     notes: toppingNotes(toppings),
   };
 }

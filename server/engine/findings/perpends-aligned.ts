@@ -1,31 +1,99 @@
-/** Perpends that stand over one another where two stretches of a wall meet, and no way of laying them mends it. */
+/** Perpends that stand over one another, or all but: where stretches of a wall meet, or beside what spans an opening. */
 import { lengthText } from '../brickwork/lengths';
 import type { Masonry } from '../brickwork/masonry';
-import type { PoorLap, SettingOut } from '../setting-out';
+import type { Head } from '../brickwork/wall/heads/head';
+import { carvedLap, type PoorLap, type SettingOut } from '../setting-out';
+import { otherBearing } from './heads/other-bearing';
 import type { Remark } from './remark';
 import { nameOrigin } from './remark';
 
 /** As many as anyone would read. */
 const MOST_TOLD = 3;
 
-export function perpendsAligned(out: SettingOut, { facts, env }: Masonry): Remark | undefined {
-  const { perpend } = out.spec.joints;
-  const aligned = out.poorLaps.filter(({ lap }) => lap < perpend);
-  if (!aligned.length) return undefined;
-  const told = aligned
-    .slice(0, MOST_TOLD)
-    .map((each) => placeOf(each, (mm) => lengthText(env, mm)));
-  const more = aligned.length - told.length;
-  const places = `${told.join('; ')}${more > 0 ? `; and at ${more} more ${more === 1 ? 'place' : 'places'}` : ''}`;
-  const message = `Perpends stand over one another where a stretch begins or ends over another: ${places}. No way was found to lay those stretches that laps there, cut at the reveals or not; one that a fit line speaks of is laid as that says. Keep them plumb by hand there, opening a joint here and closing one there; or bring the openings and piers to brickwork sizes.`;
+export function perpendsAligned(
+  out: SettingOut,
+  { facts, env }: Masonry,
+  heads: readonly Head[] = [],
+): Remark[] {
+  const shown = (mm: number) => lengthText(env, mm);
+  const told = out.poorLaps.filter(({ carved }) => !carved);
+  const met = laidPoorly(out, told, shown);
+  const wall: Remark[] = met
+    ? [
+        {
+          code: 'perpends-aligned',
+          severity: 'information',
+          origin: nameOrigin(facts.block),
+          message: `${met.what} where a stretch begins or ends over another: ${met.places}. No way was found to lay those stretches that laps there, cut at the reveals or not; one that a fit line speaks of is laid as that says. Keep them plumb by hand there, opening a joint here and closing one there; or bring the openings and piers to brickwork sizes.`,
+        },
+      ]
+    : [];
+  const carved = out.poorLaps.filter((lap) => lap.carved);
+  return [...wall, ...heads.flatMap((head) => besideHead(head, out, carved, shown) ?? [])];
+}
+
+function besideHead(
+  head: Head,
+  out: SettingOut,
+  laps: readonly PoorLap[],
+  shown: (mm: number) => string,
+): Remark | undefined {
+  const { facts } = head.opening;
+  const zone = (head.lintel ?? head.row ?? head.arch)?.zone;
+  const high = Math.max(...[head.lintel, head.row, head.arch].map((each) => each?.zone.high ?? 0));
+  if (!zone) return undefined;
+  const reach = 1.5 * (out.spec.unit.length + out.spec.joints.perpend);
+  const mine = laps.filter(
+    ({ course, at }) =>
+      course >= zone.low && course <= high && at > zone.from - reach && at < zone.to + reach,
+  );
+  const poor = laidPoorly(out, mine, shown);
+  if (!poor) return undefined;
+  const line = facts.line('head') ?? facts.line('lintel');
+  const message = `${poor.what} beside what spans the opening ${facts.name}: ${poor.places}. No way was found to cut the bricks beside it that laps there. ${head.lintel ? 'Another bearing' : 'Another width'}, or a course more or less under it, may.`;
   return {
     code: 'perpends-aligned',
+    about: facts.name,
     severity: 'information',
-    origin: nameOrigin(facts.block),
+    origin: line?.origin ?? nameOrigin(facts.block),
     message,
+    ways: () => otherBearing(head, out),
   };
 }
 
-function placeOf({ course, at }: PoorLap, shown: (mm: number) => string): string {
-  return `between courses ${course} and ${course + 1}, ${shown(at)} from the left end`;
+/** Those that stand over one another, else those that lap less than rules call a lap. */
+function laidPoorly(out: SettingOut, laps: readonly PoorLap[], shown: (mm: number) => string) {
+  const { perpend } = out.spec.joints;
+  const aligned = laps.filter(({ lap }) => lap < perpend);
+  const least = carvedLap(out.spec);
+  const short = aligned.length ? aligned : laps.filter(({ lap }) => lap < least);
+  if (!short.length) return undefined;
+  const brick = out.spec.unit.length + perpend;
+  const groups = grouped(short, brick);
+  const told = groups.slice(0, MOST_TOLD).map((group) => placeOf(group, shown));
+  const more = groups.length - told.length;
+  const places = `${told.join('; ')}${more > 0 ? `; and at ${more} more ${more === 1 ? 'place' : 'places'}` : ''}`;
+  const what = aligned.length
+    ? 'Perpends stand over one another'
+    : `Perpends lap less than ${shown(least)}`;
+  return { what, places };
+}
+
+/** Those of neighbouring courses that stand together are one place. */
+function grouped(laps: readonly PoorLap[], brick: number): PoorLap[][] {
+  const groups: PoorLap[][] = [];
+  for (const lap of laps) {
+    const near = (other: PoorLap) =>
+      Math.abs(other.at - lap.at) < brick / 2 && lap.course - other.course <= 1;
+    const group = groups.find((each) => each.some(near));
+    if (group) group.push(lap);
+    else groups.push([lap]);
+  }
+  return groups;
+}
+
+function placeOf(group: readonly PoorLap[], shown: (mm: number) => string): string {
+  const first = group[0]!.course;
+  const last = Math.max(...group.map(({ course }) => course)) + 1;
+  return `between courses ${first} and ${last}, ${shown(group[0]!.at)} from the left end`;
 }

@@ -60,11 +60,22 @@ export function daysOf(hours: Term, day: Term, around: Around, env: Env): Term {
 export function leftOf(day: Term, { all }: Around): Term {
   if (!all) return day;
   const left = difference('left of a day for the work', 'h', inUnit(day, 'h'), all);
-  return most('left of a day for the work', 'h', left, counted('none', 0, 'h', { note: 'no day has less than none' }));
+  return most(
+    'left of a day for the work',
+    'h',
+    left,
+    counted('none', 0, 'h', { note: 'no day has less than none' }),
+  );
 }
 
-/** All hours that are paid: those of the work, and those around it on each of its days. */
-export function paidHours(hours: Term, days: Term, { all }: Around): Term {
+/** Days on which somebody comes: half a day is driven to, set up for and cleared up after like a whole one. */
+export function visitsOf(days: Term): Term {
+  if (!days.ranged && days.value.isInteger()) return days;
+  return up('days there', 'days', days, 'half a day is driven to like a whole one');
+}
+
+/** All hours that are paid: those of the work, and those around it on each day that somebody comes. */
+export function paidHours(hours: Term, visits: Term, { all }: Around): Term {
   if (!all) return hours;
-  return sum('Hours paid', 'h', [hours, product('around the work', 'h', [days, all])]);
+  return sum('Hours paid', 'h', [hours, product('around the work', 'h', [visits, all])]);
 }

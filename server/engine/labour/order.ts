@@ -8,15 +8,15 @@ const ORDER = [
   'cut-out',
   'tooth-in',
   'footing',
-  'centre',
   'facework',
   'blockwork',
   'pier-work',
   'core',
+  'subsill',
+  'lintel',
+  'centre',
   'arch',
   'head',
-  'lintel',
-  'subsill',
   'tiles',
   'coping',
   'precast',
@@ -35,6 +35,18 @@ const RAISING: ReadonlySet<string> = new Set(['facework', 'blockwork', 'pier-wor
 
 export function raises(task: string): boolean {
   return RAISING.has(task);
+}
+
+/** Concrete has to set before anything stands on it. */
+export function sets(task: string): boolean {
+  return task === 'footing';
+}
+
+/** What is let into the work as it goes up: after its first lift, before its last. */
+const LET_IN: ReadonlySet<string> = new Set(['subsill', 'lintel', 'centre', 'arch', 'head']);
+
+export function isLetIn(task: string): boolean {
+  return LET_IN.has(task);
 }
 
 /** What is not in the list comes after what raises the work, and before what finishes it. */

@@ -8,8 +8,10 @@ export interface Chunk {
   readonly work: string;
   readonly label: string;
   readonly hours: number;
-  /** A lift: it may not stand on one of the same day. */
-  readonly lift?: boolean;
+  /** Which lift of the work it is of, from 1: none may stand on a lower one of the same day. */
+  readonly lift?: number;
+  /** It has to set: nothing more of the same work is done that day. */
+  readonly sets?: boolean;
 }
 
 export interface Break {
@@ -41,7 +43,7 @@ export interface Entry {
 export interface Day {
   readonly entries: readonly Entry[];
   /** Why it ends before the day does, when it does and work is left. */
-  readonly waits?: 'lift';
+  readonly waits?: 'lift' | 'set';
 }
 
 /** Minutes too short to tell of. */
@@ -69,10 +71,11 @@ interface Left extends Chunk {
 function oneDay(left: Left[], room: number, plan: DayPlan): Day {
   const clock = new Clock(plan);
   for (const { label, hours } of plan.before) clock.take(label, hours * 60);
-  const raised = new Set<string>();
+  const raised = new Map<string, number>();
+  const setting = new Set<string>();
   let rest = room;
   for (;;) {
-    const next = left.find((c) => isFirst(c, left) && !(c.lift && raised.has(c.work)));
+    const next = left.find((c) => isFirst(c, left) && !stands(c, raised, setting));
     if (!next || rest <= NOTHING) break;
     const minutes = Math.min(next.minutes, rest);
     clock.take(next.label, minutes, next.work);
@@ -80,10 +83,30 @@ function oneDay(left: Left[], room: number, plan: DayPlan): Day {
     next.minutes -= minutes;
     if (next.minutes > NOTHING) continue;
     left.splice(left.indexOf(next), 1);
-    if (next.lift) raised.add(next.work);
+    if (next.lift) raised.set(next.work, next.lift);
+    if (next.sets) setting.add(next.work);
   }
-  for (const { label, hours } of plan.after) clock.take(label, hours * 60);
-  return { entries: clock.entries, waits: left.length && rest > NOTHING ? 'lift' : undefined };
+  for (const { label, hours } of plan.after) clock.whole(label, hours * 60);
+  return {
+    entries: clock.entries,
+    waits: left.length && rest > NOTHING ? waiting(setting) : undefined,
+  };
+}
+
+function waiting(setting: ReadonlySet<string>): Day['waits'] {
+  return setting.size ? 'set' : 'lift';
+}
+
+/** Whether it has to wait for the next day. */
+function stands(
+  chunk: Left,
+  raised: ReadonlyMap<string, number>,
+  setting: ReadonlySet<string>,
+): boolean {
+  return (
+    (chunk.lift ?? 0) > (raised.get(chunk.work) ?? Number.POSITIVE_INFINITY) ||
+    (!chunk.sets && setting.has(chunk.work))
+  );
 }
 
 function isFirst(chunk: Left, left: readonly Left[]): boolean {
@@ -111,6 +134,11 @@ class Clock {
       rest -= part;
       if (rest > NOTHING) this.rest();
     }
+  }
+
+  /** Cleaning down goes on to its end: nobody takes a break to finish it after. */
+  whole(label: string, minutes: number): void {
+    if (minutes > NOTHING) this.put(label, minutes, undefined);
   }
 
   private rest(): void {

@@ -4,7 +4,7 @@ import { exact, roundTo } from '../../../shared/exact';
 import { unitNamed } from '../../../shared/units';
 import { inUnit } from '../brickwork/lengths';
 import type { Figure, Needs, WasteNeed } from '../brickwork/needs';
-import { type Around, aroundOf, daysOf, paidHours } from '../labour/day';
+import { type Around, aroundOf, daysOf, paidHours, visitsOf } from '../labour/day';
 import { type Gang, gangOf } from '../labour/gang';
 import { loadingOut } from '../labour/load-out';
 import { batch, type MixBatch } from '../mortar/batch';
@@ -73,14 +73,15 @@ export function priceOf(needs: readonly Needs[], env: Env, lost: readonly Gap[] 
     ...(loading ? [loading] : []),
   ]);
   const days = atLeastFor(needs, daysOf(hours, gang.day, around, env));
-  const paid = paidHours(hours, days, around);
+  const visits = visitsOf(days);
+  const paid = paidHours(hours, visits, around);
   const materials = sum(
     'Materials',
     code,
     purchases.map((p) => p.cost),
   );
   const labour = cents('Labour', product('labour', code, [paid, gang.rate]), env.money.digits);
-  const travel = sum('Travel', code, travelOf(days, env));
+  const travel = sum('Travel', code, travelOf(visits, env));
   const waste = wasteIn(needs);
   const others = sum('Other costs', code, otherCosts(days, waste, env));
   const cost = withGaps(sum('Cost', code, [materials, labour, travel, others]), lost);

@@ -29,6 +29,7 @@ export { fitHeight, gaugeJoint, heightOf } from './fit/height';
 export type {
   ChainQuestion,
   CornerWall,
+  CourseEnds,
   Courses,
   Entry,
   GivingWay,
@@ -58,6 +59,8 @@ export {
   MOST_GAPS,
   panelsOf,
   runOn,
+  stretched,
+  takesUp,
   tieOf,
   wayAt,
 } from './join';
@@ -70,6 +73,9 @@ export type { Gap } from './openings/carve';
 export { carve } from './openings/carve';
 export type { ArchCourse, Standing } from './openings/gaps';
 export { archCourses, archGaps, wedgeArea } from './openings/gaps';
+export { carvedLap, lapAt } from './openings/laps';
+export type { CoursePart } from './openings/low';
+export { partOfCourse } from './openings/low';
 export type { Ring, Voussoir } from './openings/ring';
 export { ringBricks, ringsOf } from './openings/ring';
 export type { Touched } from './openings/touched';
@@ -85,7 +91,7 @@ export type {
   ShownPiece,
 } from './piers';
 export { attachPiers, faceOf, firstOnTop, hasCore, MOST_HALVES, pierPlans } from './piers';
-export { placeCourse } from './place/course';
+export { placeCourse, placePatches } from './place/course';
 export type { RowPiece } from './place/face';
 export { bricksOf, piecesIn } from './place/face';
 export type { BondProof } from './place/sample';

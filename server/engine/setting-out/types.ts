@@ -249,6 +249,8 @@ export interface PoorLap {
   at: number;
   /** Mm. */
   lap: number;
+  /** It came about when something was let into the wall. */
+  carved?: true;
 }
 
 export interface SettingOut {
@@ -262,13 +264,15 @@ export interface SettingOut {
   /** Mm through the wall. */
   thickness: number;
   /**
-   * Perpends of the face that all but stand over one another (a lap under an eighth of a brick) where
-   * stretches of unlike ends meet, at a sill or a head, and no way of laying them was found that mends
-   * it; the lowest first, at most 200. Always empty for a bond that asks for no lap.
+   * Perpends of the face that lap too little (under what rules still call a lap: 41 mm of 56) where
+   * stretches of unlike ends meet, at a sill or a head, or where something was let in, and no way of laying
+   * them was found that mends it; at most 200 of each, the lowest first. Always empty for a bond that asks for no lap.
    */
   poorLaps: readonly PoorLap[];
   /** Pairs of openings or piers that stand in each other's place. */
   clashes: readonly { a: string; b: string }[];
+  /** The wall before lintels, heads and arches were let into it; none where there are none. */
+  uncarved?: SettingOut;
   /** Where its rows are opened for a wall that is bonded into it; none when left out. */
   patches?: readonly Patch[];
 }

@@ -46,6 +46,7 @@ const WORDS: Readonly<Record<string, readonly [string, string]>> = {
   days: ['day', 'days'],
   day: ['day', 'days'],
   bag: ['bag', 'bags'],
+  min: ['min', 'min'],
   packs: ['pack', 'packs'],
   batches: ['batch', 'batches'],
   mile: ['mile', 'miles'],

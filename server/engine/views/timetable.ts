@@ -1,6 +1,6 @@
 /** The timetable of a job: its tasks in the order they are done, in the firm’s day. */
 import type { Work } from '../brickwork/needs';
-import { placeOf, raises } from '../labour/order';
+import { isLetIn, placeOf, raises, sets } from '../labour/order';
 import { type Break, type Chunk, type Day, type DayPlan, timetable } from '../labour/timetable';
 import { LineFacts } from '../resolve/env';
 import type { Term } from '../working/term';
@@ -24,19 +24,39 @@ function chunksOfWork(work: Work): Chunk[] {
   const { tasks, leastDays } = work.needs;
   const lifts = Math.max(1, leastDays?.value.toNumber() ?? 1);
   const name = work.title || work.name;
-  return tasks
+  const all = tasks
     .slice()
     .sort((a, b) => placeOf(a.task) - placeOf(b.task))
-    .flatMap(({ task, hours }) => {
-      const all = { work: name, label: hours.label, hours: hours.value.toNumber() };
-      if (lifts === 1 || !raises(task)) return [all];
-      return Array.from({ length: lifts }, (_, i) => ({
-        ...all,
-        label: `${all.label}, lift ${i + 1} of ${lifts}`,
-        hours: all.hours / lifts,
-        lift: true,
-      }));
-    });
+    .map(({ task, hours }) => ({ task, label: hours.label, hours: hours.value.toNumber() }));
+  return liftsOf(all, lifts).map(({ task, ...chunk }) => ({
+    ...chunk,
+    work: name,
+    sets: sets(task) || undefined,
+  }));
+}
+
+interface Step extends Omit<Chunk, 'work' | 'sets'> {
+  readonly task: string;
+}
+
+/** What raises the work parted into lifts; what is let into it comes after the first of them. */
+function liftsOf(tasks: readonly Step[], lifts: number): readonly Step[] {
+  if (lifts === 1) return tasks;
+  const raising = tasks.filter((t) => raises(t.task));
+  const one = (i: number) =>
+    raising.map((t) => ({
+      ...t,
+      label: `${t.label}, lift ${i + 1} of ${lifts}`,
+      hours: t.hours / lifts,
+      lift: i + 1,
+    }));
+  const rest = tasks.filter((t) => !raises(t.task));
+  const first = raising.length ? tasks.indexOf(raising[0]!) : 0;
+  const before = rest.filter((t) => tasks.indexOf(t) < first);
+  const letIn = rest.filter((t) => !before.includes(t) && isLetIn(t.task));
+  const after = rest.filter((t) => !before.includes(t) && !isLetIn(t.task));
+  const later = Array.from({ length: lifts - 1 }, (_, i) => one(i + 1)).flat();
+  return [...before, ...one(0), ...letIn, ...later, ...after];
 }
 
 function planOf({ env, price }: Job, start: number | undefined): DayPlan {

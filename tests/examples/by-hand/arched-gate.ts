@@ -200,7 +200,8 @@ export function archedGate(): Record<string, number> {
   const spent = spentOn(bought);
   const labour = cents(hours() * GANG);
   const days = up(hours() / DAY, 0.5);
-  const travel = cents(days * DRIVE);
+  // Half a day is driven to like a whole one.
+  const travel = cents(up(days) * DRIVE);
   const price = priceUp(cents(spent + labour + travel), TERMS);
   return {
     'yard.bricks': red,

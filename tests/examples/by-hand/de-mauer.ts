@@ -77,7 +77,8 @@ export function deMauer(): Record<string, number> {
   const spent = spentOn(bought);
   const labour = cents(hours() * (41 + 29 / 2));
   const days = up(hours() / 8, 0.5);
-  const travel = cents(days * 2 * 17 * 0.52);
+  // Half a day is driven to like a whole one.
+  const travel = cents(up(days) * 2 * 17 * 0.52);
   const terms = { overhead: 0.14, profit: 0.12, round: 10, tax: 0.19, deposit: 0.3 };
   const price = priceUp(cents(spent + labour + travel + 260), terms);
   const area = 2.99 + 1.99;

@@ -79,7 +79,8 @@ export function enclosure(): Record<string, number> {
   const spent = cents(sum(cost('harwick-red'), cost('engineering'), mixed));
   const labour = cents(over(hours) * GANG);
   const days = up(over(hours) / DAY, 0.5);
-  const travel = cents(days * DRIVE);
+  // Half a day is driven to like a whole one.
+  const travel = cents(up(days) * DRIVE);
   const price = priceUp(cents(spent + labour + travel), TERMS);
   const parts = NAMES.map(
     (side) =>

@@ -101,7 +101,8 @@ export function gardenWall(): Record<string, number> {
   const spent = spentOn(bought);
   const labour = cents(hours() * GANG);
   const days = up(hours() / DAY, 0.5);
-  const travel = cents(days * DRIVE);
+  // Half a day is driven to like a whole one.
+  const travel = cents(up(days) * DRIVE);
   const price = priceUp(cents(spent + labour + travel + 240), TERMS);
   // Faces: 2.25 and 3.385 m, 1.2 m high.
   const area = (2.25 + 3.385) * 1.2;

@@ -66,7 +66,8 @@ export function gatePiers(): Record<string, number> {
   const spent = spentOn(bought);
   const labour = cents(hours() * GANG);
   const days = up(hours() / DAY, 0.5);
-  const travel = cents(days * DRIVE);
+  // Half a day is driven to like a whole one.
+  const travel = cents(up(days) * DRIVE);
   const hooks = cents(4 * 11.8);
   const price = priceUp(cents(spent + labour + travel + hooks), TERMS);
   return {

@@ -112,7 +112,8 @@ export function knockedPier(): Record<string, number> {
   const spent = spentOn(bought);
   const { days, paid } = repairDays(ALL_HOURS, LIFTS);
   const labour = cents(paid * GANG);
-  const travel = cents(days * DRIVE);
+  // Half a day is driven to like a whole one.
+  const travel = cents(up(days) * DRIVE);
   const loose = sum(...Object.values(WASTE).map((w) => w.loose));
   const skip = 140 * Math.ceil(loose / 1.5);
   const price = priceUp(cents(spent + labour + travel + skip), TERMS);

@@ -68,7 +68,8 @@ export function logStore(): Record<string, number> {
   const hours = hoursOfBack + hoursOfYard;
   const labour = cents(hours * GANG);
   const days = up(hours / DAY, 0.5);
-  const travel = cents(days * DRIVE);
+  // Half a day is driven to like a whole one.
+  const travel = cents(up(days) * DRIVE);
   const price = priceUp(cents(spent + labour + travel), TERMS);
   // What the back wall takes of what is bought for both, by how much of it goes in.
   const ofMortar = mortarOfBack() / (mortarOfBack() + mortarOfYard());

@@ -78,7 +78,8 @@ export function repair(): Record<string, number> {
   const spent = spentOn(bought);
   const { days, paid } = repairDays(hours());
   const labour = cents(paid * GANG);
-  const travel = cents(days * DRIVE);
+  // Half a day is driven to like a whole one.
+  const travel = cents(up(days) * DRIVE);
   // Trestles by the day, and the tip by the tonne.
   const others = cents(cents(28 * days) + cents((52 * waste().mass) / 1000));
   const price = priceUp(cents(spent + labour + travel + others), TERMS);

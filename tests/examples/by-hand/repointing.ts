@@ -72,7 +72,8 @@ export function repointing(): Record<string, number> {
   const spent = spentOn(bought);
   const { days, paid } = repairDays(ALL_HOURS);
   const labour = cents(paid * GANG);
-  const travel = cents(days * DRIVE);
+  // Half a day is driven to like a whole one.
+  const travel = cents(up(days) * DRIVE);
   const price = priceUp(cents(spent + labour + travel), TERMS);
   const forTop = bought['cost.coping-lime']! + (labour * HOURS.top) / ALL_HOURS;
   const parts = [spent + labour - forTop, forTop];

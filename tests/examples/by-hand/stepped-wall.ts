@@ -114,7 +114,8 @@ export function steppedWall(): Record<string, number> {
   const spent = spentOn(bought);
   const labour = cents(hours() * GANG);
   const days = up(hours() / DAY, 0.5);
-  const travel = cents(days * DRIVE);
+  // Half a day is driven to like a whole one.
+  const travel = cents(up(days) * DRIVE);
   const price = priceUp(cents(spent + labour + travel + 240), TERMS);
   const area = (sum(...LENGTHS) * 75) / 1e6;
   return {

@@ -59,7 +59,7 @@ export const SMALL_SAND = { weighs: 1.6, pack: 25, price: 3.6 };
 /** Half days in which so many hours of work are done, and the hours that are paid in them. */
 export function repairDays(hours: number, atLeast = 0) {
   const days = Math.max(up(hours / (DAY - AROUND), 0.5), atLeast);
-  return { days, paid: hours + days * AROUND };
+  return { days, paid: hours + up(days) * AROUND };
 }
 
 export const CONCRETE_USE: Use = { mixer: 90 };

@@ -93,7 +93,8 @@ export function usWall(): Record<string, number> {
   const spent = spentOn(bought);
   const labour = cents(hours() * (52 + 31));
   const days = up(hours() / 8, 0.5);
-  const travel = cents(days * 2 * 11 * 0.7);
+  // Half a day is driven to like a whole one.
+  const travel = cents(up(days) * 2 * 11 * 0.7);
   const terms = { overhead: 0.12, profit: 0.15, round: 10, tax: 0, deposit: 0.3 };
   const price = priceUp(cents(spent + labour + travel + 65), terms);
   // Square feet of face: 16 courses of 8/3 in.

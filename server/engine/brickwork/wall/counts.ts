@@ -39,7 +39,9 @@ export interface WallCounts {
   /** As it lies on plan: in the courses that give way at a quoin, without what is the other wall’s. */
   readonly laid: SettingOut;
   readonly quoins: readonly Quoin[];
+  readonly corbel: Cornered['corbel'];
   readonly tees: Cornered['tees'];
+  readonly arms: Cornered['arms'];
   readonly blocks: Cornered['blocks'];
   /** Its stretches between fixed points, from the left. */
   readonly runs: readonly WallRun[];
@@ -56,7 +58,7 @@ export interface WallCounts {
 export function countWall(
   masonry: Masonry,
   { plan, runs }: LaidAlone,
-  { face, laid, quoins, tees, blocks }: Cornered,
+  { face, laid, quoins, corbel, tees, arms, blocks }: Cornered,
 ): WallCounts {
   renewInputs(masonry, plan, quoins);
   const zones = zonesOf(masonry, plan);
@@ -82,7 +84,8 @@ export function countWall(
     ...bands.map((b) => b.counted),
   ];
   const all = sumTallies([wall.tally, ...others.map((c) => c.tally)]);
-  return { out: face, laid, quoins, tees, blocks, runs, wall, piers, dpc, bands, all };
+  const meets = { quoins, corbel, tees, arms, blocks };
+  return { out: face, laid, ...meets, runs, wall, piers, dpc, bands, all };
 }
 
 /** What arches cut off the bricks beside them is counted with the wall, and taken off again. */

@@ -1,11 +1,11 @@
 /** What is to be cut for a wall, its piers and its copings, course by course. */
-import { type CutPlace, cutList, cutsInPier, cutsWithin, type SettingOut } from '../../setting-out';
+import { type CutPlace, cutsInPier } from '../../setting-out';
 import { type CutPart, cutPart } from '../cuts/sheet';
 import type { Masonry } from '../masonry';
 import type { WallCounts } from './counts';
 import type { Part } from './parts/part';
 import type { WallPlan } from './spec';
-import { type Zone, zonesOf } from './zones';
+import { cutsInZones, type Zone, zonesOf } from './zones';
 
 export function wallCuts(
   masonry: Masonry,
@@ -18,9 +18,12 @@ export function wallCuts(
   const own = masonry.brick.title;
   // A band is a part too, and is told with its courses.
   const listed = new Set(bands.map((b) => b.counted));
-  const inAll = (some: readonly Zone[]) => [...inWall(out, some, plan), ...inPiers(some, plan)];
+  const inAll = (some: readonly Zone[]) => [
+    ...cutsInZones(out, some, plan),
+    ...inPiers(some, plan),
+  ];
   return [
-    ...cutPart(own, wall, inWall(out, zones.own, plan)),
+    ...cutPart(own, wall, cutsInZones(out, zones.own, plan)),
     ...(piers ? cutPart(own, piers, inPiers(zones.own, plan)) : []),
     ...(dpc ? cutPart(dpc.brick.title, dpc.counted, inAll(zones.damp)) : []),
     ...bands.flatMap(({ line, brick, counted }) => {
@@ -30,16 +33,8 @@ export function wallCuts(
     ...parts
       .flatMap((p) => p.bricks ?? [])
       .filter((b) => !listed.has(b.counted))
-      .flatMap((b) => cutPart(b.brick.title, b.counted)),
+      .flatMap((b) => cutPart(b.brick.title, b.counted, b.places?.())),
   ];
-}
-
-function inWall(out: SettingOut, zones: readonly Zone[], plan: WallPlan): CutPlace[] {
-  const level = plan.ground.length < 2;
-  return zones.flatMap(({ from, to, courses }) => {
-    const list = cutList(out, courses);
-    return level ? list : cutsWithin(list, from, to);
-  });
 }
 
 function inPiers(zones: readonly Zone[], plan: WallPlan): CutPlace[] {

@@ -116,6 +116,8 @@ class WallWork {
   private readonly parts: readonly Part[];
   private readonly plan: WallPlan;
   private readonly corners: Cornered;
+  /** With its heads let in. */
+  private readonly carved: Cornered;
 
   constructor(
     private readonly masonry: Masonry,
@@ -128,7 +130,8 @@ class WallWork {
     const { plan } = laid;
     this.plan = plan;
     this.corners = corners;
-    this.counts = countWall(masonry, laid, withHeads(corners, plan.heads));
+    this.carved = withHeads(corners, plan.heads);
+    this.counts = countWall(masonry, laid, this.carved);
     remarks.push(...wallRemarks(masonry, plan, this.counts));
     for (const { facts, spec } of plan.piers)
       this.tops.push(...capTop(facts, spec.from, spec.width, (spec.base ?? 0) + spec.courses));
@@ -175,12 +178,23 @@ class WallWork {
       ...Object.assign({}, ...this.parts.map((p) => p.facts ?? {})),
       settingOut,
       ...(this.counts.laid === settingOut ? {} : { laid: this.counts.laid }),
+      ...this.met(),
       tops: this.tops,
       cuts: () => wallCuts(this.masonry, this.plan, this.counts, this.parts),
       height: settingOut.gauge * courses + coping,
       does: this.does(),
       says: [],
     };
+  }
+
+  /** As its faces show where other walls run into it. */
+  private met(): Pick<WorkFacts, 'met'> {
+    const { arms, met } = this.carved;
+    const bonded = arms.flatMap(({ ends }) => ends ?? []);
+    if (!bonded.length) return {};
+    const ends: NonNullable<WorkFacts['met']>['ends'] = (face, course) =>
+      bonded.flatMap((of) => of(face, course));
+    return { met: { settingOut: met, ends } };
   }
 
   private does(): Set<string> {

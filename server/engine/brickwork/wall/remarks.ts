@@ -27,7 +27,6 @@ export function wallRemarks(masonry: Masonry, plan: WallPlan, counts: WallCounts
   const others = [
     ...plan.openings.map((o) => openingWidth(o, plan, masonry)),
     ...plan.piers.map((p) => capOverhang(p.facts, p.spec.width, p.spec.depth, env)),
-    perpendsAligned(counts.out, masonry),
     higherThanALift(facts, counts.out.gauge * mostCourses(plan.ground, plan.top), env),
   ];
   const { dpc } = counts;
@@ -35,6 +34,7 @@ export function wallRemarks(masonry: Masonry, plan: WallPlan, counts: WallCounts
     ...counts.out.clashes.map(({ a, b }) => standInEachOther(facts, a, b)),
     ...runs,
     ...others.filter((r): r is Remark => r !== undefined),
+    ...perpendsAligned(counts.out, masonry, plan.heads),
     ...footingRemarks(masonry, plan),
     ...(dpc ? dpcOff(dpc.line, dpc.brick, spec.unit, spec.courses) : []),
   ];

@@ -3,6 +3,9 @@ import type { LineFacts } from '../../resolve/env';
 import {
   between,
   type CourseRange,
+  type CutPlace,
+  cutList,
+  cutsWithin,
   inCourses,
   type SettingOut,
   type Tally,
@@ -109,10 +112,27 @@ export function tallyZones(out: SettingOut, zones: readonly Zone[], plan: WallPl
   const parts = new Map<number, SettingOut>();
   return zones.map(({ from, to, courses }) => {
     if (level) return tally(out, courses);
-    const part = parts.get(from) ?? between(out, from, to);
+    const part = parts.get(from) ?? between(out, ...openAt(from, to, plan));
     parts.set(from, part);
     return tally(inCourses(part, courses), courses);
   });
+}
+
+/** What is to be cut in some zones of the wall itself, and where. */
+export function cutsInZones(out: SettingOut, zones: readonly Zone[], plan: WallPlan): CutPlace[] {
+  const level = plan.ground.length < 2;
+  return zones.flatMap(({ from, to, courses }) => {
+    const list = cutList(out, courses);
+    return level ? list : cutsWithin(list, from, to);
+  });
+}
+
+/** Farther than courses go on past the ends of their wall, mm. */
+const FAR = 1e4;
+
+/** What goes on past the ends of the wall lies in the first stretch and the last. */
+function openAt(from: number, to: number, { spec }: WallPlan): [number, number] {
+  return [from <= 0 ? from - FAR : from, to >= spec.length ? to + FAR : to];
 }
 
 /** What of its piers: each stands on the ground under its middle. */

@@ -12,7 +12,8 @@ import { groundAndDpc, movementMarks, openingMarks } from '../things';
 import type { Topping } from '../top/coping';
 import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTops } from '../top/coping';
 import { type BandShown, bandKeys, bandsOver } from './bands-in-face';
-import { shapeKeys, shapesIn } from './face-shapes';
+import { shapeKeys, shapeSizes, shapesIn } from './face-shapes';
+import { type Ends, metIn } from './met-in-face';
 import { mirrored } from './mirrored';
 import { piersIn } from './piers-in-face';
 import {
@@ -42,6 +43,8 @@ export interface ElevationOptions {
   toppings?: readonly Topping[];
   /** The course a damp-proof course lies under, or that the bricks that make one reach up to. */
   dpc?: number;
+  /** What shows of walls that run into it, in one course. */
+  ends?: Ends;
   /** Most bricks drawn one by one; past that, brickwork is drawn as a plain area. 20,000 when left out. */
   mostBricks?: number;
   /** What lengths are written in: millimetres when left out. */
@@ -93,6 +96,13 @@ export function elevation(out: SettingOut, options: ElevationOptions): Drawing {
   return mirrored(faceOf(backOf(out), { ...options, visible }), length);
 }
 
+/** Those of its rows, and those where another wall runs in. */
+function bricksIn(view: View, { face = 'front', ends }: ElevationOptions, units: Units) {
+  const own = brickBoxes(view, units);
+  const met = metIn(view, face, ends, units);
+  return { boxes: [...own.boxes, ...met.boxes], labels: [...own.labels, ...met.labels] };
+}
+
 /** The front face of what is given. */
 function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
   const { units = 'millimetres' } = options;
@@ -100,7 +110,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
   const shown = brickCount(view) <= (options.mostBricks ?? MOST_BRICKS);
   const { projections = [] } = options;
   const bricks = shown
-    ? withProjections(brickBoxes(view, units), projections, view, units)
+    ? withProjections(bricksIn(view, options, units), projections, view, units)
     : { boxes: plainAreas(view), labels: [] };
   const piers = piersIn(view, shown ? (options.piers ?? []) : [], options.face ?? 'front', units);
   const things = [...openingMarks(view), ...piers.plain];
@@ -129,6 +139,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
     strokes: [...strokes, ...moving, ...groundAndDpc(view, options.dpc)],
     labels: [
       ...bricks.labels,
+      ...shapeSizes(shapes, view, units),
       ...piers.labels,
       ...names,
       ...projectionLabels(projections, view),
@@ -140,7 +151,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
     ],
     rod: { gauge: out.gauge, courses: view.to, every: 4 },
     keys: [
-      ...keysOf(boxes, options.dpc !== undefined, units),
+      ...keysOf([...boxes, ...shapes], options.dpc !== undefined),
       ...movementKey(moving),
       ...bandKeys(boxes, options.bands ?? []),
       ...projectionKeys(projections, units),

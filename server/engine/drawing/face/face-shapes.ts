@@ -1,7 +1,9 @@
 /** What spans openings and lies at their feet, in an elevation: outlines over the bricks. */
 import type { FaceShape } from '../../brickwork/needs';
-import type { Key, Shape, Style } from '../model';
+import { lengthOn, type Units } from '../lengths';
+import type { Box, Key, Label, Shape, Style } from '../model';
 import type { View } from '../sheet/view';
+import { cutLabel } from '../top/coping';
 
 const STYLES: Readonly<Record<FaceShape['style'], Style>> = {
   lintel: 'lintel',
@@ -22,6 +24,22 @@ export function shapesIn(
   const seen = ({ points }: FaceShape) =>
     whole || points.every(({ x, y }) => x >= left && x <= right && y >= bottom && y <= top);
   return shapes.filter(seen).map(({ style, points }) => ({ style: STYLES[style], points }));
+}
+
+function boxOf({ style, points }: Shape): Box {
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  return { style, x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+}
+
+/** The sizes of what is cut: its length; where it is cut lower than a brick, its height too. */
+export function shapeSizes(shapes: readonly Shape[], { out }: View, units: Units): Label[] {
+  const cuts = shapes.filter(({ style }) => style === 'cut').map(boxOf);
+  return cuts.map((box) => {
+    const label = cutLabel(box, units);
+    const low = box.height < out.spec.unit.height - 0.5;
+    return low ? { ...label, text: `${label.text} x ${lengthOn(units, box.height)}` } : label;
+  });
 }
 
 const WORDS: readonly [Style, string][] = [

@@ -1,51 +1,40 @@
 /** Courses that stand out before a face: their own bricks where they have some, an outline, and how far out in the key. */
 import type { FaceProjection } from '../../brickwork/needs';
-import { brickBoxes } from '../brickwork';
 import { lengthOn, type Units, withUnit } from '../lengths';
 import type { Box, Key, Label } from '../model';
 import { clip, type View } from '../sheet/view';
+import { atEnd, atStart, besides, bricksIn, isIn, stretchesOf } from './stretches';
 
 export interface Projection extends FaceProjection {
   name: string;
+  /** The face that is drawn: `front` when left out. */
+  seen?: 'front' | 'back';
 }
 
 /** More courses than this are outlined together. */
 const MOST_APART = 20;
-/** Height of the letters on an outline, mm on paper. */
-const SMALL = 2;
 
 /** Each course by itself where each stands out further than the one below. */
-function outlines({ areas, each }: Projection, view: View): Box[] {
+function outlines(projection: Projection, view: View): Box[] {
+  const { each, past } = projection;
   const { gauge } = view.out;
-  return areas.flatMap(({ from: x, to, courses }) => {
+  return stretchesOf(projection, view).flatMap(({ from, to, courses }) => {
     const high = courses.to - courses.from;
     const apart = each && high <= MOST_APART ? high : 1;
     return Array.from({ length: apart }, (_, i): Box => {
       const y = (courses.from + (i * high) / apart) * gauge;
-      return { style: 'projecting', x, y, width: to - x, height: (high / apart) * gauge };
+      const { left = 0, right = 0 } = past?.find((p) => p.course === courses.from + i) ?? {};
+      const x = atStart(from) ? from - left : from;
+      const end = atEnd(to, view) ? to + right : to;
+      return { style: 'projecting', x, y, width: end - x, height: (high / apart) * gauge };
     });
   });
 }
 
 /** The bricks of a row of its own before the face. */
-function ownBricks({ laid, areas }: Projection, view: View, units: Units) {
-  if (!laid) return { boxes: [], labels: [] };
-  const parts = areas.map(({ from, to, courses }) => {
-    const left = Math.max(from, view.left);
-    const right = Math.min(to, view.right);
-    const seen = { from: Math.max(courses.from, view.from), to: Math.min(courses.to, view.to) };
-    return brickBoxes({ out: laid, left, right, ...seen, whole: false }, units);
-  });
+function ownBricks(projection: Projection, view: View, units: Units) {
+  const parts = stretchesOf(projection, view).map((stretch) => bricksIn(stretch, view, units));
   return { boxes: parts.flatMap((p) => p.boxes), labels: parts.flatMap((p) => p.labels) };
-}
-
-function hides({ laid, areas }: Projection, gauge: number) {
-  return ({ x, y }: { x: number; y: number }) =>
-    laid !== undefined &&
-    areas.some(
-      ({ from, to, courses }) =>
-        x > from && x < to && y > courses.from * gauge && y < courses.to * gauge,
-    );
 }
 
 /** What shows of the face and of what stands out before it. */
@@ -56,12 +45,11 @@ export function withProjections(
   units: Units,
 ): { boxes: Box[]; labels: Label[] } {
   let { boxes, labels } = face;
-  for (const projection of projections) {
-    const hidden = hides(projection, view.out.gauge);
+  for (const projection of projections.filter(({ laid }) => laid)) {
+    const over = stretchesOf(projection, view);
     const own = ownBricks(projection, view, units);
-    const middle = ({ x, y, width, height }: Box) => ({ x: x + width / 2, y: y + height / 2 });
-    boxes = [...boxes.filter((box) => !hidden(middle(box))), ...own.boxes];
-    labels = [...labels.filter((label) => !hidden(label)), ...own.labels];
+    boxes = [...boxes.flatMap((box) => besides(box, over, view.out.gauge)), ...own.boxes];
+    labels = [...labels.filter((label) => !isIn(label, over, view.out.gauge)), ...own.labels];
   }
   return { boxes, labels };
 }
@@ -71,11 +59,17 @@ export function projectionBoxes(projections: readonly Projection[], view: View):
   return projections.flatMap((p) => outlines(p, view)).flatMap((box) => clip(view, box) ?? []);
 }
 
-/** Its name in each stretch of it. */
-export function projectionLabels(projections: readonly Projection[], { out }: View): Label[] {
-  return projections.flatMap(({ name: text, areas }) =>
-    areas.map(({ from, to, courses }): Label => {
-      const y = ((courses.from + courses.to) / 2) * out.gauge;
+/** Height of the letters on an outline, mm on paper. */
+const SMALL = 2;
+
+/** Its name in each stretch of it, on the bricks of its middle course: a joint or an outline would cross it. */
+export function projectionLabels(projections: readonly Projection[], view: View): Label[] {
+  const { out } = view;
+  return projections.flatMap((projection) =>
+    stretchesOf(projection, view).map(({ from, to, courses }): Label => {
+      const text = projection.name;
+      const middle = Math.floor((courses.from + courses.to) / 2);
+      const y = middle * out.gauge + (out.gauge + out.spec.joints.bed) / 2;
       const room = { width: to - from, height: (courses.to - courses.from) * out.gauge };
       return { text, x: (from + to) / 2, y, size: SMALL, room };
     }),

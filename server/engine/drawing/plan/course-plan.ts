@@ -37,19 +37,45 @@ export function isBlock(behind: SettingOut, face: SettingOut): boolean {
   return Math.abs(behind.spec.unit.height - face.spec.unit.height) > OVER;
 }
 
+/** The course of a skin behind at the height of a course of the face. */
+function courseBehind(course: number, out: SettingOut, behind: SettingOut): number {
+  return Math.floor((course * out.gauge) / behind.gauge + 1e-6);
+}
+
+/**
+ * The course that is drawn over another one: the next, or where a skin behind has higher courses the first that
+ * differs from it in both skins.
+ */
+export function upperOf({ out, behind }: PlanWork, lower: number, most: number): number {
+  if (!behind) return lower + 1;
+  const at = (course: number) => courseBehind(course, out, behind.out);
+  const last = Math.min(most, lower + MOST_BETWEEN);
+  for (let course = lower + 1; course < last; course += 2)
+    if ((at(course) - at(lower)) % 2 === 1) return course;
+  return lower + 1;
+}
+
+/** No unit is as high as so many courses of another. */
+const MOST_BETWEEN = 40;
+
 /** What stands behind a course of the face: its own course at that height, which may be much higher. */
 function skinBehind({ out, behind }: PlanWork, course: number, low: number, high: number) {
   if (!behind) return [];
-  const at = Math.floor((course * out.gauge) / behind.out.gauge + 1e-6);
+  const at = courseBehind(course, out, behind.out);
   const block = isBlock(behind.out, out);
   const pieces = placeCourse(behind.out, at, low, high);
   return pieces.map((piece): TurnedPiece => ({ ...moved(piece, 0, behind.y), block }));
 }
 
-/** Only the bricks between two points of the wall are made, however long it is. */
+/** With its plinth and its corbel. Only the bricks between two points of the wall are made, however long it is. */
 export function skins(work: PlanWork, course: number, place: PlanPlace): TurnedPiece[] {
   const [low, high] = [place.left + OVER, place.right - OVER];
-  return [...placeCourse(work.out, course, low, high), ...skinBehind(work, course, low, high)];
+  const { out, plinth, corbel } = work;
+  return [
+    ...inCorbel(placeCourse(out, course, low, high), corbel, course),
+    ...(plinth ? plinthRows(plinth, out, course, low, high) : []),
+    ...skinBehind(work, course, low, high),
+  ];
 }
 
 function piersAt({ piers }: PlanWork, course: number, place: PlanPlace) {
@@ -123,6 +149,7 @@ export function courseAt(work: PlanWork, course: number, place: PlanPlace): Draw
       goesOn,
       pieces,
       faces: { front: 0, back: behind ? behind.y + behind.out.thickness : out.thickness },
+      movement: (out.spec.movement ?? []).map(({ from, width }) => from + width / 2),
       cores: piers.cores,
       along: edgesOf(pieces, left, right),
       through: apart([front, ...facesOf(own, out), ...skin, back]),

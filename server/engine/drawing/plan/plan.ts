@@ -1,7 +1,7 @@
 /** One course on plan, seen from above: the front face at the foot of the drawing. */
 import type { Area, PlacedPiece, UnitSize } from '../../setting-out';
-import { pieceWords } from '../keys';
-import { lengthOn, type Units, withUnit } from '../lengths';
+import { cutKey, movementKey, pieceWords } from '../keys';
+import { lengthOn, type Units } from '../lengths';
 import type { Box, Chain, Drawing, Key, Label, Point, Stroke, Style } from '../model';
 
 /** A piece; turned where it belongs to work that stands across: its length is then up the sheet. Or one of a skin of blocks. */
@@ -20,6 +20,8 @@ export interface PlanView {
   faces?: { front: number; back: number };
   across?: { from: number; to: number };
   pieces: readonly TurnedPiece[];
+  /** Joints that let the work move: the middle of each, mm along it. */
+  movement?: readonly number[];
   /** Filled with something else than bricks. */
   cores?: readonly Area[];
   /** Dimensions, along and through. */
@@ -32,9 +34,9 @@ export interface PlanView {
 /** Height of the letters on a cut, mm on paper. */
 const SMALL = 1.8;
 
-/** A whole brick is named by which way it lies. */
+/** A whole brick is named by which way it lies. A block has no bats that go by a name: what is not whole is cut. */
 export function styleOf({ piece, along, across, block }: TurnedPiece): Style {
-  if (block) return piece === 'cut' ? 'cut' : 'block';
+  if (block) return piece === 'whole' ? 'block' : 'cut';
   if (piece !== 'whole') return piece;
   return along >= across ? 'stretcher' : 'header';
 }
@@ -61,11 +63,13 @@ function sizeOf({ along, across, block }: TurnedPiece, unit: UnitSize, units: Un
 function pieceMarks(view: PlanView, piece: TurnedPiece): { boxes: Box[]; labels: Label[] } {
   const { x, y, along, across, turned } = piece;
   const [width, height] = turned ? [across, along] : [along, across];
-  const boxes = within(view, { style: styleOf(piece), x, y, width, height });
-  if (piece.piece !== 'cut') return { boxes, labels: [] };
+  const style = styleOf(piece);
+  const boxes = within(view, { style, x, y, width, height });
+  if (style !== 'cut') return { boxes, labels: [] };
   const text = sizeOf(piece, view.unit, view.units);
   const labels = boxes.map(({ x, y, width, height }): Label => {
-    return { text, x: x + width / 2, y: y + height / 2, size: SMALL, room: { width, height } };
+    const at = { x: x + width / 2, y: y + height / 2, room: { width, height } };
+    return { ...at, text, size: SMALL, cut: along };
   });
   return { boxes, labels };
 }
@@ -100,6 +104,14 @@ function breaksOf({ window, goesOn, faces, across }: PlanView): Stroke[] {
   ];
 }
 
+/** From face to face of the work. */
+function movementIn({ movement = [], window, faces = window }: PlanView): Stroke[] {
+  const { front, back } = faces;
+  return movement
+    .filter((x) => x > window.left && x < window.right)
+    .map((x) => ({ style: 'movement', from: { x, y: front }, to: { x, y: back } }));
+}
+
 function chainsOf({ along, through, throughForm: form = 'between' }: PlanView): Chain[] {
   const chains: Chain[] = [];
   if (along.length > 1) chains.push({ side: 'below', form: 'running', stops: along });
@@ -107,14 +119,10 @@ function chainsOf({ along, through, throughForm: form = 'between' }: PlanView): 
   return chains;
 }
 
-/** What each style stands for, cuts with the sizes they have. */
+/** What each style stands for. */
 function keysIn(view: PlanView, boxes: readonly Box[]): Key[] {
-  const cuts = view.pieces.filter(({ piece }) => piece === 'cut');
-  const sizes = [...new Set(cuts.map((cut) => sizeOf(cut, view.unit, view.units)))];
-  const few = sizes.length <= 4 ? ` ${withUnit(sizes.join(', '), view.units)}` : '';
-  const cut: Key[] = sizes.length ? [{ style: 'cut', text: `cut${few}` }] : [];
   const core: Key[] = view.cores?.length ? [{ style: 'core', text: 'core' }] : [];
-  return [...pieceWords(boxes), ...cut, ...core];
+  return [...pieceWords(boxes), ...cutKey(boxes), ...core, ...movementKey(movementIn(view))];
 }
 
 export function planOf(view: PlanView): Drawing {
@@ -130,7 +138,7 @@ export function planOf(view: PlanView): Drawing {
     extent: { left, right, bottom, top },
     boxes,
     shapes: [],
-    strokes: breaksOf(view),
+    strokes: [...breaksOf(view), ...movementIn(view)],
     labels: marks.flatMap((mark) => mark.labels),
     chains: chainsOf(view),
     rod: null,

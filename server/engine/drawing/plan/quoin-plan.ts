@@ -1,11 +1,13 @@
 /** Two courses of a quoin on plan: this wall lying along the sheet, the other standing across it. */
+import type { FaceProjection } from '../../brickwork/needs';
 import type { PlacedPiece, SettingOut } from '../../setting-out';
-import { placeCourse } from '../../setting-out';
 import type { Drawing } from '../model';
 import type { Group } from '../sheet/set';
-import { apart, edgesOf, OVER, type PlanWork, skins } from './course-plan';
+import { corbelDeep } from './corbel-plan';
+import { apart, edgesOf, type PlanWork, skins, upperOf } from './course-plan';
 import { type PlanView, planOf, type TurnedPiece } from './plan';
 import type { PlanPlace } from './plan-places';
+import { plinthDeep } from './plinth-plan';
 
 /** A wall that makes a corner with this one. */
 export interface Quoin {
@@ -16,6 +18,8 @@ export interface Quoin {
   other: SettingOut;
   /** A skin behind the other: see `PlanWork`. */
   behind?: PlanWork['behind'];
+  plinth?: FaceProjection;
+  corbel?: FaceProjection;
   /** The front of this wall is on the inner side of the corner. */
   inside: boolean;
   /** The course of this wall, and that of the other, that stands on the ground there: 0 when left out. */
@@ -63,11 +67,21 @@ export function turnedTo(out: SettingOut, quoin: Quoin, piece: PlacedPiece): Tur
   };
 }
 
-/** The pieces of one skin of both walls, or of all. A skin behind may go on past the end of its wall, round the corner. */
-function piecesOf(work: PlanWork, quoin: Quoin, course: number) {
+/** How far something of a wall may go on past the end of the other, mm: a skin behind it, a plinth, a corbel. */
+function roundCorner({ behind, plinth, corbel }: Pick<PlanWork, 'behind' | 'plinth' | 'corbel'>) {
+  const skin = behind ? behind.y + behind.out.thickness : 0;
+  return Math.max(skin, plinthDeep(plinth), corbelDeep(corbel));
+}
+
+interface Pieces {
+  readonly own: readonly TurnedPiece[];
+  readonly across: readonly TurnedPiece[];
+}
+
+/** The pieces of both walls. What stands behind or before one may go on past the end of the other, round the corner. */
+function piecesOf(work: PlanWork, quoin: Quoin, course: number): Pieces {
   const { out, units } = work;
   const { left, right, low, high } = endsOf(out, quoin);
-  const round = (behind: PlanWork['behind']) => (behind ? behind.y + behind.out.thickness : 0);
   const place = (side: 'left' | 'right', from: number, to: number, past: number): PlanPlace => ({
     title: '',
     courses: { from: 0, to: 0 },
@@ -75,12 +89,12 @@ function piecesOf(work: PlanWork, quoin: Quoin, course: number) {
     left: side === 'left' ? from - past : from,
     right: side === 'right' ? to + past : to,
   });
-  const { side, otherSide, other, behind } = quoin;
-  const own = skins(work, course, place(side, left, right, round(behind)));
-  const theirs: PlanWork = { out: other, piers: [], behind, units };
+  const { side, otherSide, other, behind, plinth, corbel } = quoin;
+  const theirs: PlanWork = { out: other, piers: [], behind, plinth, corbel, units };
+  const own = skins(work, course, place(side, left, right, roundCorner(theirs)));
   const lift = (quoin.otherGround ?? 0) - (quoin.ground ?? 0);
-  const across = skins(theirs, course + lift, place(otherSide, low, high, round(work.behind)));
-  return [...own, ...across.map((p) => ({ ...turnedTo(out, quoin, p), block: p.block }))];
+  const across = skins(theirs, course + lift, place(otherSide, low, high, roundCorner(work)));
+  return { own, across: across.map((p) => ({ ...turnedTo(out, quoin, p), block: p.block })) };
 }
 
 /** A window with everything in it on the sides where nothing goes on. */
@@ -104,8 +118,8 @@ function aroundAll(
 function courseOf(work: PlanWork, quoin: Quoin, course: number): Drawing {
   const { out, units, behind } = work;
   const { left, right, low, high } = endsOf(out, quoin);
-  const own = placeCourse(out, course, left + OVER, right - OVER);
-  const pieces = piecesOf(work, quoin, course);
+  const both = piecesOf(work, quoin, course);
+  const pieces = [...both.own, ...both.across];
   const length = high - low;
   const [front, back] = quoin.inside ? [out.thickness - length, out.thickness] : [0, length];
   const { side } = quoin;
@@ -118,16 +132,25 @@ function courseOf(work: PlanWork, quoin: Quoin, course: number): Drawing {
   };
   const skin = behind ? [behind.y, behind.y + behind.out.thickness] : [];
   const faces = side === 'left' ? [0, thickness] : [out.spec.length - thickness, out.spec.length];
+  const window = aroundAll({ left, right, front, back }, goesOn, pieces);
+  const end = side === 'left' ? window.left : window.right;
+  const own = both.own.map((p) => p.y);
   return planOf({
     title: `Course ${course + 1}`,
     description: `${quoin.title}, course ${course + 1} on plan.`,
     units,
     unit: out.spec.unit,
-    window: aroundAll({ left, right, front, back }, goesOn, pieces),
+    window,
     goesOn,
     pieces,
-    along: apart([...edgesOf(own, left, right), ...faces]),
-    through: apart([0, out.thickness, ...skin, ...(quoin.inside ? [front] : [back])]),
+    along: apart([...edgesOf(both.own, window.left, window.right), end, ...faces]),
+    through: apart([
+      0,
+      out.thickness,
+      ...(own.length ? [Math.min(...own)] : []),
+      ...skin,
+      ...(quoin.inside ? [front] : [back]),
+    ]),
     faces: { front: 0, back: out.thickness },
     across: { from: faces[0]!, to: faces[1]! },
   });
@@ -139,7 +162,9 @@ export function quoinGroups(work: PlanWork, quoin: Quoin, course: number): Group
   // Counted from the ground at the corner.
   const most = Math.min(work.out.spec.courses - ground, other.spec.courses - otherGround);
   const lower = Math.max(0, Math.min(course - ground, most - 2));
-  return [lower, lower + 1]
-    .filter((at) => at < most)
-    .map((at) => ({ title: quoin.title, drawings: [courseOf(work, quoin, at + ground)] }));
+  const behind = work.behind ?? quoin.behind;
+  const upper = upperOf({ ...work, behind }, lower + ground, most + ground);
+  return [lower + ground, upper]
+    .filter((at) => at < most + ground)
+    .map((at) => ({ title: quoin.title, drawings: [courseOf(work, quoin, at)] }));
 }

@@ -66,6 +66,7 @@ function courseOf(tee: Tee, course: number): Drawing {
     ...across.map((p) => ({ ...turnedInto(tee, p), block: p.block })),
   ];
   const back = deep + INTO * brick;
+  const front = Math.min(0, ...own.map((p) => p.y));
   const sides = [distance, distance + wide];
   const number = (tee.own ? course - liftOf(tee) : course) + 1;
   return planOf({
@@ -73,11 +74,11 @@ function courseOf(tee: Tee, course: number): Drawing {
     description: `${tee.title}, course ${number} on plan.`,
     units,
     unit: out.spec.unit,
-    window: { left, right, front: 0, back },
+    window: { left, right, front, back },
     goesOn: { left: left > 0, right: right < out.spec.length, up: true },
     pieces,
     along: apart([...edgesOf(own, left, right), ...sides]),
-    through: apart([0, out.thickness, deep, back]),
+    through: apart([front, 0, out.thickness, deep, back]),
     faces: { front: 0, back: deep },
     across: { from: sides[0]!, to: sides[1]! },
   });

@@ -6,7 +6,7 @@ import type { Units } from '../lengths';
 import type { PlacedPier } from '../pier-bricks';
 import type { DrawingSet, Group } from '../sheet/set';
 import { corbelArea } from './corbel-plan';
-import { courseAt, OVER, type PlanWork } from './course-plan';
+import { courseAt, OVER, type PlanWork, upperOf } from './course-plan';
 import { type PlanPlace, planPlaces } from './plan-places';
 import { hasRows } from './plinth-plan';
 import { type Quoin, quoinGroups } from './quoin-plan';
@@ -63,7 +63,7 @@ function groupAt(work: PlanWork, at: PlanPlace, course: number | undefined): Gro
   const { from, to } = place.courses;
   if (!(to > from)) return [];
   const lower = Math.max(from, Math.min(course ?? pairAt(work.out, place), to - 2));
-  const courses = [lower + 1, lower].filter((c) => c < to);
+  const courses = [upperOf(work, lower, to), lower].filter((c) => c < to);
   const drawings = courses.flatMap((c) => courseAt(work, c, place));
   return drawings.length ? [{ title: place.title, drawings }] : [];
 }
@@ -102,6 +102,21 @@ function groupInCorbel(work: PlanWork): Group[] {
   return groupAt(work, place, courses.to - 2);
 }
 
+/** At each quoin too, where one of its walls has a corbel there. */
+function quoinsInCorbel(work: PlanWork, quoin: Quoin): Group[] {
+  const { ground = 0, otherGround = 0 } = quoin;
+  const tops = [
+    { corbel: work.corbel, side: quoin.side, lift: 0 },
+    { corbel: quoin.corbel, side: quoin.otherSide, lift: ground - otherGround },
+  ].flatMap(({ corbel, side, lift }) => {
+    const area = corbelArea(corbel, side);
+    return area ? [area.courses.to + lift] : [];
+  });
+  if (!tops.length) return [];
+  const groups = quoinGroups(work, quoin, Math.max(...tops) - 2);
+  return groups.map((group) => ({ ...group, title: `${group.title}, corbel` }));
+}
+
 /** The same courses at a quoin as at any other end. */
 function quoinsOf(work: PlanWork, { quoins = [], course }: WallPlanOptions): Group[] {
   const { out } = work;
@@ -115,14 +130,17 @@ function quoinsOf(work: PlanWork, { quoins = [], course }: WallPlanOptions): Gro
   return quoins.flatMap((quoin) => {
     const brick = out.spec.unit.length * 3;
     const side = quoin.side === 'left' ? { right: brick } : { left: out.spec.length - brick };
-    return quoinGroups(work, quoin, course ?? pairAt(out, { ...end, ...side }));
+    const groups = quoinGroups(work, quoin, course ?? pairAt(out, { ...end, ...side }));
+    return course === undefined ? [...groups, ...quoinsInCorbel(work, quoin)] : groups;
   });
 }
 
-/** What is not drawn of a plinth. */
-function plinthNotes(plinth: FaceProjection, meets: boolean): string[] {
-  if (!hasRows(plinth)) return ['The plinth is not drawn.'];
-  return meets ? ['The plinth is not drawn where walls meet.'] : [];
+/** What is not drawn of what stands out before it. */
+function notDrawn({ plinth, corbel, tees = [] }: WallPlanOptions): string[] {
+  return [
+    ...(plinth && !hasRows(plinth) ? ['The plinth is not drawn.'] : []),
+    ...(corbel && tees.length ? ['The corbel is not drawn at tees.'] : []),
+  ];
 }
 
 /** Only the bricks at the places are made, however long the wall is. */
@@ -144,9 +162,10 @@ export function wallPlans(out: SettingOut, options: WallPlanOptions): DrawingSet
   const drawn = places.slice(0, MOST_PLACES);
   const more = places.length - drawn.length;
   const names = [...quoins, ...tees, ...drawn].map((place) => place.title).join(', ');
+  const which = behind ? 'that differ in both skins' : 'one on the other';
   return {
     title,
-    description: `Two courses on plan, one on the other, of each place: ${names}.`,
+    description: `Two courses on plan, ${which}, of each place: ${names}.`,
     units,
     scale: units === 'feet' ? 8 : 10,
     groups: [
@@ -158,10 +177,7 @@ export function wallPlans(out: SettingOut, options: WallPlanOptions): DrawingSet
     ],
     notes: [
       'Seen from above, the front face below. Courses are numbered from the ground.',
-      ...(plinth ? plinthNotes(plinth, quoins.length + tees.length > 0) : []),
-      ...(corbel && quoins.length + tees.length > 0
-        ? ['The corbel is not drawn where walls meet.']
-        : []),
+      ...notDrawn(options),
       ...(more ? [`${more} more places are not drawn.`] : []),
     ],
   };

@@ -63,7 +63,12 @@ export function panelOf(group: Group, scale: number): Panel {
 }
 
 /** `x` and `y` are its upper left corner, mm on paper. */
-export function panelMarks({ group, scale }: Panel, x: number, y: number): Mark[] {
+export function panelMarks(
+  { group, scale }: Panel,
+  x: number,
+  y: number,
+  letters?: ReadonlyMap<string, string>,
+): Mark[] {
   const text = (words: string, at: number, size: number, bold: boolean): Mark[] =>
     words ? [{ kind: 'text', x, y: at, size, align: 'start', bold, text: short(words) }] : [];
   let top = y + (group.title ? TITLE.room : 0);
@@ -80,7 +85,7 @@ export function panelMarks({ group, scale }: Panel, x: number, y: number): Mark[
       };
       const caption = text(title, top + CAPTION.size, CAPTION.size, false);
       top += heightOf(drawing, scale);
-      const work = workMarks(drawing, place);
+      const work = workMarks(drawing, place, letters);
       return [...caption, ...work, ...layRod(drawing, place), ...layChains(drawing, place)];
     }),
   ];

@@ -3,6 +3,7 @@
 import { keyRank } from '../keys';
 import type { Units } from '../lengths';
 import type { Drawing, Key } from '../model';
+import { lettersFor, needLetters, withSizes } from './cuts';
 import { type Panel, panelMarks, panelOf } from './panel';
 import { A4_LANDSCAPE, type Paper, ROOM, type Sheet } from './paper';
 import { scaleFor, scaleSaid } from './scales';
@@ -76,17 +77,22 @@ function scaleOf(set: DrawingSet, width: number, height: number): number {
 
 /** All sheets at one scale, the same key on each, numbered where there are several. */
 export function toSheets(set: DrawingSet, paper: Paper = A4_LANDSCAPE): Sheet[] {
-  const keys = keyRow(keysIn(set.groups), paper);
-  const below = ROW * (keys.rows + set.notes.length);
+  const drawings = set.groups.flatMap((group) => group.drawings);
+  const keysWith = (lettered: boolean) =>
+    keyRow(withSizes(keysIn(set.groups), drawings, lettered), paper);
+  const below = ROW * (keysWith(true).rows + set.notes.length);
   const width = paper.width - 2 * paper.margin;
   const height = paper.height - 2 * paper.margin - ROOM.title - below;
   const scale = scaleOf(set, width, height);
+  const lettered = needLetters(drawings, scale);
+  const letters = lettered ? lettersFor(drawings) : undefined;
+  const keys = keysWith(lettered);
   const panels = set.groups.map((group) => panelOf(group, scale));
   const pages = pagesOf(panels, width, height);
   const [left, top, end] = [paper.margin, paper.margin + ROOM.title, paper.height - paper.margin];
   return pages.map((page, i): Sheet => {
     const of = pages.length > 1 ? ` (sheet ${i + 1} of ${pages.length})` : '';
-    const marks = page.flatMap(({ panel, x, y }) => panelMarks(panel, left + x, top + y));
+    const marks = page.flatMap(({ panel, x, y }) => panelMarks(panel, left + x, top + y, letters));
     return {
       title: set.title + of,
       description: set.description,

@@ -8,25 +8,67 @@ const SIZE = 2.8;
 const SWATCH = { width: 7, height: 3.4 };
 const GAP = 6;
 
+/** Words of a key; those that go on from the row above have no swatch. */
 interface Placed {
-  key: Key;
+  key?: Key;
+  text: string;
   x: number;
   row: number;
 }
 
-function placeKeys(keys: readonly Key[], paper: Paper): Placed[] {
-  let x = paper.margin;
-  let row = 0;
-  return keys.map((key) => {
-    const width = SWATCH.width + 2 + textWidth(key.text, SIZE) + GAP;
-    if (x > paper.margin && x + width > paper.width - paper.margin + GAP) {
-      x = paper.margin;
-      row++;
+/** Puts keys side by side and row under row. */
+class Rows {
+  readonly placed: Placed[] = [];
+  private x: number;
+  private row = 0;
+
+  constructor(private readonly paper: Paper) {
+    this.x = paper.margin;
+  }
+
+  put(key: Key): void {
+    const [first = '', ...list] = key.list ?? [];
+    const text = first ? `${key.text} ${first}` : key.text;
+    const width = SWATCH.width + 2 + textWidth(text, SIZE);
+    if (this.x > this.paper.margin && !this.fits(width)) this.down();
+    this.add({ key, text, x: this.x, row: this.row }, width);
+    for (const words of list) this.goOn(words);
+    this.x += GAP;
+  }
+
+  private add(placed: Placed, width: number): void {
+    this.placed.push(placed);
+    this.x += width;
+  }
+
+  /** More words behind the last, or below it. */
+  private goOn(words: string): void {
+    const last = this.placed.at(-1)!;
+    const more = textWidth(` ${words}`, SIZE);
+    if (this.fits(more)) {
+      last.text += ` ${words}`;
+      this.x += more;
+      return;
     }
-    const placed = { key, x, row };
-    x += width;
-    return placed;
-  });
+    this.down();
+    this.x += SWATCH.width + 2;
+    this.add({ text: words, x: this.x, row: this.row }, textWidth(words, SIZE));
+  }
+
+  private fits(width: number): boolean {
+    return this.x + width <= this.paper.width - this.paper.margin;
+  }
+
+  private down(): void {
+    this.x = this.paper.margin;
+    this.row++;
+  }
+}
+
+function placeKeys(keys: readonly Key[], paper: Paper): Placed[] {
+  const rows = new Rows(paper);
+  for (const key of keys) rows.put(key);
+  return rows.placed;
 }
 
 function swatch({ style }: Key, x: number, y: number): Mark {
@@ -54,9 +96,11 @@ export function keyRow(keys: readonly Key[], paper: Paper) {
       return { kind: 'text', x, y, size: SIZE, align: 'start', text: words };
     };
     return [
-      ...placed.flatMap(({ key, x, row }) => {
+      ...placed.flatMap(({ key, text: words, x, row }) => {
         const y = top + row * ROW;
-        return [swatch(key, x, y), text(x + SWATCH.width + 2, y, key.text)];
+        return key
+          ? [swatch(key, x, y), text(x + SWATCH.width + 2, y, words)]
+          : [text(x, y, words)];
       }),
       ...notes.map((note, i) => text(paper.margin, top + (rows + i) * ROW, note)),
     ];

@@ -2,6 +2,7 @@ import { layChains, roomFor } from '../chains';
 import type { Drawing } from '../model';
 import { layRod } from '../rod/rod';
 import { workMarks } from '../work-marks';
+import { lettersFor, needLetters, withSizes } from './cuts';
 import type { Mark, Paper, Place, Sheet } from './paper';
 import { A4_LANDSCAPE, ROOM } from './paper';
 import { scaleFor, scaleSaid } from './scales';
@@ -10,7 +11,8 @@ import { keyRow, ROW } from './sheet-keys';
 function roomBelow(drawing: Drawing, paper: Paper): number {
   const below = drawing.chains.filter((chain) => chain.side === 'below');
   const chains = below.reduce((sum, chain) => sum + roomFor(chain, drawing.units), 4);
-  return chains + ROW * keyRow(drawing.keys, paper).rows + ROW * drawing.notes.length + 2;
+  const keys = keyRow(withSizes(drawing.keys, [drawing], true), paper);
+  return chains + ROW * keys.rows + ROW * drawing.notes.length + 2;
 }
 
 /** Title on the left, scale and units on the right. */
@@ -44,6 +46,8 @@ export function toSheet(drawing: Drawing, paper: Paper = A4_LANDSCAPE, tight = f
     y: (up) => base - (up - extent.bottom) / scale,
   };
   const end = base + below;
+  const lettered = needLetters([drawing], scale);
+  const keys = keyRow(withSizes(drawing.keys, [drawing], lettered), paper);
   return {
     title: drawing.title,
     description: drawing.description,
@@ -53,10 +57,10 @@ export function toSheet(drawing: Drawing, paper: Paper = A4_LANDSCAPE, tight = f
     origin: { x: place.x(0), y: place.y(0) },
     marks: [
       ...heading(drawing.title, scaleSaid(tight ? undefined : scale, units), paper),
-      ...workMarks(drawing, place),
+      ...workMarks(drawing, place, lettered ? lettersFor([drawing]) : undefined),
       ...layRod(drawing, place),
       ...layChains(drawing, place),
-      ...keyRow(drawing.keys, paper).marks(end, drawing.notes),
+      ...keys.marks(end, drawing.notes),
     ],
   };
 }

@@ -104,8 +104,8 @@ export function toppingLabels(topping: Topping, units: Units): Label[] {
 
 /** The length along the wall, written on a cut. */
 export function cutLabel({ x, y, width, height }: Box, units: Units): Label {
-  const room = { width, height };
-  return { text: lengthOn(units, width), x: x + width / 2, y: y + height / 2, size: 1.8, room };
+  const at = { x: x + width / 2, y: y + height / 2, size: 1.8, room: { width, height } };
+  return { ...at, text: lengthOn(units, width), cut: width };
 }
 
 function isUnsaid(topping: Topping): boolean {

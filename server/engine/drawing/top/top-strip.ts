@@ -1,7 +1,8 @@
 /** A length of a coping from above. */
 
-import { lengthOn, type Units, withUnit } from '../lengths';
-import type { Box, Drawing, Key, Label, Stroke } from '../model';
+import { cutKey } from '../keys';
+import { lengthOn, type Units } from '../lengths';
+import type { Box, Drawing, Label, Stroke } from '../model';
 import { breakLine } from '../plan/plan';
 import { cutLabel, type Topping, toppingKeys } from './coping';
 
@@ -28,7 +29,7 @@ function clipped(box: Box, { from, to }: Strip): Box[] {
 /** The whole of its length is written on a cut, however much of it is on the strip. */
 function cutLabels(box: Box, strip: Strip, units: Units): Label[] {
   const text = lengthOn(units, box.width);
-  return clipped(box, strip).map((part) => ({ ...cutLabel(part, units), text }));
+  return clipped(box, strip).map((part) => ({ ...cutLabel(part, units), text, cut: box.width }));
 }
 
 /** The faces below, which the coping hides. */
@@ -78,14 +79,7 @@ export function stripDrawing(
       { side: 'right', form: 'between', stops: through },
     ],
     rod: null,
-    keys: [...toppingKeys([topping]), ...cutKey(cuts, units)],
+    keys: [...toppingKeys([topping]), ...cutKey(cuts)],
     notes: [],
   };
-}
-
-/** The lengths of cuts, where they are few. */
-function cutKey(cuts: readonly Box[], units: Units): Key[] {
-  const lengths = [...new Set(cuts.map(({ width }) => lengthOn(units, width)))];
-  const few = lengths.length <= 4 ? ` ${withUnit(lengths.join(', '), units)}` : '';
-  return lengths.length ? [{ style: 'cut', text: `cut${few}` }] : [];
 }

@@ -14,8 +14,12 @@ export function pierFlush(facts: BlockFacts, wall: number, along: number, side: 
     edits: [{ ...facts.line('size')!.at('size'), text }],
   };
   const both = side === 'both' ? ' as far on one side as on the other' : '';
-  const message = `The pier ${facts.name} does not stand out of its wall${both}: its second size takes the wall’s ${wall / 2} in. It is counted in the line of the wall.`;
+  const message = `The pier ${facts.name} does not stand out of its wall${both}: its second size counts the wall’s own thickness in, which is ${bricks(wall)}. It is counted in the line of the wall.`;
   return { code: 'pier-flush', severity: 'warning', origin: line.origin, message, ways: [way] };
+}
+
+function bricks(halves: number): string {
+  return halves === 1 ? '1/2 brick' : halves === 2 ? '1 brick' : `${halves / 2} bricks`;
 }
 
 /** `half` is half a brick with its joint, mm: a pier whose left side is so many of them from an end is on the wall’s joints. */

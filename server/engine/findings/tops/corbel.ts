@@ -1,8 +1,9 @@
 /** Courses that are laid further out than the library says they may be. */
 import { lengthText } from '../../brickwork/lengths';
 import { type Masonry, thicknessOf } from '../../brickwork/masonry';
-import { defaultLine, type LineFacts } from '../../resolve/env';
+import { defaultLine, factsOf, type LineFacts } from '../../resolve/env';
 import type { WallSpec } from '../../setting-out';
+import type { SourceBlock } from '../../workspace/source';
 import { coursesText } from '../courses';
 import type { Remark, RemarkWay } from '../remark';
 
@@ -58,6 +59,23 @@ function smaller(line: LineFacts, most: number, { env }: Masonry): RemarkWay[] {
   if (out <= 0) return [];
   const text = lengthText(env, out);
   return [{ title: `${text} each`, edits: [{ ...line.at('project'), text }] }];
+}
+
+/** A corner round a corbel, of walls whose courses are not laid with one another there. */
+export function corbelCorner(
+  line: LineFacts | undefined,
+  others: readonly SourceBlock[],
+  { facts, env }: Masonry,
+): Remark | undefined {
+  if (!others.length) return undefined;
+  const names = others.map((block) => factsOf(block, env)!.name).join(' and ');
+  return {
+    code: 'corbel-corner',
+    severity: 'warning',
+    origin: (line ?? facts).origin,
+    message: `The corbel of ${names} goes round its corner with ${facts.name || 'this wall'}, but the courses of the two are not level. They are counted and drawn as long as the wall, without what goes round the corner.`,
+    ways: [],
+  };
 }
 
 function fewer(line: LineFacts, courses: number): RemarkWay[] {

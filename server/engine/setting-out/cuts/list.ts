@@ -17,6 +17,8 @@ export interface CutPlace {
   readonly piece: CutPiece;
   /** Mm over the face. */
   readonly length: number;
+  /** Mm, where it is cut along its height too. */
+  readonly high?: number;
   /** The first course (0 is the lowest), and every so many after it to before `to`. */
   readonly from: number;
   readonly to: number;

@@ -14,5 +14,7 @@ export type { MovementGap, PanelQuestion } from './panels';
 export { MOST_GAPS, panelsOf } from './panels';
 export type { RunningOn, RunsOn } from './run-on';
 export { backInPlace, runOn } from './run-on';
+export type { CourseEnds, SetLonger } from './stretch';
+export { stretched, takesUp } from './stretch';
 export type { Entry, Tie, TieQuestion } from './tie';
 export { bondIn, entriesFor, GOOD_TIE, tieOf } from './tie';

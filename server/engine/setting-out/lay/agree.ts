@@ -108,7 +108,7 @@ function* poorPairs(laying: Laying, lap = leastLapOf(laying.craft), some?: Reado
 
 function poorLaps(laying: Laying): PoorLap[] {
   const found: PoorLap[] = [];
-  for (const { course, short } of poorPairs(laying)) {
+  for (const { course, short } of poorPairs(laying, stillLapOf(laying.craft))) {
     found.push(...short.map(({ at, lap }) => ({ course, at, lap })));
     if (found.length >= MOST_TOLD) break;
   }

@@ -1,8 +1,6 @@
 /** A laid course cut off against something that is let into it. */
 import type { LaidRun, PieceGroup, PieceRun, WallSpec } from '../types';
-
-/** Positions nearer than this are the same, mm. */
-export const SAME = 1e-6;
+import { type Beside, closed, SAME } from './closing';
 
 const widthOf = (pieces: readonly PieceRun[], joint: number) =>
   pieces.reduce((sum, { length, count }) => sum + count * (length + joint), 0);
@@ -31,47 +29,24 @@ export function endingBy(groups: readonly PieceGroup[], joint: number, at: numbe
   return { kept, at };
 }
 
-/** Takes the last piece off. */
-function withoutLast(groups: readonly PieceGroup[]): { rest: PieceGroup[]; last?: PieceRun } {
-  const end = groups.at(-1);
-  if (!end) return { rest: [] };
-  const rest = groups.slice(0, -1);
-  const last = end.pieces.at(-1)!;
-  if (end.times > 1) rest.push({ ...end, times: end.times - 1 });
-  const pieces = [...end.pieces.slice(0, -1)];
-  if (last.count > 1) pieces.push({ ...last, count: last.count - 1 });
-  if (pieces.length) rest.push({ pieces, times: 1 });
-  return { rest, last };
-}
-
-const cutTo = (length: number, count: number): PieceGroup => ({
-  pieces: [{ piece: 'cut', length, count }],
-  times: 1,
+const nothing = (run: LaidRun, from: number): LaidRun => ({
+  ...run,
+  from,
+  length: 0,
+  endJoints: { left: 0, right: 0 },
+  groups: [],
 });
 
-/** Fills `room` mm, from where the next piece begins to the edge, with a cut; with one longer or two like ones where it would be too short. */
-function closed(
-  groups: readonly PieceGroup[],
-  room: number,
-  joint: number,
-  { unit, limits }: WallSpec,
-): PieceGroup[] {
-  const endJoint = room + 2 * joint;
-  if (endJoint <= limits.most + SAME) return [...groups];
-  if (room >= limits.leastCut - SAME && room > SAME) return [...groups, cutTo(room, 1)];
-  const { rest, last } = withoutLast(groups);
-  if (!last) return room > SAME ? [cutTo(room, 1)] : [];
-  const both = last.length + joint + room;
-  if (both <= unit.length + SAME) return [...rest, cutTo(both, 1)];
-  return [...rest, cutTo((both - joint) / 2, 2)];
-}
-
 /** A course as far as `keep` mm from its segment's left end, with a joint against what stands there. */
-export function upTo(run: LaidRun, keep: number, spec: WallSpec): LaidRun {
+export function upTo(run: LaidRun, keep: number, spec: WallSpec, beside?: Beside): LaidRun {
   const { joint, from, endJoints } = run;
+  // A course may be told in parts, where another wall runs in: those that do not reach so far stay as they are.
+  const last = keep - (1 - endJoints.right) * joint;
+  if (run.groups.length === 0 || from + run.length <= last + SAME) return run;
+  if (from >= keep - SAME) return nothing(run, keep);
   const start = from + endJoints.left * joint;
   const { kept, at } = endingBy(run.groups, joint, start, keep - joint);
-  const groups = closed(kept, keep - joint - at, joint, spec);
+  const groups = closed(kept, { at, edge: keep - joint, joint }, spec, beside);
   // A joint against what stands there that is wider than the others is no part of their run, but of the wall.
   const laid = groups.reduce((sum, { pieces, times }) => sum + times * widthOf(pieces, joint), 0);
   const over = groups.length ? keep - start - laid : 0;

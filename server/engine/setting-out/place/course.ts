@@ -48,7 +48,10 @@ export function placeCourse(
     }
     y += deep * half;
   }
-  for (const patch of out.patches ?? [])
-    if (isPatched(patch, course)) pieces.push(...patch.pieces.filter(reachesInto(low, high)));
-  return pieces;
+  return [...pieces, ...placePatches(out, course).filter(reachesInto(low, high))];
+}
+
+/** Of one course, what is laid beside its rows where another wall is bonded in. */
+export function placePatches(out: SettingOut, course: number): PlacedPiece[] {
+  return (out.patches ?? []).flatMap((patch) => (isPatched(patch, course) ? patch.pieces : []));
 }

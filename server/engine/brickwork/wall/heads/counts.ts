@@ -1,10 +1,11 @@
 /** Bricks and mortar of what spans the openings of a wall and lies at their feet. */
-import { type Ring, ringArea, ringBricks, type Tally } from '../../../setting-out';
+import { type Ring, ringArea, ringBricks, type SettingOut, type Tally } from '../../../setting-out';
 import type { HeadArch } from './arch';
 import type { Head } from './head';
 import type { Lintel } from './lintel';
+import { lowPieces, type Splitable } from './low-row';
 import type { UprightRow } from './row';
-import type { Coursing, Site, Zone } from './site';
+import type { Site } from './site';
 
 const NOTHING: Tally = {
   wholes: 0,
@@ -26,9 +27,10 @@ function solidThrough(
   return kind === 'soldier' ? wholes * unit.width : wholes * unit.length + halves * unit.width;
 }
 
-/** A site, and how deep its wall is, mm. */
+/** A site, how deep its wall is, mm, and how it is laid. */
 export interface Laying extends Site {
   readonly deep: number;
+  readonly wall: SettingOut;
 }
 
 /** Rows are counted by places along the wall; each takes so many bricks through it. */
@@ -54,24 +56,12 @@ export function sillTally(row: UprightRow, site: Laying): Tally {
 /** Bricks cut along to lie on what is not whole courses high, and the mortar round them. */
 export function splitsOver({ coursing, zone }: Splitable, site: Laying): Tally {
   const { over, split, works } = coursing;
-  const { unit, joints, thickness } = site.spec;
   const long = zone.to - zone.from;
   const gross = long * over * site.deep;
   if (works || split <= 0) return { ...NOTHING, grossVolume: gross };
-  const along = Math.ceil((long - joints.perpend) / (unit.length + joints.perpend) - 1e-9);
-  const bricks = along * thickness;
-  const solid = Math.max(0, long - (along + 1) * joints.perpend);
-  return {
-    ...NOTHING,
-    wholes: bricks,
-    brickVolume: solid * split * unit.width * thickness,
-    grossVolume: gross,
-  };
-}
-
-interface Splitable {
-  readonly coursing: Coursing;
-  readonly zone: Zone;
+  const pieces = lowPieces({ coursing, zone }, site);
+  const solid = pieces.reduce((sum, { along, across }) => sum + along * across, 0);
+  return { ...NOTHING, wholes: pieces.length, brickVolume: solid * split, grossVolume: gross };
 }
 
 /** The bed of a lintel on its bearings. */

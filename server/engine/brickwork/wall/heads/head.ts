@@ -123,5 +123,10 @@ export function gapsOf(heads: readonly Head[]): Gap[] {
 }
 
 function coursesOf({ from, to, low, high }: Zone): Gap[] {
-  return Array.from({ length: high - low }, (_, i) => ({ course: low + i, from, to }));
+  return Array.from({ length: high - low }, (_, i) => ({
+    course: low + i,
+    from,
+    to,
+    upright: true,
+  }));
 }

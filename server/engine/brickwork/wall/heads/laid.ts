@@ -1,6 +1,6 @@
 /** What is laid over and under the openings of a wall, and how it is called. */
 import type { LineFacts } from '../../../resolve/env';
-import type { Tally } from '../../../setting-out';
+import type { CutPlace, Tally } from '../../../setting-out';
 import type { Term } from '../../../working/term';
 import type { Counted } from '../../count';
 import { type Brick, brickOf } from '../../goods';
@@ -14,6 +14,8 @@ export interface Laid {
   readonly brick: Brick;
   readonly counted: Counted;
   readonly figures: readonly Figure[];
+  /** Where what is cut for it lies, for the cut list. */
+  readonly places?: () => readonly CutPlace[];
   /** Whether anything of it is cut. */
   readonly cuts: boolean;
 }

@@ -11,6 +11,7 @@ import { type Laying, rowTally, sillTally, splitsOver } from './counts';
 import type { Head } from './head';
 import { brickIn, type Count, called, factsOf, keyOf, type Laid } from './laid';
 import { arched } from './lay-arch';
+import { lowCuts } from './low-row';
 import type { UprightRow } from './row';
 
 export function layHeads(
@@ -36,12 +37,14 @@ function overOpening(head: Head, site: Laying, count: Count): Laid[] {
   const { row, lintel } = head;
   const { brick: own } = site.masonry;
   const brick = row ? brickIn(row.line, site.masonry) : own;
-  const splits = [lintel, row].flatMap((each) => (each ? [splitsOver(each, site)] : []));
+  const over = [lintel, row].filter((each) => each !== undefined);
+  const splits = over.map((each) => splitsOver(each, site));
+  const places = () => over.flatMap((each) => lowCuts(each, site));
   if (!row || brick.name !== own.name) {
-    const over = ownOver(head, splits, own, count);
-    return row ? [rowOver(head, row, [], brick, site, count), ...over] : over;
+    const low = ownOver(head, splits, own, count).map((laid) => ({ ...laid, places }));
+    return row ? [rowOver(head, row, [], brick, site, count), ...low] : low;
   }
-  return [rowOver(head, row, splits, brick, site, count)];
+  return [{ ...rowOver(head, row, splits, brick, site, count), places }];
 }
 
 function rowOver(

@@ -8,7 +8,8 @@ export function withHeads(corners: Cornered, heads: readonly Head[]): Cornered {
   if (!gaps.length) return corners;
   const face = carve(corners.face, gaps);
   const laid = corners.laid === corners.face ? face : carve(corners.laid, gaps);
-  return { ...corners, face, laid };
+  const met = corners.met === corners.face ? face : carve(corners.met, gaps);
+  return { ...corners, face, laid, met };
 }
 
 /** What arches take of the face over the whole gaps that bricks are cut to, mm². */

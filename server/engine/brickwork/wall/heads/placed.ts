@@ -1,9 +1,11 @@
 /** Whether what spans an opening has room: under the wall's top, between its ends, clear of piers, openings and one another. */
 import { bearsOnNothing } from '../../../findings/heads/bearing-short';
 import { headClash } from '../../../findings/heads/head-clash';
+import { headNear } from '../../../findings/heads/head-near';
 import { headRoom } from '../../../findings/heads/head-room';
 import type { Remark } from '../../../findings/remark';
 import type { Head } from './head';
+import { nearest } from './near';
 import { type Site, topOver, type Zone } from './site';
 
 const zonesOf = ({ lintel, row, arch }: Head): Zone[] =>
@@ -21,6 +23,10 @@ interface Obstacle {
   readonly what: string;
   /** Its pier, where it is one. */
   readonly pier?: Site['piers'][number];
+  /** Where the wall ends at it with no joint. */
+  readonly against?: 'air';
+  /** It spans an opening too. */
+  readonly head?: true;
 }
 
 function obstacles({ spec, openings, piers }: Site): Obstacle[] {
@@ -29,11 +35,17 @@ function obstacles({ spec, openings, piers }: Site): Obstacle[] {
   return [
     {
       what: 'the left end of the wall',
+      against: 'air' as const,
       zone: { from: Number.NEGATIVE_INFINITY, to: from, ...all },
     },
-    { what: 'the right end of the wall', zone: { from: to, to: Number.POSITIVE_INFINITY, ...all } },
+    {
+      what: 'the right end of the wall',
+      against: 'air' as const,
+      zone: { from: to, to: Number.POSITIVE_INFINITY, ...all },
+    },
     ...openings.map(({ spec: o }) => ({
       what: `the opening ${o.name}`,
+      against: 'air' as const,
       zone: { from: o.from, to: o.from + o.width, low: o.sill, high: o.top ?? high },
     })),
     ...piers.map((pier) => ({
@@ -56,10 +68,12 @@ export function placed(heads: readonly Head[], site: Site, remarks: Remark[]): H
   return heads.map((head) => {
     const why = inTheWay(head, [...fixed, ...taken], site);
     if (why) remarks.push(why);
+    const near = why ? undefined : nearest(head, [...fixed, ...taken], site);
+    if (near) remarks.push(headNear(head, near, site.spec.limits.leastCut));
     const { opening, subsill, large } = head;
     const kept = why ? { opening, subsill, large } : head;
     const what = `what spans the opening ${head.opening.spec.name}`;
-    taken.push(...zonesOf(kept).map((zone) => ({ zone, what })));
+    taken.push(...zonesOf(kept).map((zone) => ({ zone, what, head: true as const })));
     return kept;
   });
 }

@@ -13,6 +13,7 @@ import { headSize } from '../../../findings/heads/head-size';
 import { headSpan } from '../../../findings/heads/head-span';
 import { headUnsupported } from '../../../findings/heads/head-unsupported';
 import { lintelNarrow } from '../../../findings/heads/lintel-narrow';
+import { skinUncarried } from '../../../findings/heads/skin-uncarried';
 import { headIdle } from '../../../findings/idle';
 import type { Remark, RemarkWay } from '../../../findings/remark';
 import { lengthText, sizeText } from '../../lengths';
@@ -29,6 +30,7 @@ export function headRemarks(head: Head, site: Site): Remark[] {
     spans && headSpan(opening, spans),
     lintel && bearingShort(opening, lintel),
     lintel && lintelNarrow(facts.name, lintel, site),
+    spans && skinUncarried(opening, spans, lintel, site),
     ...highThings(head, site).map((thing) => headHeight(thing, site)),
     row && !lintel && !facts.line('lintel')
       ? headUnsupported(opening, row.line, row.text.pieces)

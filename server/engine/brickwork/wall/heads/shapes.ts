@@ -2,16 +2,18 @@
 import type { Ring } from '../../../setting-out';
 import type { FacePoint, FaceShape } from '../../needs';
 import type { HeadArch } from './arch';
+import type { Laying } from './counts';
 import type { Head } from './head';
+import { lowPieces, type Splitable } from './low-row';
 import { piecesOf, type UprightRow } from './row';
-import type { Site, Zone } from './site';
+import type { Site } from './site';
 
 /** More pieces than this are not drawn one by one. */
 const MOST_DRAWN = 2000;
 /** Points that an arc is drawn through. */
 const ARC = 48;
 
-export function shapesOf(heads: readonly Head[], site: Site): FaceShape[] {
+export function shapesOf(heads: readonly Head[], site: Laying): FaceShape[] {
   let left = MOST_DRAWN;
   return heads.flatMap((head) => {
     const shapes = shapesIn(head, site);
@@ -20,7 +22,7 @@ export function shapesOf(heads: readonly Head[], site: Site): FaceShape[] {
   });
 }
 
-function shapesIn({ opening, lintel, row, arch, subsill }: Head, site: Site): FaceShape[] {
+function shapesIn({ opening, lintel, row, arch, subsill }: Head, site: Laying): FaceShape[] {
   const { bed } = site.spec.joints;
   const foot = opening.spec.sill * site.gauge + bed;
   return [
@@ -51,7 +53,11 @@ function box(
   };
 }
 
-function lintelShapes(lintel: NonNullable<Head['lintel']>, high: number, site: Site): FaceShape[] {
+function lintelShapes(
+  lintel: NonNullable<Head['lintel']>,
+  high: number,
+  site: Laying,
+): FaceShape[] {
   const { from, to, zone } = lintel;
   const y = zone.low * site.gauge + site.spec.joints.bed;
   return [box('lintel', from, y, to - from, high), ...splitShapes(lintel, high, site)];
@@ -69,23 +75,13 @@ function rowShapes(row: UprightRow, y: number, { spec }: Site): FaceShape[] {
 }
 
 /** What lies on a thing that is not whole courses high. */
-function splitShapes(
-  { coursing, zone }: { coursing: NonNullable<Head['lintel']>['coursing']; zone: Zone },
-  high: number,
-  { gauge, spec }: Site,
-): FaceShape[] {
-  const { split, works } = coursing;
-  const { unit, joints } = spec;
-  if (works || split <= 0) return [];
-  const y = zone.low * gauge + joints.bed + high + joints.bed;
-  const from = zone.from + joints.perpend;
-  const room = zone.to - zone.from - joints.perpend;
-  const count = Math.ceil(room / (unit.length + joints.perpend) - 1e-9);
-  if (count > MOST_DRAWN) return [];
-  return Array.from({ length: count }, (_, i) => {
-    const x = from + i * (unit.length + joints.perpend);
-    return box('cut', x, y, Math.min(unit.length, zone.to - joints.perpend - x), split);
-  });
+function splitShapes(thing: Splitable, high: number, site: Laying): FaceShape[] {
+  const { gauge, spec } = site;
+  const { bed } = spec.joints;
+  const y = thing.zone.low * gauge + bed + high + bed;
+  const inFace = lowPieces(thing, site).filter((piece) => piece.y < bed / 2);
+  if (inFace.length > MOST_DRAWN) return [];
+  return inFace.map(({ x, along }) => box('cut', x, y, along, thing.coursing.split));
 }
 
 function archShapes(head: HeadArch, site: Site): FaceShape[] {

@@ -33,10 +33,16 @@ function metBy(block: SourceBlock, neighbours: Neighbours) {
   const claims = claimsOf(block);
   const named = (some: readonly Claim[]) => some.flatMap((c) => neighbours.named(c.wall) ?? []);
   const into = neighbours.into(block).filter((wall) => bondsInto(wall, block));
+  const before = hasPlinth(block) ? neighbours.into(block) : [];
   return {
     bonded: [...named(claims.filter((c) => c.bonded)), ...into],
-    against: named(claims.filter((c) => !c.bonded)),
+    against: [...named(claims.filter((c) => !c.bonded)), ...before],
   };
+}
+
+/** It stops at walls that are only tied to it too. */
+function hasPlinth({ read }: SourceBlock): boolean {
+  return read.heading?.body.some((line) => line.kind.key === 'plinth') ?? false;
 }
 
 function bondsInto(wall: SourceBlock, { name }: SourceBlock): boolean {

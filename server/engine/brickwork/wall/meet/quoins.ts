@@ -1,20 +1,27 @@
 /** Corners between the walls of a job: which course each wall is begun with, and in which it gives way. */
-import type { Env } from '../../../resolve/env';
+import { type Env, factsOf } from '../../../resolve/env';
 import {
   backInPlace,
   begunWith,
   bondIn,
   bondsAt,
+  type CourseEnds,
   type GivingWay,
   layCorners,
   letIn,
+  type Parity,
   type Placing,
+  type RunsOn,
   type SettingOut,
   type Side,
+  stretched,
+  takesUp,
   wayAt,
 } from '../../../setting-out';
 import type { SourceBlock } from '../../../workspace/source';
+import { type CorbelCorners, corbelCorners } from '../parts/corbel-corners';
 import { type LaidAlone, wallAlone } from './alone';
+import type { Arm } from './arms';
 import { SIDES } from './ends';
 import { begunOf, tiedIn } from './into-thick';
 import { levelCourses } from './level';
@@ -23,6 +30,7 @@ import { cornerWall, groundAt, isLifted, placingsOf } from './placings';
 import { roomFor } from './room';
 import { type Standing, standingOf } from './standing';
 import { type Tee, teesOf } from './tees';
+import { setOutOn } from './tied-in';
 import { turnsOf } from './turns';
 
 /** A corner of a wall, as it is laid. */
@@ -49,7 +57,13 @@ export interface Cornered {
   readonly face: SettingOut;
   /** As it lies on plan, without what is the other wall’s. */
   readonly laid: SettingOut;
+  /** Its face, with room for the walls that run in; the face itself where none do. */
+  readonly met: SettingOut;
+  /** Walls that stand against it. */
+  readonly arms: readonly Arm[];
   readonly quoins: readonly Quoin[];
+  /** Courses laid longer at corners, round a corbel. */
+  readonly corbel: CorbelCorners;
   readonly tees: readonly Tee[];
   /** Courses to a block at the ends that are block-bonded into standing work. */
   readonly blocks: Readonly<Partial<Record<Side, number>>>;
@@ -74,14 +88,69 @@ export function cornered(
   const back = (wall: SettingOut) =>
     Object.keys(standing.on).length ? backInPlace(wall, alone.out.spec, standing.on) : wall;
   const room = roomFor(block, neighbours, env);
-  const own = back(layCorners(out, { ...meeting, ...runsOn }));
-  return {
+  const facts = factsOf(block, env)!;
+  const inside = (side: Side) => facts.line(side)?.word('faces') === 'inside';
+  const corbel = corbelCorners(alone, quoins, inside, env);
+  const whole = {
+    own: back(layCorners(out, { ...meeting, ...runsOn })),
     face: back(layCorners(out, runsOn)),
-    laid: bondIn(letIn(own, room.gaps), room.ties),
+  };
+  const ways = { own: { ...meeting, ...runsOn }, face: runsOn };
+  const { own, face } = withCorbel(whole, corbel, { alone, on: standing.on, begun, ways });
+  const laid = bondIn(letIn(own, room.gaps), room.ties);
+  return {
+    face,
+    laid,
+    // Where there is no corner both are the same.
+    met: quoins.length ? bondIn(letIn(face, room.gaps), room.ties) : laid,
+    arms: room.arms,
     quoins,
+    corbel,
     tees,
     blocks: standing.blocks,
   };
+}
+
+interface Laying {
+  readonly alone: LaidAlone;
+  readonly on: RunsOn;
+  readonly begun: Parity;
+  readonly ways: Readonly<Record<keyof Whole, Readonly<Partial<Record<Side, GivingWay>>>>>;
+}
+
+/** A wall as it lies on plan, and as its face shows. */
+interface Whole {
+  readonly own: SettingOut;
+  readonly face: SettingOut;
+}
+
+/** With its courses as long as they are round a corbel: where joints do not take that up, set out as so long a wall. */
+function withCorbel(wall: Whole, { ends }: CorbelCorners, how: Laying): Whole {
+  if (!ends.length) return wall;
+  const tight = new Set(ends.filter((e) => !takesUp(wall.own, e) || !takesUp(wall.face, e)));
+  const again = (which: keyof Whole) => (e: CourseEnds) =>
+    tight.has(e) ? setLonger(e, how, how.ways[which]) : undefined;
+  return {
+    own: stretched(wall.own, ends, again('own')),
+    face: stretched(wall.face, ends, again('face')),
+  };
+}
+
+function setLonger(
+  { left, right }: CourseEnds,
+  { alone, on, begun }: Laying,
+  ways: Laying['ways']['own'],
+): SettingOut {
+  const { spec } = alone;
+  const past = {
+    left: on.left ?? { by: left, end: spec.left },
+    right: on.right ?? { by: right, end: spec.right },
+  };
+  return backInPlace(
+    layCorners(begunWith(setOutOn(alone, past), begun), ways),
+    alone.out.spec,
+    past,
+  );
 }
 
 interface Meeting {

@@ -2,7 +2,9 @@
 import type { Env } from '../../../resolve/env';
 import type { LetIn, Parity, Tie } from '../../../setting-out';
 import type { SourceBlock } from '../../../workspace/source';
+import { deepBehind } from '../parts/backing/lay';
 import { wallAlone } from './alone';
+import { type Arm, endsOf, runningIn } from './arms';
 import { begunOf, tiedIn } from './into-thick';
 import type { Neighbours } from './neighbours';
 import { standingOf } from './standing';
@@ -14,27 +16,44 @@ export interface Room {
   readonly gaps: readonly LetIn[];
   /** In the back of a thicker one. */
   readonly ties: readonly Tie[];
+  /** All that stand against it, those that are only tied too. */
+  readonly arms: readonly Arm[];
 }
 
 export function roomFor(block: SourceBlock, neighbours: Neighbours, env: Env): Room {
+  const rooms = neighbours.into(block).map((wall) => roomForOne(wall, block, neighbours, env));
+  return {
+    gaps: rooms.flatMap((r) => r.gaps),
+    ties: rooms.flatMap((r) => r.ties),
+    arms: rooms.flatMap((r) => r.arms),
+  };
+}
+
+const NONE: Room = { gaps: [], ties: [], arms: [] };
+
+function roomForOne(wall: SourceBlock, block: SourceBlock, neighbours: Neighbours, env: Env): Room {
+  const { masonry, laid } = wallAlone(wall, env);
+  if (!laid) return NONE;
+  const all = teesOf(wall, laid, neighbours, env).filter((t) => !t.off);
+  const deep = laid.out.thickness + deepBehind(masonry, laid.out.spec.joints.perpend);
   const gaps: LetIn[] = [];
   const ties: Tie[] = [];
-  for (const wall of neighbours.into(block)) {
-    const { laid } = wallAlone(wall, env);
-    if (!laid) continue;
-    const tees = teesOf(wall, laid, neighbours, env).filter((t) => t.bonded);
-    const standing = standingOf(wall, laid, neighbours, env);
-    const begun = begunOf(wall, neighbours, env);
-    const tied = tiedIn(tees, standing, { begun, neighbours, env });
-    const ways = turnsOf(standing, begun, tied);
-    for (const { side, other, distance: from, levels, entry } of tees) {
-      if (other !== block) continue;
-      const tie = tied[side]?.tie;
-      if (tie) ties.push(tie);
-      if (entry) continue;
-      const parity = ((ways[side]!.parity + 1 + levels.lift) & 1) as Parity;
-      gaps.push({ from, to: from + laid.out.thickness, parity, courses: levels.courses });
-    }
+  const arms: Arm[] = [];
+  const bonded = all.filter((t) => t.bonded);
+  const standing = standingOf(wall, laid, neighbours, env);
+  const begun = bonded.length ? begunOf(wall, neighbours, env) : 0;
+  const tied = tiedIn(bonded, standing, { begun, neighbours, env });
+  const ways = turnsOf(standing, begun, tied);
+  for (const tee of all) {
+    const { side, other, distance: from, levels, entry } = tee;
+    if (other !== block) continue;
+    const ends = tee.bonded && endsOf(tee, () => runningIn(laid, standing, begun, ways));
+    arms.push({ from, to: from + deep, courses: levels.courses, ...(ends ? { ends } : {}) });
+    const tie = tied[side]?.tie;
+    if (tie) ties.push(tie);
+    if (entry || !tee.bonded) continue;
+    const parity = ((ways[side]!.parity + 1 + levels.lift) & 1) as Parity;
+    gaps.push({ from, to: from + laid.out.thickness, parity, courses: levels.courses });
   }
-  return { gaps, ties };
+  return { gaps, ties, arms };
 }

@@ -6,6 +6,7 @@ import { type LaidAlone, wallAlone } from './alone';
 import { type Claim, claimsOf } from './ends';
 import { bondingInto } from './into-thick';
 import type { Neighbours } from './neighbours';
+import { noWay } from './no-way';
 import { type TeeLevels, teeLevels } from './tee-levels';
 import { type Among, whyNot } from './unbonded';
 
@@ -51,7 +52,12 @@ export function teesOf(
     if (!thick.includes(tee)) return tee;
     const entry = entries[tee.side];
     if (entry) return { ...tee, entry, begun };
-    return { ...tee, bonded: false, unbonded: NO_WAY, elsewhere: () => nearestTo(tee, tees, at) };
+    return {
+      ...tee,
+      bonded: false,
+      unbonded: noWay(tee, alone),
+      elsewhere: () => nearestTo(tee, tees, at),
+    };
   });
 }
 
@@ -75,10 +81,6 @@ function nearestTo(tee: Tee, all: readonly Tee[], at: Among): number | undefined
       return !whyNot(moved, at) && bondingInto([moved], others, at).entries[side] !== undefined;
     });
 }
-
-/** The search found nothing. */
-export const NO_WAY =
-  'No way was found to lay the bricks of that wall round it so that they lap; an end or an opening may be too near.';
 
 function teeAt(
   { side, wall, bonded }: Claim,

@@ -20,12 +20,20 @@ export type TeePlace = Pick<Tee, 'side' | 'other' | 'with' | 'distance' | 'level
 
 export function whyNot(tee: TeePlace, at: Among): string | undefined {
   const { with: other, levels } = tee;
+  if (hasBacking(tee.other, at.env)) return BEHIND;
+  if (hasBacking(at.block, at.env)) return 'This wall has a backing.';
   if (!levelCourses(at.alone.out, other.out)) return 'The courses of the two are not level.';
   if (levels.steps) return levels.steps;
   if (levels.higher) return 'This wall is the higher one.';
   if (other.plan.spec.piers.length) return 'The other wall has piers.';
   return other.plan.spec.thickness > 1 ? whyNotThick(tee, at) : undefined;
 }
+
+/** It stands behind the other wall, so that the skin it comes against is the backing. */
+const BEHIND = 'The other wall has a backing. This wall stands against that, not against its face.';
+
+export const hasBacking = (block: SourceBlock, env: Env): boolean =>
+  factsOf(block, env)?.line('backing') !== undefined;
 
 /** What is looked for goes so far on either side of the wall that runs in, in bricks. */
 const REACH = 3;
@@ -35,7 +43,6 @@ function whyNotThick(tee: TeePlace, { block, alone, neighbours, env }: Among): s
   const { spec, heads } = laid.plan;
   const reach = REACH * (spec.unit.length + spec.joints.perpend);
   const [low, high] = [distance - reach, distance + alone.out.thickness + reach];
-  if (factsOf(other, env)!.line('backing')) return 'The other wall has a backing.';
   if (runsOnItself(other, env)) return 'The other wall is bonded into other work at its own end.';
   if (gapsOf(heads).some((gap) => gap.from < high && gap.to > low))
     return 'A head or a lintel of that wall is too near.';

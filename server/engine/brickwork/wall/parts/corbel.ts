@@ -1,8 +1,8 @@
 /** Courses laid out over one another at the top: the same bricks, held against how far they may go. */
 
 import type { Remark } from '../../../findings/remark';
-import { corbelFar } from '../../../findings/tops/corbel';
-import { type SettingOut, sumTallies, type Tally } from '../../../setting-out';
+import { corbelCorner, corbelFar } from '../../../findings/tops/corbel';
+import { type CourseEnds, type SettingOut, sumTallies, type Tally } from '../../../setting-out';
 import type { FaceArea } from '../../needs';
 import { sizeSaid } from '../../said';
 import { areasIn } from '../piers/projecting';
@@ -11,20 +11,24 @@ import type { PartOf } from './part';
 
 export const corbel: PartOf = (masonry, plan, counts) => {
   const line = masonry.facts.line('corbel');
+  const { ends: made, apart } = counts.corbel;
+  const corner = corbelCorner(line, apart, masonry);
   const courses = Math.floor(line?.number('courses') ?? 0);
   const out = line?.number('project');
-  if (!line || out === undefined || courses < 1) return undefined;
-  const remarks = corbelFar(line, plan.spec, masonry).filter((r): r is Remark => r !== undefined);
+  if (!line || out === undefined || courses < 1) return corner && { remarks: [corner] };
+  const found = [...corbelFar(line, plan.spec, masonry), corner];
+  const remarks = found.filter((r): r is Remark => r !== undefined);
   const which = courses === 1 ? 'top course' : `top ${courses} courses`;
   const each = courses === 1 ? '' : ' over the one below';
-  const areas = areasIn(counts.out, topmost(courses, plan));
+  const areas = areasIn(asLong(counts.out, made), topmost(courses, plan));
+  const past = made.length ? { past: made } : {};
   return {
     remarks,
-    mortar: [bedsLess(areas, out, counts.out)],
+    mortar: [bedsLess(areas, out, counts.out, made)],
     says: [
       `Lay the ${which} out, ${courses === 1 ? '' : 'each '}${sizeSaid(out, masonry.env)}${each}.`,
     ],
-    facts: { corbel: { areas, out, each: true, both: false } },
+    facts: { corbel: { areas, out, each: true, both: false, ...past } },
   };
 };
 
@@ -35,9 +39,39 @@ function topmost(courses: number, { top }: WallPlan): FaceArea[] {
   });
 }
 
+const SAME = 0.5;
+
+/** The wall with all of its courses as long as it is. */
+function asLong(out: SettingOut, made: readonly CourseEnds[]): SettingOut {
+  if (!made.length) return out;
+  const ends = new Map(made.map((each) => [each.course, each]));
+  const bands = out.bands.map((band) => {
+    const { left = 0, right = 0 } = ends.get(band.from) ?? {};
+    const { length } = out.spec;
+    const segments = band.segments.map((segment) => {
+      const from = Math.abs(segment.from + left) < SAME ? 0 : segment.from;
+      const to = Math.abs(segment.to - right - length) < SAME ? length : segment.to;
+      return { ...segment, from, to };
+    });
+    return { ...band, segments };
+  });
+  return { ...out, bands };
+}
+
 /** Each course lies on the one below but for what it stands out: so much of its bed is left out. */
-function bedsLess(areas: readonly FaceArea[], out: number, wall: SettingOut): Tally {
-  const beds = areas.reduce((sum, a) => sum + (a.to - a.from) * (a.courses.to - a.courses.from), 0);
+function bedsLess(
+  areas: readonly FaceArea[],
+  out: number,
+  wall: SettingOut,
+  made: readonly CourseEnds[],
+): Tally {
+  const plain = areas.reduce(
+    (sum, a) => sum + (a.to - a.from) * (a.courses.to - a.courses.from),
+    0,
+  );
+  const isIn = ({ course }: CourseEnds) =>
+    areas.some(({ courses }) => course >= courses.from && course < courses.to);
+  const beds = made.filter(isIn).reduce((sum, { left, right }) => sum + left + right, plain);
   const less = beds * Math.min(out, wall.thickness) * wall.spec.joints.bed;
   return { ...sumTallies([]), grossVolume: 0 - less };
 }

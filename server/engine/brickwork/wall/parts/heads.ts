@@ -15,13 +15,13 @@ import type { PartOf } from './part';
 
 export const heads: PartOf = (masonry, plan, counts, gang) => {
   if (!plan.heads.length) return undefined;
-  const site = { ...siteOf(masonry, plan), deep: counts.out.thickness };
+  const site = { ...siteOf(masonry, plan), deep: counts.out.thickness, wall: counts.out };
   const laid = layHeads(masonry, plan, counts, site);
   const { lintels, centres } = lintelNeeds(plan.heads, masonry);
   const arched = plan.heads.some((head) => head.arch);
   const pieces = [...lintels, ...centres.flatMap((centre) => centre.need ?? [])];
   return {
-    bricks: laid.map(({ brick, counted }) => ({ brick, counted })),
+    bricks: laid.map(({ brick, counted, places }) => ({ brick, counted, places })),
     mortar: plan.heads.flatMap((head) => (head.lintel ? [beddingOf(head.lintel, head, site)] : [])),
     pieces,
     tasks: [

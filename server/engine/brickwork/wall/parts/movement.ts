@@ -13,12 +13,13 @@ import type { WallPlan } from '../spec';
 import { type Backing, layBacking } from './backing/lay';
 import type { Part, PartOf } from './part';
 
-export const movement: PartOf = (masonry, plan): Part | undefined => {
+export const movement: PartOf = (masonry, plan, { out }): Part | undefined => {
   const remarks = wanting(masonry, plan);
   if (!plan.movement.length) return remarks.length ? { remarks } : undefined;
   const behind = layBacking(masonry, plan);
   const ties = [...tiesAcross(masonry, plan), ...(behind ? tiesBehind(behind, plan) : [])];
-  const filler = fillerIn(masonry, plan, behind ? 2 : 1);
+  const skins = [out.thickness, ...(behind ? [behind.out.thickness] : [])];
+  const filler = fillerIn(masonry, plan, skins);
   const count = counted('Movement joints', plan.movement.length, '', {
     args: plan.movement.map((j) => fact('movement joint', exact(1), '', j.line.origin)),
   });
@@ -59,17 +60,33 @@ function tiesBehind({ masonry, out }: Backing, plan: WallPlan): PieceNeed[] {
   return [{ material: line.word('material'), count, origin: line.at('material') }];
 }
 
-/** In strips as long as the material is sold in, one to each skin; the last of them is cut. */
-function fillerIn({ env }: Masonry, plan: WallPlan, skins: 1 | 2): PieceNeed[] {
+/** In strips as long as the material is sold in, as many beside each other in each skin as go through it; the last is cut. */
+function fillerIn({ env }: Masonry, plan: WallPlan, skins: readonly number[]): PieceNeed[] {
   const line = defaultLine(env, 'movement-filler');
   if (!line) return [];
   const gauge = plan.spec.unit.height + plan.spec.joints.bed;
-  const high =
-    skins * plan.movement.reduce((sum, j) => sum + coursesBefore(plan, j.from) * gauge, 0);
-  const length = lengthShown(env, 'movement joints, all together', high);
+  const wide = factsNamed(env, 'material', line.word('material'))?.line('size')?.sides('size')?.[1];
+  const beside = plan.movement.map((j) =>
+    skins.reduce((sum, deep) => sum + stripsThrough(deep - 2 * j.width, wide), 0),
+  );
+  const high = plan.movement.map((j) => coursesBefore(plan, j.from) * gauge);
+  const long = high.reduce((sum, mm, i) => sum + mm * beside[i]!, 0);
+  const most = Math.max(...beside);
+  const length = lengthShown(env, 'movement joints, all together', long, {
+    ...(most > 1 ? { note: `up to ${most} strips through the wall` } : {}),
+  });
   const strips = quotient('strips', 'pieces', inMm(length), stripOf(line, env));
   const count = up('Strips of joint filler', 'pieces', strips);
   return [{ material: line.word('material'), count, origin: line.at('material') }];
+}
+
+/** More strips beside one another than any wall has: a width of next to nothing is a slip. */
+const MOST_STRIPS = 100;
+
+/** The seal at each face is about as deep as the joint is wide (common practice): so much less is filled. */
+function stripsThrough(deep: number, wide: number | undefined): number {
+  if (!wide || !(wide > 0)) return 1;
+  return Math.min(MOST_STRIPS, Math.max(1, Math.ceil(deep / wide - 1e-6)));
 }
 
 function stripOf(line: LineFacts, env: Env): Term {

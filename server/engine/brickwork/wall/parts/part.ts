@@ -1,7 +1,7 @@
 /** What one feature of a wall (its heads and sills, its ties, its corbels) adds to the wall's own brickwork. */
 import type { Remark } from '../../../findings/remark';
 import type { Gang } from '../../../labour/gang';
-import type { Tally } from '../../../setting-out';
+import type { CutPlace, Tally } from '../../../setting-out';
 import type { Counted } from '../../count';
 import type { Brick } from '../../goods';
 import type { Masonry } from '../../masonry';
@@ -13,6 +13,8 @@ import type { WallPlan } from '../spec';
 export interface PartBricks {
   readonly brick: Brick;
   readonly counted: Counted;
+  /** Where its cuts lie, course by course: asked for by the cut list alone. */
+  readonly places?: () => readonly CutPlace[];
 }
 
 export interface Part {

@@ -13,11 +13,15 @@ import {
   tally,
 } from '../../../setting-out';
 import type { Masonry } from '../../masonry';
+import type { ProjectingRow } from '../../needs';
+import type { WallCounts } from '../counts';
 import { wallAlone } from '../meet/alone';
 import type { Quoin } from '../meet/quoins';
+import { areasIn } from '../piers/projecting';
 import type { WallPlan } from '../spec';
 import { tallyZones, type Zone } from '../zones';
 import { type Face, type PlinthRows, plainRow, plinthIn, plinthZones } from './plinth-rows';
+import { plinthStops } from './plinth-stops';
 
 /** Farther than any plinth goes on past the end of its wall, mm. */
 const FAR = 1e4;
@@ -25,26 +29,46 @@ const FAR = 1e4;
 /** All of it. Where no wall meets it, or its rows do not lie whole before the faces, each is as long as the wall. */
 export function plinthTallies(
   plinth: PlinthRows,
+  plan: WallPlan,
+  turned: readonly TurnedRow[],
+): Tally[] {
+  const { rows, courses } = plinth;
+  if (turned.length) return turned.flatMap(({ laid, zones }) => tallyZones(laid, zones, plan));
+  const plain = tallyZones(plainRow(plan), plinthZones(courses, plan), plan);
+  return Array<Tally[]>(rows).fill(plain).flat();
+}
+
+/** A row as it goes round the corners of its wall, in the courses of its zones. */
+export interface TurnedRow extends ProjectingRow {
+  readonly zones: readonly Zone[];
+}
+
+/** None where no wall meets it, or its rows do not lie whole before the faces. */
+export function turnedRows(
+  own: PlinthRows,
   masonry: Masonry,
   plan: WallPlan,
-  quoins: readonly Quoin[],
-): Tally[] {
-  const { rows, sides, courses } = plinth;
+  meeting: Pick<WallCounts, 'quoins' | 'arms' | 'tees'>,
+): TurnedRow[] {
+  const { sides, courses } = own;
+  const { quoins } = meeting;
+  if (!sides) return [];
+  const stops = plinthStops(own, masonry, plan, meeting);
+  if (quoins.length + stops.front.length + stops.back.length === 0) return [];
   const zones = plinthZones(courses, plan);
-  const plain = plainRow(plan);
-  if (!sides || !quoins.length)
-    return Array<Tally[]>(rows)
-      .fill(tallyZones(plain, zones, plan))
-      .flat();
-  const meets = quoins.map((quoin) => meetingOf(quoin, plinth, masonry));
-  return (['front', 'back'] as const).flatMap((face) =>
-    Array.from({ length: sides[face] }, (_, i) => i + 1).flatMap((row) =>
+  const meets = quoins.map((quoin) => meetingOf(quoin, own, masonry));
+  return (['front', 'back'] as const).flatMap((face) => {
+    const plain = plainRow(plan, stops[face]);
+    const areas = stops[face].length ? { areas: areasIn(plain, zones) } : {};
+    return Array.from({ length: sides[face] }, (_, i) => i + 1).flatMap((row) =>
       layersOf(meets).flatMap((layer) => {
+        const here = inLayer(zones, layer, plan);
+        if (!here.length) return [];
         const laid = turnedRow(plain, meets, { face, row }, layer.from);
-        return tallyZones(laid, inLayer(zones, layer, plan), plan);
+        return [{ face, row, zones: here, ...areas, ...laid }];
       }),
-    ),
-  );
+    );
+  });
 }
 
 interface Meeting {
@@ -108,7 +132,8 @@ function turnedRow(plain: SettingOut, meets: readonly Meeting[], row: Row, cours
   }
   const whole = setOut(runOn(plain.spec, on));
   const begun = ([0, 1] as const).map((course) => layCorners(begunWith(whole, course), ways));
-  return backInPlace(leastCut(begun), plain.spec, on);
+  const past = { left: on.left?.by ?? 0, right: on.right?.by ?? 0 };
+  return { laid: backInPlace(leastCut(begun), plain.spec, on), past };
 }
 
 /** Begun with the course that leaves the fewest halves and cuts at the corners. */

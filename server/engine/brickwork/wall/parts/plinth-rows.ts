@@ -1,6 +1,6 @@
 /** What a plinth is made of: rows of stretchers before the faces of its wall. */
 import type { LineFacts } from '../../../resolve/env';
-import { type BondPattern, type SettingOut, setOut } from '../../../setting-out';
+import { type BondPattern, type OpeningSpec, type SettingOut, setOut } from '../../../setting-out';
 import { jointsIn, type Masonry } from '../../masonry';
 import type { WallPlan } from '../spec';
 
@@ -52,9 +52,10 @@ function rowsOf(line: LineFacts, masonry: Masonry): number | undefined {
   return rows >= 1 && rows <= MOST_ROWS && off <= (inBricks ? 1e-9 : NEAR) ? rows : undefined;
 }
 
-/** One row over the length of its wall. It stops at openings and piers as the wall does. */
-export function plainRow({ spec }: WallPlan): SettingOut {
-  return setOut({ ...spec, thickness: 1, bond: STRETCHERS, decided: [] });
+/** One row over the length of its wall. It stops at openings and piers as the wall does, and where `stops` say. */
+export function plainRow({ spec }: WallPlan, stops: readonly OpeningSpec[] = []): SettingOut {
+  const openings = [...spec.openings, ...stops].sort((a, b) => a.from - b.from);
+  return setOut({ ...spec, openings, thickness: 1, bond: STRETCHERS, decided: [] });
 }
 
 /** Over each stretch of ground. */

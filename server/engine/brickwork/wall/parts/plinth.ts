@@ -10,30 +10,32 @@ import type { Masonry } from '../../masonry';
 import type { FaceProjection } from '../../needs';
 import { sizeSaid } from '../../said';
 import { inputsOf } from '../counts';
-import type { Quoin } from '../meet/quoins';
 import { areasIn } from '../piers/projecting';
 import type { WallPlan } from '../spec';
 import type { PartOf } from './part';
-import { plinthTallies } from './plinth-corners';
+import { plinthTallies, type TurnedRow, turnedRows } from './plinth-corners';
+import { plinthCuts } from './plinth-cuts';
 import { type PlinthRows, plainRow, plinthIn, plinthZones } from './plinth-rows';
 
-export const plinth: PartOf = (masonry, plan, { quoins }, gang) => {
+export const plinth: PartOf = (masonry, plan, counts, gang) => {
   const line = masonry.facts.line('plinth');
   if (!line) return undefined;
   const laid = plinthIn(masonry);
   if (!laid) return { remarks: [plinthOff(line, masonry)] };
   const brick = line.values.brick ? brickOf(line, masonry.env, line.origin) : masonry.brick;
-  const counted = countIn(line, brick, laid, masonry, plan, quoins);
+  const turned = turnedRows(laid, masonry, plan, counts);
+  const corners = counts.quoins.length ? [atCorners(laid)] : [];
+  const counted = countIn(line, brick, { laid, turned, corners }, masonry, plan);
   const { bricks } = counted;
   // It is laid as skins of half a brick.
   const skins = () => facedBy(bricks, 1, masonry);
   const hours = taskHours('facework', 'Laying the plinth', bricks, masonry.env, gang, skins);
   return {
-    bricks: [{ brick, counted }],
+    bricks: [{ brick, counted, places: () => plinthCuts(laid, plan, turned) }],
     tasks: [{ task: 'facework', hours }],
     says: [said(line, brick, masonry)],
     does: isCut(counted.tally) ? ['cutting'] : [],
-    facts: { plinth: shown(line, laid, plan) },
+    facts: { plinth: shown(line, laid, plan, turned) },
   };
 };
 
@@ -44,35 +46,43 @@ function isCut({ halves, threeQuarters, closers, cuts }: Tally): boolean {
 function countIn(
   line: LineFacts,
   brick: Brick,
-  laid: PlinthRows,
+  { laid, turned, corners }: { laid: PlinthRows; turned: TurnedRow[]; corners: string[] },
   masonry: Masonry,
   plan: WallPlan,
-  quoins: readonly Quoin[],
 ) {
   const own = brick.name === masonry.brick.name;
   const inputs = inputsOf(masonry, plan);
   const courses = line.term('courses', 'courses of the plinth');
   const project = line.term('project', 'the plinth stands out');
   const { rows } = laid;
-  const corners =
-    quoins.length && laid.sides
-      ? ['at corners its rows are laid with those of the other wall, course by course']
-      : [];
   return countBricks(
     'Bricks in the plinth',
-    plinthTallies(laid, masonry, plan, quoins),
+    plinthTallies(laid, plan, turned),
     own || !brick.size ? masonry : { ...masonry, brick },
     [...inputs, courses, project],
     () => [`${rows} ${rows === 1 ? 'row' : 'rows'} of stretchers before the wall`, ...corners],
   );
 }
 
-function shown(line: LineFacts, { rows, courses }: PlinthRows, plan: WallPlan): FaceProjection {
+function atCorners({ sides }: PlinthRows): string {
+  return sides
+    ? 'at corners its rows are laid with those of the other wall, course by course'
+    : 'at corners its half bricks within the wall are counted to the end of the wall, and not laid with those of the other';
+}
+
+function shown(
+  line: LineFacts,
+  { rows, courses }: PlinthRows,
+  plan: WallPlan,
+  turned: readonly TurnedRow[],
+): FaceProjection {
   const { unit, joints } = plan.spec;
   const laid = plainRow(plan);
   const both = line.word('faces') === 'both';
   const out = (rows * (unit.length + joints.perpend)) / (both ? 4 : 2);
-  return { areas: areasIn(laid, plinthZones(courses, plan)), out, each: false, both, laid, rows };
+  const areas = areasIn(laid, plinthZones(courses, plan));
+  const corners = turned.length ? { turned } : {};
+  return { areas, out, each: false, both, laid, rows, ...corners };
 }
 
 function said(line: LineFacts, brick: Brick, { env, brick: own }: Masonry): string {

@@ -7,6 +7,7 @@ import type { Masonry } from '../../masonry';
 import type { PieceNeed, WallJoin } from '../../needs';
 import type { Tee } from '../meet/tees';
 import { tieTerm } from '../meet/ties';
+import { hasBacking } from '../meet/unbonded';
 import type { WallPlan } from '../spec';
 import type { Part, PartOf } from './part';
 
@@ -41,7 +42,8 @@ function tiesInto(tied: readonly Tee[], { env }: Masonry, plan: WallPlan): Piece
 
 function said({ other, bonded }: Tee, { env }: Masonry): string {
   const title = factsOf(other, env)!.title.replaceAll('-', ' ');
-  return bonded ? `Bond it into the face of ${title}.` : `Tie it into the face of ${title}.`;
+  if (bonded) return `Bond it into the face of ${title}.`;
+  return `Tie it into the ${hasBacking(other, env) ? 'backing' : 'face'} of ${title}.`;
 }
 
 function joinOf({ side, other, distance, levels, with: { out } }: Tee): WallJoin {

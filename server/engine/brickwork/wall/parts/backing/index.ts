@@ -2,7 +2,7 @@
 import { backingCourses } from '../../../../findings/backing-courses';
 import { cavityOff } from '../../../../findings/cavity';
 import { taskHours } from '../../../../labour/output';
-import { tally } from '../../../../setting-out';
+import { cutList, tally } from '../../../../setting-out';
 import { type Gap, withGaps } from '../../../../working/term';
 import { type Counted, countBricks, laidFrom } from '../../../count';
 import { areaShown } from '../../../lengths';
@@ -30,7 +30,7 @@ export const backing: PartOf = (masonry, plan, { quoins, out }, gang) => {
   });
   const ties = tiesFor(face, plan, env);
   return {
-    bricks: [{ brick: laid.masonry.brick, counted: blocks }],
+    bricks: [{ brick: laid.masonry.brick, counted: blocks, places: () => placesIn(laid) }],
     pieces: ties ? [ties.need] : [],
     tasks: [
       { task: 'blockwork', hours: taskHours('blockwork', 'Laying the backing', area, env, gang) },
@@ -61,6 +61,11 @@ function count(laid: Backing, masonry: Masonry, plan: WallPlan, ends: SkinEnds):
   const inputs = inputsOf(masonry, plan);
   const how = () => endsText(ends, masonry);
   return countBricks('In the backing', [tally(laid.out)], laid.masonry, inputs, how);
+}
+
+/** In its own courses, which are as high as its blocks. */
+function placesIn({ out }: Backing) {
+  return cutList(out, { from: 0, to: null });
 }
 
 function endsText(ends: SkinEnds, { env }: Masonry): string[] {
