@@ -95,7 +95,7 @@ class Matching {
     let best: Step | undefined;
     let bestFaults: Fault[] = [];
     const kept = this.faults.length;
-    for (const group of of) {
+    for (const group of this.fitting(of, at)) {
       const step = this.all([...group, ...rest], at, values);
       const faults = this.faults.splice(kept);
       if (step && (!best || weight(faults) < weight(bestFaults) || step.next > best.next)) {
@@ -106,6 +106,13 @@ class Matching {
     }
     this.faults.push(...bestFaults);
     return best;
+  }
+
+  /** Of what is still to be measured: those alone whose unit stands behind it, where it is the unit of any. */
+  private fitting(of: readonly (readonly Slot[])[], at: number): readonly (readonly Slot[])[] {
+    if (!this.isSign(at, '?')) return of;
+    const named = of.filter(([slot]) => slot?.slot === 'quantity' && this.isUnit(slot, at + 1));
+    return named.length ? named : of;
   }
 
   private list(slot: ListSlot, rest: readonly Slot[], at: number, values: Values) {

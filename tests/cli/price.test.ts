@@ -107,8 +107,8 @@ describe('perpend price', () => {
     const [price, low, high] = found!.slice(1).map((text) => Number(text.replaceAll(',', '')));
     expect(low).toBeLessThan(price!);
     expect(high).toBeGreaterThan(price!);
-    // Each end is the price of the same job with that end written in place of the range.
-    const ends = ['75%', '60%'].map((share) => {
+    // More salvage is never dearer: so the ends are the prices a tenth of the range from either end of it.
+    const ends = ['73.5%', '61.5%'].map((share) => {
       const job = FILES['ranged.perp'].replace('60..75%', share);
       return pence(perpend(['price', '-'], { cwd, input: job }).out, 'Price  ') / 100;
     });

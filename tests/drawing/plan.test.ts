@@ -94,10 +94,10 @@ describe('plan', () => {
     expect(drawing.labels.map(({ text }) => text)).toEqual(['140', '140 x 80']);
     expect(new Set(drawing.boxes.map(({ style }) => style))).toEqual(new Set(['cut']));
     const groups = [{ title: '', drawings: [drawing] }];
-    const set = { title: '', description: '', units: drawing.units, scale: 10, groups, notes: [] };
+    const set = { title: '', description: '', units: drawing.units, scale: 20, groups, notes: [] };
     // “140 x 80” is longer than its piece on paper.
     expect(toSheets(set).flatMap(wordsOn)).toContain('cut a 140, b 140 x 80 mm');
-    expect(toSheets({ ...set, scale: 5 }).flatMap(wordsOn)).toContain('cut 140, 140 x 80 mm');
+    expect(toSheets({ ...set, scale: 10 }).flatMap(wordsOn)).toContain('cut 140, 140 x 80 mm');
   });
 
   test('a pier stands in its place between the wall’s bricks, none on another', () => {

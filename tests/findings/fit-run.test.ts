@@ -35,6 +35,35 @@ describe('fit-run', () => {
     expect(found!.ways.map((w) => w.preferred ?? false)).toEqual([true, ...Array(4).fill(false)]);
   });
 
+  test('names the nearest number of half bricks, and offers it at a joint a little tighter than is liked', () => {
+    const job = jobOfWall(
+      { length: '4490 mm', height: '12 courses' },
+      `  opening door
+    from   left 890 mm
+    width  1010 mm
+  opening win
+    from   left 2225 mm
+    width  912.5 mm
+    sill   3 courses
+    height 6 courses
+`,
+    );
+    const [found, ...more] = findingsIn(job).filter((f) => f.code === 'fit-run');
+    expect(more).toEqual([]);
+    // By hand: 325 less 215 and 102.5 is 7.5; a brick and a joint are 225, and 100 are left.
+    expect(found!.message).toContain(
+      '325 mm) does not work in whole or half bricks: 1½ bricks are 2.5 mm too long, 1 brick leaves a gap of 100 mm, 2 are 115 mm too long. A cut of 100 mm in each course',
+    );
+    expect(found!.ways.map((way) => way.title)).toEqual([
+      'Move the opening win to 2227.5 mm: the run is 2.5 mm longer, 1½ bricks',
+      'Move the opening win to 2115 mm: the run is 110 mm shorter, 1 brick',
+      'Move the opening win to 2340 mm: the run is 115 mm longer, 2 bricks',
+      'A cut of 100 mm in each course at either end, joints of 10 mm',
+      '1½ bricks (half-bond) with joints of 7.5 mm, wider or tighter than anyone would accept',
+    ]);
+    for (const way of found!.ways) silent(afterWay(job, way.edits), 'fit-run');
+  });
+
   test('what its bricks leave may be no wider than a joint: nothing is cut to go in there', () => {
     // By hand: two bricks and a joint are 440; of 447 are left 7, less than the joint before a third.
     tells(
@@ -53,7 +82,7 @@ describe('fit-run', () => {
           'Make the wall 440 mm: the run is 7 mm shorter, 2 bricks',
           'Make the wall 552.5 mm: the run is 105.5 mm longer, 2½ bricks',
           'Make the wall 665 mm: the run is 218 mm longer, 3 bricks',
-          'Cuts of 109.5 mm and 165.8 mm by turns at the left, joints of 10 mm',
+          'Cuts of 165.8 mm and 109.5 mm by turns at the right, joints of 10 mm',
           '2 bricks with joints of 17 mm, wider or tighter than anyone would accept',
         ],
       },
@@ -89,8 +118,8 @@ describe('fit-run', () => {
   test.each([
     // 8 bricks have 7 joints, 7½ have 7: (1840 - 1720) / 7 = 17.1, (1840 - 1607.5) / 7 = 33.2.
     ['1840 mm', 8, 17.1],
-    // 8 bricks: (1875 - 1720) / 7 = 22.1; 8½ have 8 joints: (1875 - 1822.5) / 8 = 6.6 is less than 8, so 7½: 38.2.
-    ['1875 mm', 8, 22.1],
+    // 8 bricks: (1875 - 1720) / 7 = 22.1; 8½ have 8 joints: (1875 - 1822.5) / 8 = 6.6, nearer to 8 than 22.1 to 13.
+    ['1875 mm', 8.5, 6.6],
     // 2 bricks: (600 - 430) / 1 = 170; 2½ have 2 joints: (600 - 532.5) / 2 = 33.8.
     ['600 mm', 2.5, 33.8],
   ])(

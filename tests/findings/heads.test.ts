@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { placeCourse } from '../../server/engine/setting-out';
 import { jobView } from '../../server/engine/views/job-view';
 import { jobOf } from '../engine/world';
 import { jobOfWall } from '../harness/walls';
@@ -84,6 +85,59 @@ describe('head-room', () => {
   });
 });
 
+describe('head-near', () => {
+  /** Two windows of 1247.5 mm on a pier three half bricks wide; lintels over 1.2 m bear 150 mm, so that 327.5 - 300 = 27.5 mm are left. */
+  const pair = (lines: string, pier = 327.5) => `perpend 1
+use "firm.perp"
+wall north
+  brick   red
+  stands  held
+  length  ${890 * 2 + 1247.5 * 2 + pier} mm
+  height  12 courses
+  opening left
+    from    left 890 mm
+    width   1247.5 mm
+    sill    2 courses
+    height  6 courses
+    lintel  100 x 65 mm slab
+  opening right
+    from    right 890 mm
+    width   1247.5 mm
+    sill    2 courses
+    height  6 courses
+${lines}`;
+
+  test('is told of lintels that all but meet on a pier, and what is left is no sliver', () => {
+    const text = `    lintel  100 x 65 mm slab
+    ^^^^^^^^^^^^^^^^^^^^^^^^ head-near: Between what spans the opening right and what spans the opening left only 27.5 mm of wall is left: too little for a brick cut to 50 mm, so it is filled with mortar
+`;
+    // 27.5 - 10 = 17.5 mm more on one bearing leave one joint.
+    tells(pair(text), { ways: ['A bearing of 167.5 mm: one joint between'] });
+    const job = jobOf(pair('    lintel  100 x 65 mm slab\n'), { 'firm.perp': FIRM });
+    const { carved } = job.works[0]!.facts;
+    const cuts = placeCourse(carved!, 8).filter(({ piece }) => piece === 'cut');
+    for (const { along } of cuts) expect(along).toBeGreaterThanOrEqual(50);
+    expect(cuts.length).toBeGreaterThan(0);
+  });
+
+  test('is told beside the end of the wall too, where a joint more is no way out', () => {
+    const near = pair('    lintel  100 x 65 mm slab\n    bearing 850 mm\n', 2000);
+    const told = findingsIn(near).filter(({ code }) => code === 'head-near');
+    expect(told.map(({ message }) => message)).toEqual([
+      expect.stringContaining('the right end of the wall only 40 mm of wall is left'),
+    ]);
+    // A joint and a cut of 50 mm: 20 mm less.
+    expect(told[0]!.ways.map(({ title }) => title)).toEqual([
+      'A bearing of 830 mm: room for a cut brick',
+    ]);
+  });
+
+  test('is not told where a cut goes in, or one joint fills it', () => {
+    silent(pair('    lintel  100 x 65 mm slab\n', 440), 'head-near');
+    silent(pair('    lintel  100 x 65 mm slab\n    bearing 167.5 mm\n'), 'head-near');
+  });
+});
+
 describe('head-clash', () => {
   test('is told of a lintel that runs into a pier, an end or another opening', () => {
     tells(
@@ -151,7 +205,8 @@ describe('head-height', () => {
   test('is told of a lintel between courses, and of heights that are whole ones', () => {
     // (100 + 10) / 75 is a course and a half: 150 - 110 = 40 mm are left, and a bed of 10 in them.
     tells(
-      at(`    lintel  100 x 100 mm slab
+      at(`    bearing 150 mm
+    lintel  100 x 100 mm slab
     ^^^^^^^^^^^^^^^^^^^^^^^^^ head-height: A lintel 100 mm high does not work in courses of 75 mm: with its bed it is 40 mm short of 2 courses. Bricks cut to 30 mm high
 `),
       {
@@ -166,7 +221,8 @@ describe('head-height', () => {
 
   test('is told of bricks on edge, a course and a half high, where soldiers are three courses', () => {
     tells(
-      at(`    lintel  angle slab
+      at(`    bearing 150 mm
+    lintel  angle slab
     head    brick-on-edge
     ^^^^^^^^^^^^^^^^^^^^^ head-height: A course of bricks on edge does not work in courses of 75 mm: with its bed it is 37.5 mm short of 2 courses
 `),
@@ -185,7 +241,8 @@ describe('head-height', () => {
 
   test('a decision that answers nothing is told', () => {
     tells(
-      at(`    lintel  100 x 65 mm slab
+      at(`    bearing 150 mm
+    lintel  100 x 65 mm slab
     fit     lintel-height cut
     ^^^^^^^^^^^^^^^^^^^^^^^^^ fit-idle: works without a decision
 `),
@@ -230,7 +287,8 @@ ${lines}`;
   test('is told of a sill that bricks on edge do not fill, with what would', () => {
     // By hand: 4 x 75 and a joint at either end leave 27.5; 5 x 75 + 10 is 37.5 too long; 4 spread out leave (347.5 - 260) / 5.
     tells(
-      slit(`    subsill  brick-on-edge
+      slit(`    bearing  150 mm
+    subsill  brick-on-edge
     ^^^^^^^^^^^^^^^^^^^^^^ fit-head: Bricks on edge do not fill 347.5 mm: each takes 75 mm with its joint; 4 bricks on edge leave a gap of 27.5 mm, 5 are 37.5 mm too long, and 4 spread out have joints of 17.5 mm
 `),
       {
@@ -332,7 +390,8 @@ describe('lintel-narrow', () => {
     // 215 - 140 = 75 mm; two of 100 and the joint between them leave 5.
     tells(
       at(
-        `    lintel  140 x 65 mm slab
+        `    bearing 130 mm
+    lintel  140 x 65 mm slab
     ^^^^^^^^^^^^^^^^^^^^^^^^ lintel-narrow: under a wall 215 mm thick: 75 mm of it hangs over, more than the 25 mm
 `,
         thick,
@@ -456,7 +515,8 @@ describe('line-idle', () => {
 `),
     );
     tells(
-      at(`    lintel   100 x 65 mm slab
+      at(`    bearing  150 mm
+    lintel   100 x 65 mm slab
     centre   slab
     ^^^^^^^^^^^^^ line-idle: no arch here
 `),

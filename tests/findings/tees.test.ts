@@ -149,6 +149,12 @@ describe('tee-unbonded', () => {
     expect(work(backed!, 'inner').facts.says).toContain('Tie it into the backing of north.');
   });
 
+  test('of a wall that has a backing itself: its face is not at its own side', () => {
+    const own = job('  left tee north 1015 mm bonded\n  backing block-100 cavity 75 mm\n');
+    const [told] = findingsIn(own, files).filter((f) => f.code === 'tee-unbonded');
+    expect(told!.message).toContain('This wall has a backing.');
+  });
+
   test('of two walls near one another the second is tied', () => {
     const second = wall('second', '  left tee north 1350 mm bonded\n', '1125 mm');
     const text = `${job('  left tee north 900 mm bonded\n', '  bond english\n  thick 1 brick\n')}${second}`;

@@ -5,6 +5,7 @@ import {
   bricksOf,
   carve,
   type Gap,
+  letIn,
   type SettingOut,
   setOut,
   tally,
@@ -61,11 +62,51 @@ describe('by hand, ten stretchers to a course', () => {
   });
 
   test('a piece under the least cut is none: the brick beside it is cut with it', () => {
-    // 930 - 900 = 30 mm would be left; 215 + 10 + 30 = 255 mm is two pieces of 122.5.
+    // 930 - 900 = 30 mm would be left; 215 + 10 + 30 = 255 mm. Two of 122.5 would stand 20 mm from the perpend at 782.5
+    // above and below: they lap that by what rules still call a lap, 225 x 2.2 / 12 = 41.25 mm.
     const carved = carve(out, [{ course: 2, from: 940, to: 1340 }]);
     const [, , , a, b] = pieces(carved, 2);
-    expect([a, b].map((p) => p!.to - p!.from)).toEqual([122.5, 122.5]);
+    expect([a, b].map((p) => p!.to - p!.from)).toEqual([61.25, 183.75]);
+    expect(782.5 - (a!.to + 5)).toBe(41.25);
     expect(b!.to).toBe(930);
+  });
+
+  test('beside an upright end a three-quarter bat laps by a quarter', () => {
+    const carved = carve(out, [{ course: 2, from: 940, to: 1340, upright: true }]);
+    const [, , , a, b] = pieces(carved, 2);
+    expect(a).toMatchObject({ piece: 'three-quarter', from: 675, to: 833.75 });
+    expect(b).toMatchObject({ piece: 'cut', from: 843.75, to: 930 });
+    expect(carved.poorLaps).toEqual([]);
+  });
+
+  test('a perpend over the upright joint of an end is told, with its course and place', () => {
+    // 782.5 is a perpend of the courses above and below; the joint of an end at 787.5 stands there.
+    const carved = carve(out, [{ course: 2, from: 787.5, to: 1340, upright: true }]);
+    expect(carved.poorLaps).toEqual([
+      { course: 2, at: 782.5, lap: 0, carved: true },
+      { course: 3, at: 782.5, lap: 0, carved: true },
+    ]);
+    expect(carve(out, [{ course: 2, from: 900, to: 1340, upright: true }]).poorLaps).toEqual([]);
+  });
+
+  test('nothing is laid where there is no room for the least cut between two gaps', () => {
+    const gaps = [
+      { course: 2, from: 700, to: 1000 },
+      { course: 2, from: 1027.5, to: 1340 },
+    ];
+    const between = pieces(carve(out, gaps), 2).filter((p) => p.from > 700 && p.to < 1340);
+    expect(between).toEqual([]);
+  });
+
+  test('a course that is told in parts stays open where another wall runs in', () => {
+    const opened = letIn(out, [{ from: 1345, to: 1447.5, parity: 0, courses: { from: 0, to: 6 } }]);
+    const carved = carve(opened, [{ course: 2, from: 450, to: 900 }]);
+    const at = (wall: SettingOut) => pieces(wall, 2).map(({ from, to }) => [from, to]);
+    const beside = at(opened).filter(([from, to]) => to! < 450 - 9 || from! > 900 + 9);
+    for (const piece of at(carved)) expect(piece[1]! - piece[0]!).toBeLessThanOrEqual(215);
+    expect(at(carved).filter(([from]) => from! > 1100)).toEqual(
+      beside.filter(([from]) => from! > 1100),
+    );
   });
 
   test('a joint that may be wider takes up what is left', () => {

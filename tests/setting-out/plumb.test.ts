@@ -27,23 +27,23 @@ const LIBRARY = [
 
 /*
  * Work sizes, joints and least cuts. UK: BS EN 771-1 and common practice. Germany: NF of DIN 4172 and DIN 105.
- * United States: modular brick, BIA Technical Note 10B. Joints accepted: as in `server/library`.
+ * United States: modular brick, BIA Technical Note 10B. Joints accepted, saw cuts: as in `server/library`.
  */
 const FORMATS = [
   {
     unit: UK,
     joints: { bed: 10, perpend: 10 },
-    limits: { least: 8, best: 10, most: 13, leastCut: 50 },
+    limits: { least: 8, best: 10, most: 13, leastCut: 50, kerf: 3 },
   },
   {
     unit: { length: 240, width: 115, height: 71 },
     joints: { bed: 12, perpend: 10 },
-    limits: { least: 8, best: 10, most: 13, leastCut: 60 },
+    limits: { least: 8, best: 10, most: 13, leastCut: 60, kerf: 3 },
   },
   {
     unit: { length: 193.675, width: 92.075, height: 57.15 },
     joints: { bed: 9.525, perpend: 9.525 },
-    limits: { least: 7.9375, best: 9.525, most: 12.7, leastCut: 50.8 },
+    limits: { least: 7.9375, best: 9.525, most: 12.7, leastCut: 50.8, kerf: 3.175 },
   },
 ];
 
@@ -120,6 +120,18 @@ describe('openings off the module', () => {
         }
       }),
       { numRuns: 40 },
+    );
+  });
+
+  test('cut no piece so long that the saw would take more than comes off a brick', () => {
+    fc.assert(
+      fc.property(offModule, (spec) => {
+        const longest = spec.unit.length - spec.limits.kerf!;
+        const pieces = builtFace(setOut(spec)).flatMap((course) => course.pieces);
+        const cuts = pieces.filter(({ piece }) => piece === 'cut');
+        for (const { from, to } of cuts) expect(to - from).toBeLessThan(longest + 1e-6);
+      }),
+      { numRuns: 60 },
     );
   });
 

@@ -52,7 +52,8 @@ export function limitsOf(
   const mm = (line: string) => defaultLine(env, line)?.number('length') ?? 0;
   const least = Math.min(low, meant);
   const most = Math.max(high, meant);
-  return { least, most, best: meant, leastCut: mm('least-cut'), wholeWorth: mm('whole-worth') };
+  const cuts = { leastCut: mm('least-cut'), kerf: kerfOf(env) };
+  return { least, most, best: meant, ...cuts, wholeWorth: mm('whole-worth') };
 }
 
 /** Kinds of way out, most welcome first, as a library ranks them; nothing where none does. */

@@ -1,13 +1,17 @@
 /** What a piece of work holds that a caution may be about: each with the line that brings it up, and why in words. */
 import type { BROUGHT_UP_BY } from '../../../grammar/lines/caution';
 import type { Work } from '../brickwork/needs';
-import type { BlockFacts, Env, LineFacts } from '../resolve/env';
+import { type Ends, isRange } from '../resolve/ends';
+import type { BlockFacts, Env } from '../resolve/env';
 import type { Origin } from '../working/term';
 
 export type What = keyof typeof BROUGHT_UP_BY;
 
+export type Than = 'over' | 'from' | 'under' | 'within';
+
 /** A limit as a caution says it. */
 export interface Limit {
+  readonly than: Than;
   /** Base units: mm, kg, bricks. */
   readonly amount: number;
   /** As it is written there: `20 kg`. */
@@ -16,8 +20,8 @@ export interface Limit {
 
 export interface Held {
   readonly origin: Origin;
-  /** What is measured, in base units; nothing where it could not be worked out, so that it may be any. */
-  readonly amount?: number;
+  /** What is measured, in base units, between what and what; nothing where it could not be worked out, so that it may be any. */
+  readonly amount?: Ends;
   /** Why here: “the top leans 40 mm”. Nothing where the line says it all. */
   readonly why?: (limit?: Limit) => string;
   /** It is of goods that other work may take too: told once for all of it. */
@@ -82,8 +86,20 @@ export function lineIn(facts: BlockFacts, keys: readonly string[]): Origin | und
   return undefined;
 }
 
-/** Base units of a line that the job itself gives. */
-export function measured(line: LineFacts | undefined, key: string): number | undefined {
-  const amount = line?.number(key);
-  return amount !== undefined && Number.isFinite(amount) ? amount : undefined;
+/** The end of a range that is to be feared where a limit is set: the high one of what may not be over it. */
+export function worst({ least, most }: Ends, limit: Limit): number {
+  return limit.than === 'over' || limit.than === 'from' ? most : least;
+}
+
+/** Words for one figure, or for the end of a range that stands for it. */
+export interface Words {
+  readonly one: (amount: number) => string;
+  readonly most: (amount: number) => string;
+  readonly least: (amount: number) => string;
+}
+
+export function inWords(ends: Ends, words: Words, limit?: Limit): string {
+  if (!isRange(ends)) return words.one(ends.most);
+  const low = limit !== undefined && worst(ends, limit) === ends.least;
+  return low ? words.least(ends.least) : words.most(ends.most);
 }

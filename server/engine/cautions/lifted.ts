@@ -4,8 +4,9 @@ import { showNumber } from '../../../shared/show';
 import { sizeText } from '../brickwork/lengths';
 import { masonryOf } from '../brickwork/masonry';
 import type { BrickNeed, PieceNeed } from '../brickwork/needs';
+import { type Ends, endsOf } from '../resolve/ends';
 import { type BlockFacts, defaultLine, type Env, factsNamed, type LineFacts } from '../resolve/env';
-import { type Gathered, lineIn, measured, type Standing } from './holding';
+import { type Gathered, inWords, type Limit, lineIn, type Standing } from './holding';
 import { massText } from './mass-text';
 
 export function lifted(standing: Standing, into: Gathered): void {
@@ -21,7 +22,7 @@ function brick({ brick: name, origin }: BrickNeed, env: Env, into: Gathered): vo
   const sides = facts?.line('size')?.sides('size');
   const kg = facts && weighed(facts, sides, 'brick-density', env);
   if (!facts || !sides || kg === undefined) return;
-  const why = () => `${oneOf(facts, name, sides, env)} is ${massText(env, kg)}`;
+  const why = (limit?: Limit) => weighs(oneOf(facts, name, sides, env), kg, env, limit);
   into.add('mass', { origin, amount: kg, why, goods: true });
 }
 
@@ -42,11 +43,20 @@ function piece({ material, origin, size }: Piece, env: Env, into: Gathered): voi
   const sides = size?.length === 3 ? size : (own ?? size);
   if (!sides) return;
   const kg = weighed(facts, sides, 'precast-density', env);
-  const why = () => {
+  const why = (limit?: Limit) => {
     const one = oneOf(facts, material, sides, env);
-    return kg === undefined ? `no line says how thick ${one} is` : `${one} is ${massText(env, kg)}`;
+    return kg ? weighs(one, kg, env, limit) : `no line says how thick ${one} is`;
   };
   into.add('mass', { origin, amount: kg, why, goods: true });
+}
+
+function weighs(one: string, kg: Ends, env: Env, limit?: Limit): string {
+  const words = {
+    one: (mass: number) => `${one} is ${massText(env, mass)}`,
+    most: (mass: number) => `${one} may be up to ${massText(env, mass)}`,
+    least: (mass: number) => `${one} may be as little as ${massText(env, mass)}`,
+  };
+  return inWords(kg, words, limit);
 }
 
 /** `each cap 400 x 400 x 75 mm`, or by the title that a file gives it. */
@@ -67,13 +77,14 @@ function weighed(
   sides: readonly number[] | undefined,
   density: 'brick-density' | 'precast-density',
   env: Env,
-): number | undefined {
-  const said = measured(facts?.line('mass'), 'mass');
+): Ends | undefined {
+  const said = endsOf(facts?.line('mass'), 'mass');
   if (said !== undefined) return said;
   const [length, width, height] = sides ?? [];
-  const heavy = measured(facts?.line('density') ?? defaultLine(env, density), 'density');
+  const heavy = endsOf(facts?.line('density') ?? defaultLine(env, density), 'density');
   if (!length || !width || !height || heavy === undefined) return undefined;
-  return length * width * height * 1e-9 * heavy;
+  const m3 = length * width * height * 1e-9;
+  return { least: m3 * heavy.least, most: m3 * heavy.most };
 }
 
 /** Brickwork that comes down: what it weighs in all, and how few bricks in their mortar are more than a limit. */
@@ -81,27 +92,30 @@ function lumps({ work, facts, env }: Standing, into: Gathered): void {
   const down = work.figures.find((f) => f.key === 'down')?.term.value.toNumber() ?? 0;
   const each = down > 0 ? inItsMortar(facts, env) : undefined;
   if (!each) return;
-  const all = each * down;
-  const why = (limit?: { readonly amount: number; readonly text: string }) =>
-    `what comes down is ${massText(env, all)} in all${limit ? fewest(each, limit) : ''}`;
+  const all = { least: each.least * down, most: each.most * down };
+  const why = (limit?: Limit) => {
+    const weight = weighs('what comes down', all, env, limit);
+    return `${weight} in all${limit ? fewest(each.most, limit) : ''}`;
+  };
   const origin = lineIn(facts, ['rebuild']) ?? into.home;
   into.add('lump', { origin, amount: all, why, saysLimit: true });
 }
 
-function fewest(each: number, limit: { readonly amount: number; readonly text: string }): string {
+function fewest(each: number, limit: Limit): string {
   const bricks = Math.floor(limit.amount / each) + 1;
   const shown = showNumber(fromGeometry(bricks), 0);
   return `; ${shown} bricks in a lump with their mortar are more than ${limit.text}`;
 }
 
 /** A brick with half the joint all round, kg: brickwork is taken to be as dense as its bricks. */
-function inItsMortar(facts: BlockFacts, env: Env): number | undefined {
+function inItsMortar(facts: BlockFacts, env: Env): Ends | undefined {
   const { brick: of, jointTerms } = masonryOf(facts, env);
   const density = of.facts?.line('density') ?? defaultLine(env, 'brick-density');
-  const heavy = measured(density, 'density');
+  const heavy = endsOf(density, 'density');
   if (!of.size || heavy === undefined) return undefined;
   const { length, width, height } = of.size;
   const joint = jointTerms.perpend.value.toNumber();
   const bed = jointTerms.bed.value.toNumber();
-  return (length + joint) * (width + joint) * (height + bed) * 1e-9 * heavy;
+  const m3 = (length + joint) * (width + joint) * (height + bed) * 1e-9;
+  return { least: m3 * heavy.least, most: m3 * heavy.most };
 }

@@ -1,5 +1,5 @@
 /** Whether a piece of work brings a caution up: which of its lines do, and why. */
-import type { Held, Holding } from './holding';
+import { type Held, type Holding, worst } from './holding';
 import type { Condition, Rule } from './rules';
 
 export interface BroughtUp {
@@ -88,9 +88,13 @@ function wordMet(
   return { at, why, eachTime: own && !goods, news: goods ? why : [] };
 }
 
-/** What could not be worked out may be any: the caution is told, and says so. */
-function holds({ amount }: Held, { limit }: Condition): boolean {
-  if (!limit || amount === undefined) return true;
+/**
+ * What could not be worked out may be any: the caution is told, and says so. Of a range its worst end is what holds:
+ * a hazard within it is one.
+ */
+function holds({ amount: ends }: Held, { limit }: Condition): boolean {
+  if (!limit || ends === undefined) return true;
+  const amount = worst(ends, limit);
   switch (limit.than) {
     case 'over':
       return amount > limit.amount + NEAR;

@@ -1,9 +1,10 @@
 /** What is in the mortar and concrete of a piece of work, what the standing mortar is, and the bags it comes in. */
 import type { MixNeed } from '../brickwork/needs';
 import { partsOf } from '../mortar/parts';
+import { endsOf } from '../resolve/ends';
 import { type BlockFacts, type Env, factsNamed, factsOf, type LineFacts } from '../resolve/env';
 import type { Origin } from '../working/term';
-import { type Gathered, measured, type Standing, type What } from './holding';
+import { type Gathered, inWords, type Limit, type Standing, type What } from './holding';
 import { massText } from './mass-text';
 
 export function mixed({ work, facts, wall, env }: Standing, into: Gathered): void {
@@ -44,10 +45,13 @@ function contents(
 /** Every way it is sold by weight: which of them is bought is the price’s to say, and may change. */
 function bag(pack: LineFacts, title: string, origin: Origin, into: Gathered): void {
   const { content } = pack.values;
-  const kg = measured(pack, 'content');
+  const kg = endsOf(pack, 'content');
   if (kg === undefined || content?.kind !== 'quantity' || content.unit?.dimension !== 'mass')
     return;
-  const why = () => `${title} comes by the ${massText(pack.env, kg)} ${pack.word('pack')}`;
+  const comes = (up: string) => (mass: number) =>
+    `${title} comes by the ${up}${massText(pack.env, mass)} ${pack.word('pack')}`;
+  const words = { one: comes(''), most: comes('up to '), least: comes('no less than ') };
+  const why = (limit?: Limit) => inWords(kg, words, limit);
   into.add('bag', { origin, amount: kg, why, goods: true });
 }
 

@@ -1,21 +1,30 @@
 /** How high a piece of work is, how thick, how far out of plumb, and what it stands near: as lines say or as it was laid. */
+
+import type { WorkFacts } from '../brickwork/needs';
 import { lengthSaid, sizeSaid } from '../brickwork/said';
-import { type Gathered, lineIn, measured, type Standing, type What } from './holding';
+import { higherAtMost } from '../brickwork/wall/highest';
+import { type Ends, endsOf, isRange, only } from '../resolve/ends';
+import { type Gathered, inWords, type Limit, lineIn, type Standing, type What } from './holding';
 
 export function place(standing: Standing, into: Gathered): void {
   height(standing, into);
   thick(standing, into);
-  const { facts, env } = standing;
-  const leans = facts.line('leans');
-  const out = measured(leans, 'leans');
-  if (leans && out !== undefined)
-    into.add('leans', {
-      origin: leans.origin,
-      amount: out,
-      why: () => `it leans ${sizeSaid(out, env)}`,
-    });
-  near('boundary', { name: 'the boundary', at: 'it is on the boundary' }, standing, into);
-  near('road', { name: 'a road', at: 'it is beside a road' }, standing, into);
+  leaning(standing, into);
+  near('boundary', { name: 'the boundary', at: 'on the boundary' }, standing, into);
+  near('road', { name: 'a road', at: 'beside a road' }, standing, into);
+}
+
+function leaning({ facts, env }: Standing, into: Gathered): void {
+  const line = facts.line('leans');
+  const out = endsOf(line, 'leans');
+  if (!line || !out) return;
+  const words = {
+    one: (mm: number) => `it leans ${sizeSaid(mm, env)}`,
+    most: (mm: number) => `it may lean up to ${sizeSaid(mm, env)}`,
+    least: (mm: number) => `it may lean as little as ${sizeSaid(mm, env)}`,
+  };
+  const why = (limit?: Limit) => inWords(out, words, limit);
+  into.add('leans', { origin: line.origin, amount: out, why });
 }
 
 interface Near {
@@ -25,41 +34,79 @@ interface Near {
 }
 
 /** Over all, coping included. Of a repair, the wall’s that it is in; where no line has it, what is built again. */
-function height({ work, facts, wall, env }: Standing, into: Gathered): void {
-  const mm = work.facts.height ?? wall?.facts.height ?? rebuiltHigh(work);
-  if (mm === undefined || !Number.isFinite(mm)) return;
+function height(standing: Standing, into: Gathered): void {
+  const { facts, env } = standing;
+  const high = highOf(standing);
+  if (!high || !Number.isFinite(high.most)) return;
   const origin = lineIn(facts, ['height', 'rebuild']) ?? into.home;
-  into.add('height', { origin, amount: mm, why: () => `it is ${lengthSaid(mm, env)} high` });
+  const words = {
+    one: (mm: number) => `it is ${lengthSaid(mm, env)} high`,
+    most: (mm: number) => `it may be up to ${lengthSaid(mm, env)} high`,
+    least: (mm: number) => `it may be as low as ${lengthSaid(mm, env)}`,
+  };
+  into.add('height', { origin, amount: high, why: (limit) => inWords(high, words, limit) });
+}
+
+/** As it is laid, the middle of a range, and as high as it may come: no caution is of what is low. */
+function highOf({ work, wall, facts }: Standing): Ends | undefined {
+  const built = [work, wall].find((w) => w?.facts.height !== undefined);
+  if (!built) return rebuiltHigh({ work, facts });
+  const laid = built.facts.height!;
+  const gauge = gaugeOf(built.facts);
+  return { least: laid, most: laid + higherAtMost(facts.line('height'), gauge) };
+}
+
+/** Height of a course, mm. */
+function gaugeOf({ settingOut, pier }: Pick<WorkFacts, 'settingOut' | 'pier'>): number {
+  if (pier) return pier.unit.height + pier.joints.bed;
+  return settingOut?.gauge ?? 0;
 }
 
 /** Mm of a wall or a pier that is built again. */
-function rebuiltHigh({ facts }: Standing['work']): number | undefined {
-  const { settingOut, pier } = facts.rebuilt ?? {};
-  if (pier) return (pier.unit.height + pier.joints.bed) * pier.plan.courses;
-  const courses = settingOut?.bands.reduce((high, band) => Math.max(high, band.to), 0) ?? 0;
-  return settingOut && settingOut.gauge * courses;
+function rebuiltHigh({ work, facts }: Pick<Standing, 'work' | 'facts'>): Ends | undefined {
+  const { rebuilt } = work.facts;
+  if (!rebuilt?.settingOut && !rebuilt?.pier) return undefined;
+  const { settingOut, pier } = rebuilt;
+  const gauge = gaugeOf(rebuilt);
+  const bands = settingOut?.bands ?? [];
+  const courses = pier?.plan.courses ?? bands.reduce((high, band) => Math.max(high, band.to), 0);
+  const lengths = pier ? ['height', 'length'] : ['height'];
+  const more = higherAtMost(facts.line('rebuild'), gauge, lengths);
+  return { least: gauge * courses, most: gauge * courses + more };
 }
 
 function thick({ work, facts }: Standing, into: Gathered): void {
   const laid = work.facts.settingOut ?? work.facts.rebuilt?.settingOut;
   const line = facts.orDefault('thick');
-  const bricks = laid ? laid.spec.thickness / 2 : measured(line, 'thick');
+  const bricks = laid ? only(laid.spec.thickness / 2) : endsOf(line, 'thick');
   if (bricks === undefined || work.kind === 'pier') return;
   into.add('thick', { origin: line?.origin ?? into.home, amount: bricks });
 }
 
+interface Near {
+  readonly name: string;
+  /** With nothing between. */
+  readonly at: string;
+}
+
 function near(what: What, where: Near, { facts, env }: Standing, into: Gathered): void {
   const line = facts.line(what);
-  const away = measured(line, 'distance');
-  if (!line || away === undefined) return;
+  const away = endsOf(line, 'distance');
+  if (!line || !away) return;
   const there = { origin: line.origin, amount: away };
-  if (away > 0)
-    into.add(what, { ...there, why: () => `${where.name} is ${lengthSaid(away, env)} away` });
+  const far = (mm: number) => lengthSaid(mm, env);
+  const words = {
+    one: (mm: number) => `${where.name} is ${far(mm)} away`,
+    most: (mm: number) => `${where.name} may be as far as ${far(mm)}`,
+    least: (mm: number) => `${where.name} may be as near as ${far(mm)}`,
+  };
+  if (away.least > 0) into.add(what, { ...there, why: (limit) => inWords(away, words, limit) });
   // Within nought of it says no more than that it is there.
   else
     into.add(what, {
       ...there,
-      why: (limit) => `${where.at}${limit?.amount ? `, within ${limit.text}` : ''}`,
+      why: (limit) =>
+        `it ${isRange(away) ? 'may be' : 'is'} ${where.at}${limit?.amount ? `, within ${limit.text}` : ''}`,
       saysLimit: true,
     });
 }

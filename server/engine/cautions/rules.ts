@@ -3,13 +3,11 @@ import type { ReadLine, Values } from '../../../grammar/read/values';
 import { toBase } from '../../../shared/units';
 import { wordOf } from '../resolve/book';
 import type { SourceBlock } from '../workspace/source';
-import type { Limit } from './holding';
-
-type Than = 'over' | 'from' | 'under' | 'within';
+import type { Limit, Than } from './holding';
 
 export interface Condition {
   readonly what: string;
-  readonly limit?: Limit & { readonly than: Than };
+  readonly limit?: Limit;
   /** Holds where no line says it. */
   readonly unsaid: boolean;
 }

@@ -41,7 +41,9 @@ function besideHead(
   const { facts } = head.opening;
   const zone = (head.lintel ?? head.row ?? head.arch)?.zone;
   const high = Math.max(...[head.lintel, head.row, head.arch].map((each) => each?.zone.high ?? 0));
-  if (!zone) return undefined;
+  // How far a lintel bears may still be measured.
+  const bearing = facts.line('bearing');
+  if (!zone || (bearing && bearing.number('bearing') === undefined)) return undefined;
   const reach = 1.5 * (out.spec.unit.length + out.spec.joints.perpend);
   const mine = laps.filter(
     ({ course, at }) =>

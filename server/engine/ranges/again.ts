@@ -3,9 +3,9 @@
  * run. All other work says by its terms how it hangs on its ranges.
  */
 import type { Needs } from '../brickwork/needs';
-import type { Term } from '../working/term';
-import { followable, type Lanes, Unfollowed } from './lanes';
-import { RUNS, SAMPLES } from './points';
+import type { Range, Term } from '../working/term';
+import { followable, type Lanes, Samples, Unfollowed } from './lanes';
+import { SAMPLES } from './points';
 
 /** Every amount that a piece of work takes, under what it is an amount of. */
 function* amountsOf(needs: Needs): Iterable<readonly [string, Term]> {
@@ -41,27 +41,34 @@ export function opened(needs: Needs): Needs {
 }
 
 /**
- * What each amount is in every sample, from what the work took in each run.
- * @throws Unfollowed where a run takes something that the work as it stands does not
+ * What each amount is in every sample, from what the work took in each run; `runOf` tells which run each sample is.
+ * Ranges that are not pinned in a run are followed within it.
+ * @throws Unfollowed where a run takes something that the work as it stands does not, or does not say how
  */
-export function lanesOfRuns(needs: Needs, runs: readonly Needs[]): [Term, Lanes][] {
-  const totals = runs.map(totalsOf);
-  const first = new Set<string>();
-  const lanes = [...amountsOf(needs)].map(([key, term]): [Term, Lanes] => {
-    const more = first.has(key);
-    first.add(key);
+export function lanesOfRuns(
+  needs: Needs,
+  runs: readonly Needs[],
+  runOf: readonly number[],
+  valuesOf: (range: Range) => Lanes,
+): [Term, Lanes][] {
+  const keys = new Map<string, Lanes>();
+  const out = [...amountsOf(needs)].map(([key, term]): [Term, Lanes] => {
+    const lanes = new Float64Array(SAMPLES);
     // Two amounts of one kind are one amount to the price: the first stands for both.
-    const of = (run: number) => (more ? 0 : (totals[run]!.get(key) ?? 0));
-    return [term, Float64Array.from({ length: SAMPLES }, (_, lane) => of(lane % RUNS))];
+    if (!keys.has(key)) keys.set(key, lanes);
+    return [term, lanes];
   });
-  const strange = totals.some((t) => [...t].some(([key, amount]) => amount && !first.has(key)));
-  if (strange) throw new Unfollowed('a run takes what the work as it stands does not');
-  return lanes;
+  runs.forEach((run, i) => {
+    const mine = runOf.flatMap((each, lane) => (each === i ? [lane] : []));
+    const part = (range: Range) => Float64Array.from(mine, (lane) => valuesOf(range)[lane]!);
+    const samples = new Samples(mine.length, part);
+    for (const [key, term] of amountsOf(run)) put(samples.lanesOf(term), mine, keys.get(key));
+  });
+  return out;
 }
 
-function totalsOf(needs: Needs): Map<string, number> {
-  const totals = new Map<string, number>();
-  for (const [key, term] of amountsOf(needs))
-    totals.set(key, (totals.get(key) ?? 0) + term.value.toNumber());
-  return totals;
+function put(found: Lanes, lanes: readonly number[], into: Lanes | undefined): void {
+  if (!into && found.some((amount) => amount !== 0))
+    throw new Unfollowed('a run takes what the work as it stands does not');
+  if (into) for (const [i, lane] of lanes.entries()) into[lane]! += found[i]!;
 }

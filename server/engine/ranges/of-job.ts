@@ -9,7 +9,7 @@ import { lanesOfRuns } from './again';
 import { sharesOf } from './alone';
 import { type Ranged, rangesIn } from './found';
 import { type Lanes, Samples, Unfollowed } from './lanes';
-import { Places } from './places';
+import { groupsOf, Places } from './places';
 import { RUNS, SAMPLES } from './points';
 import { endsOf } from './spread';
 
@@ -49,8 +49,8 @@ export interface Sampling {
 export function samplingOf(job: Sampled, runs: Runs): Sampling | undefined {
   const ranges = rangesOf(job);
   if (!ranges.length) return undefined;
-  const again = new Set(job.works.flatMap((work) => againFor(work, job)));
-  const places = new Places(ranges, (said) => again.has(said));
+  const groups = groupsOf(job.works.map((work) => againFor(work, job)));
+  const places = new Places(ranges, (said) => groups.get(said));
   return pricesOf(job, ranges, places, runs);
 }
 
@@ -75,12 +75,12 @@ function rangesOf({ works, scope }: Pick<Sampled, 'works' | 'scope'>): readonly 
   return [...new Set([...works.map((w) => w.block), ...book])].flatMap(rangesIn);
 }
 
-/** All that work which is laid again may hang on: its own ranges, those it was laid out by, and those of the book. */
-function againFor(work: Work, job: Sampled): readonly object[] {
-  if (!work.needs.opened) return [];
-  const own = rangesOf({ works: [work], scope: job.scope });
-  return [...job.plainOf(work), ...own.map(({ key }) => key)];
+/** Ranges that work has to be laid again for: those it was laid out by. */
+function againFor(work: Work, job: Sampled): ReadonlySet<object> {
+  return work.needs.opened ? job.plainOf(work) : NONE;
 }
+
+const NONE: ReadonlySet<object> = new Set();
 
 function price(what: string, value: number, { env }: Sampled): Term {
   return fact(`${what} price`, value.toFixed(env.money.digits), env.money.code);
@@ -100,8 +100,8 @@ const TOO_LITTLE = 0.005;
 
 function pricesOf(job: Sampled, ranges: readonly Ranged[], places: Places, runs: Runs): Sampling {
   try {
-    const given = job.works.flatMap((work) => runs.of(work, job, ranges, places));
     const known = runs.knownIn(places);
+    const given = job.works.flatMap((work) => runs.of(work, job, places));
     const samples = new Samples(SAMPLES, (r) => places.valuesOf(r), new Map(given), known);
     return { ranges, places, prices: samples.lanesOf(job.price.total) };
   } catch (fault) {
@@ -112,13 +112,13 @@ function pricesOf(job: Sampled, ranges: readonly Ranged[], places: Places, runs:
 
 /** The whole job again and again, where nothing less will do. */
 function wholeRuns(job: Sampled, ranges: readonly Ranged[]): Sampling {
-  const places = new Places(ranges, () => true);
+  const places = new Places(ranges, () => 0);
   const totals = Array.from({ length: RUNS }, (_, run) => {
     const at = pickedIn(job, places, run);
     const needs = job.works.map((work) => job.needsAt(work, at) ?? work.needs);
     return job.priceAt(needs, at.env).total.value.toNumber();
   });
-  const prices = Float64Array.from({ length: SAMPLES }, (_, lane) => totals[lane % RUNS]!);
+  const prices = Float64Array.from(places.runsOf(0), (run) => totals[run]!);
   return { ranges, places, prices };
 }
 
@@ -128,37 +128,40 @@ function pickedIn({ env }: Sampled, places: Places, run: number): { env: Env; ga
 }
 
 interface Kept {
-  readonly order: string;
   readonly env: Env;
   readonly lanes: readonly [Term, Lanes][];
 }
 
-/** What work came to in its runs, kept as long as the work stands and its ranges take the same points. */
+/** What was worked out before, kept as long as work stands and ranges that still stand take the same points. */
 export class Runs {
-  private readonly kept = new WeakMap<Work, Kept>();
-  private known = new WeakMap<Term, Lanes>();
+  private kept = new WeakMap<Work, Kept>();
+  private terms = new WeakMap<Term, Lanes>();
   private places: Places | undefined;
 
-  /** What was worked out of terms before, while the ranges that still stand keep their points. */
+  /** Terms known lane by lane. */
   knownIn(places: Places): WeakMap<Term, Lanes> {
-    if (!this.places || !places.agreesWith(this.places)) this.known = new WeakMap();
+    if (this.places && !places.agreesWith(this.places)) {
+      this.kept = new WeakMap();
+      this.terms = new WeakMap();
+    }
     this.places = places;
-    return this.known;
+    return this.terms;
   }
 
-  of(work: Work, job: Sampled, ranges: readonly Ranged[], places: Places): Kept['lanes'] {
+  /** What work that is laid again comes to; nothing for other work. */
+  of(work: Work, job: Sampled, places: Places): Kept['lanes'] {
     if (!work.needs.opened) return [];
-    const order = places.orderOf(ranges);
     const known = this.kept.get(work);
-    if (known?.order === order && known.env === job.env) return known.lanes;
-    const runs = Array.from({ length: RUNS }, (_, run) =>
-      job.needsAt(work, pickedIn(job, places, run)),
+    if (known?.env === job.env) return known.lanes;
+    const needs = Array.from(
+      { length: RUNS },
+      (_, run) => job.needsAt(work, pickedIn(job, places, run)) ?? work.needs,
     );
-    const lanes = lanesOfRuns(
-      work.needs,
-      runs.map((needs) => needs ?? work.needs),
-    );
-    this.kept.set(work, { order, env: job.env, lanes });
+    const [first] = job.plainOf(work);
+    if (!first) throw new Unfollowed(`${work.name} does not say how it hangs on its ranges`);
+    const runs = places.runsOf(places.groupOf(first)!);
+    const lanes = lanesOfRuns(work.needs, needs, runs, (range) => places.valuesOf(range));
+    this.kept.set(work, { env: job.env, lanes });
     return lanes;
   }
 }

@@ -7,7 +7,7 @@
 export const SAMPLES = 256;
 
 /** How many of them a piece of work is laid again for, where its geometry hangs on a range. */
-export const RUNS = 16;
+export const RUNS = 32;
 
 /**
  * The generating vector: each next one is that whose points, taken with those of any before it, have the least
@@ -40,18 +40,18 @@ function reversed(step: number): number {
 
 /**
  * The steps of the runs, one order for each range: found by a search at random for orders that go together as evenly
- * as may be. Sixteen steps have few such; after eight ranges they come again.
+ * as may be. So few steps have few such; after eight ranges of one piece of work they come again.
  */
 const ORDERS = [
-  '0123456789abcdef',
-  'b39c168f04e5d72a',
-  'b732de6195f48a0c',
-  'c0b57a923ed681f4',
-  '94e2d38a60cf1b75',
-  'f906283a7ebc1d54',
-  'eac70432d189f5b6',
-  'a6c91e7853420fdb',
-].map((order) => [...order].map((digit) => Number.parseInt(digit, 16)));
+  '0123456789abcdefghijklmnopqrstuv',
+  'h0t9q5om8bsg17knve3lj4pci6dfua2r',
+  'jsga0vn68hm1e2bcqtopk75id4r39lfu',
+  'mu3oa5dk1bqeg72tpihj8slfnc0r9v64',
+  'jl1cq0f8grhen6v3sau9ko7bi4tpm25d',
+  'nva0dh4lq21s8ogrebpck59i76ftmj3u',
+  '3pildkjv024me6gf89nqhsotb5r1uca7',
+  'm3sb9q461u5jtklghacvrpnf720oed8i',
+].map((order) => [...order].map((digit) => Number.parseInt(digit, RUNS)));
 
 /** How far run `run` lies in the range `at` of those that work is laid again for. */
 export function runPointOf(at: number, run: number): number {

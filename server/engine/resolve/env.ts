@@ -13,8 +13,11 @@ export type Pick = 'middle' | Sample;
 
 /** One of many runs: each range has a place of its own between its ends. */
 export interface Sample {
-  /** How far it lies between its low and its high end, 0 to 1; `said` as {@link rangeKey} makes it. */
-  readonly of: (said: object) => number;
+  /**
+   * How far it lies between its low and its high end, 0 to 1; `said` as {@link rangeKey} makes it. Nothing for one that
+   * stays a range: terms go on to say how they hang on it.
+   */
+  readonly of: (said: object) => number | undefined;
 }
 
 const rangeKeys = new WeakMap<SourceBlock, Map<object, object>>();
@@ -149,15 +152,17 @@ export class LineFacts {
 
   private said(said: Said, of: Value, label: string, unit: string): Term {
     const range = rangeOf(said, this.block, of);
-    const value = picked(said, range ? this.point(range.said) : 0);
+    const pinned = range && this.pinned(range.said);
+    const value = picked(said, pinned ?? 0.5);
     const at = originOf(this.block, of);
-    return fact(label, value, unit, at, rangeNote(said, this.env.pick), range);
+    const open = pinned === undefined ? range : undefined;
+    return fact(label, value, unit, at, rangeNote(said, this.env.pick), open);
   }
 
-  /** How far between the ends of a range. */
-  private point(key: object): number {
+  /** How far between the ends of a range, where this run says so. */
+  private pinned(key: object): number | undefined {
     const { pick } = this.env;
-    return pick === 'middle' ? 0.5 : pick.of(key);
+    return pick === 'middle' ? undefined : pick.of(key);
   }
 
   /** In base units (mm, m2, l, kg, h), as a plain number for geometry; nothing when it is not known. */
@@ -172,8 +177,8 @@ export class LineFacts {
   private numberOf(key: string): number | undefined {
     const value = this.values[key];
     if (value?.kind !== 'quantity') return undefined;
-    const at = value.high ? this.point(rangeKey(this.block, value)) : 0;
-    const one = picked(value, at);
+    const at = value.high ? this.pinned(rangeKey(this.block, value)) : undefined;
+    const one = picked(value, at ?? 0.5);
     return (value.unit ? toBase(one, value.unit) : one).toNumber();
   }
 

@@ -26,6 +26,8 @@ export interface JointLimits {
   most: number;
   /** A cut shorter than this is not laid where there is any other way. */
   leastCut: number;
+  /** What the saw takes, mm: no cut is longer than a brick less this. 0 when left out. */
+  kerf?: number;
   /**
    * How much further from the best joint whole bricks may be before an odd half brick, which breaks
    * or reverses the bond, is taken instead, mm. 0 when left out: the nearer joint wins.

@@ -2,6 +2,7 @@
 import type { BlockView, FigureView, JobView } from '../../../shared/views';
 import type { Figure, Work } from '../brickwork/needs';
 import { headOrigin } from '../findings/remark';
+import type { MixBatch } from '../mortar/batch';
 import { mortarFigures } from '../mortar/figures';
 import { wordOf } from '../resolve/book';
 import type { Env } from '../resolve/env';
@@ -36,7 +37,7 @@ export function allFigures(job: Job): readonly Figure[] {
     ...job.works.flatMap((work) => workFigures(work, job)),
     ...batches.flatMap((b) => [
       { key: `mix.${b.name}`, term: b.wet },
-      ...b.parts.map((p) => ({ key: `mix.${b.name}.${p.material}`, term: p.volume })),
+      ...partFigures(b),
     ]),
     ...purchases.flatMap((p) => [
       { key: `need.${p.name}`, term: p.needed },
@@ -47,6 +48,16 @@ export function allFigures(job: Job): readonly Figure[] {
     ...figures.map(({ key, term }) => ({ key: `job.${key}`, term })),
     ...stages.map((s, i) => ({ key: `stage.${i + 1}`, term: { ...s.amount, label: s.title } })),
   ];
+}
+
+/** Of what goes into a mix more than once, the second is `.2`, the third `.3`: no two figures have the same id. */
+function partFigures({ name, parts }: MixBatch): Figure[] {
+  const seen = new Map<string, number>();
+  return parts.map(({ material, volume }) => {
+    const n = (seen.get(material) ?? 0) + 1;
+    seen.set(material, n);
+    return { key: `mix.${name}.${material}${n > 1 ? `.${n}` : ''}`, term: volume };
+  });
 }
 
 export function jobView(job: Job): JobView {

@@ -138,7 +138,7 @@ describe('the price in a sample is that of the text without ranges', () => {
       fc.property(repair, fc.integer({ min: 0, max: SAMPLES - 1 }), (text, lane) =>
         agrees(`${HEAD}${text}`, [lane], 0.011),
       ),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   }, 60_000);
 });
@@ -155,4 +155,35 @@ ${REPAIR}  mix      soft
 test('by the bag: so many trowels, or a little more', () => {
   const mix = 'mix bagged\n  batch 1 bag sand, 5..7 trowels cement\n  joint 10 mm\n';
   agrees(`${HEAD}${mix}${REPAIR}  mix      bagged\n`, SOME, 0.011);
+});
+
+describe('walls whose lengths are ranges', () => {
+  const walls = (count: number, first = '2..4') =>
+    HEAD.replaceAll(/(\d+(?:\.\d+)?)\.\.£?(\d+(?:\.\d+)?)/g, '$1') +
+    Array.from(
+      { length: count },
+      (_, i) => `wall w${i}
+  brick    red
+  stands   held
+  length   ${i ? '2..4' : first} m
+  height   10 courses
+`,
+    ).join('');
+
+  test.each([1, 8, 16])('%d of them spread the price by the root of their number', (count) => {
+    const one = jobOf(walls(1)).spread!;
+    const many = jobOf(walls(count)).spread!;
+    const width = (s: typeof one) => s.high.value.sub(s.low.value).toNumber();
+    // Sums of n even ranges: from P10 to P90 0.8 of one, 2.563 standard deviations (0.2887 √n) of many (central limit).
+    const exact = count === 1 ? 1 : (2.563 * 0.2887 * Math.sqrt(count)) / 0.8;
+    expect(width(many) / width(one) / exact).toBeGreaterThan(0.84);
+    expect(width(many) / width(one) / exact).toBeLessThan(1.16);
+  });
+
+  test('the one that is wide counts, and no other', () => {
+    const { ranges } = jobOf(walls(12, '5..20').replaceAll('2..4', '2..2.1')).spread!;
+    expect(ranges[0]!.origin.block.name).toBe('w0');
+    expect(ranges[0]!.share).toBeGreaterThan(0.9);
+    for (const { share } of ranges.slice(1)) expect(share).toBeLessThan(0.05);
+  });
 });

@@ -13,7 +13,7 @@ export const REBUILD: LineKind = line(
       [whole(ranged('bricks', 'bricks'))],
     ),
   ],
-  'Take down, clean and build again. Of a wall how long and how high: a length alone is as high as the wall it is in, courses alone are as long. Of a pier its topmost courses, or so much of its height. Or so many bricks.',
+  'Take down, clean and build again. Of a wall how long and how high: a length alone is as high as the wall it is in, courses alone are as long, its topmost ones, with its openings left out. Of a pier its topmost courses, or so much of its height. Or so many bricks.',
   'rebuild 1.35 m x 9 courses',
 );
 

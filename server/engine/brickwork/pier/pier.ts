@@ -29,6 +29,7 @@ import { countCoping } from '../tops/coping';
 import { type CopingBricks, copingBricks } from '../tops/coping-bricks';
 import { footingOf } from '../tops/footing';
 import { type Height, heightIn, heightRun } from '../wall/height';
+import { higherAtMost } from '../wall/highest';
 import { pierCoping } from '../wall/piers/pier-coping';
 import { capSaid, finishSaid } from '../wall/says';
 import { pierHigh } from '../wall/tops/coping-height';
@@ -81,12 +82,14 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
   const alike = facts.line('number')?.term('number', 'alike') ?? fact('alike', 1, '', facts.origin);
   const spec = asHigh(plan, masonry.brick.size!, height.courses, height.bed);
   const counts = countPier(masonry, spec, plan, height, remarks);
-  const settingOutHeight = height.courses * (masonry.brick.size!.height + height.bed);
+  const gauge = masonry.brick.size!.height + height.bed;
+  const settingOutHeight = height.courses * gauge;
+  const more = higherAtMost(facts.line('height'), gauge);
   const over = settingOutHeight + pierHigh(facts, masonry, height.bed);
   const notes = [
     capOverhang(facts, plan.width, plan.depth, env),
     footingNarrow(facts, [plan.width, plan.depth], env),
-    pierSlender(facts, over, Math.min(spec.width, spec.depth), env),
+    pierSlender(facts, { laid: over, more }, Math.min(spec.width, spec.depth), env),
     higherThanALift(facts, settingOutHeight, env),
   ];
   remarks.push(...notes.filter((r): r is Remark => r !== undefined));

@@ -13,6 +13,7 @@ import { gaugeIn } from './gauge';
 import { matchIn } from './match';
 import type { Mending } from './mending';
 import { highOf, needsOf } from './needs';
+import { lacking, placeGaps } from './nowhere';
 import { mendingsOf } from './parts';
 import { type Salvage, salvageOf } from './salvage';
 import { type Site, siteOf } from './site';
@@ -32,7 +33,7 @@ export function workRepair(
   const gauge = gaugeIn(site, salvage.wanted !== undefined);
   const match = matchIn(site, salvage.short, gauge.says.length > 0);
   const needs = needsOf(site, mendings, salvage, waste, tasksOf(site, mendings, salvage, gang));
-  return {
+  const work: Work = {
     block: facts.block,
     kind: 'repair',
     name: facts.name,
@@ -54,6 +55,7 @@ export function workRepair(
     },
     notes: facts.lines('note').map((n) => n.word('text')),
   };
+  return lacking(work, placeGaps(facts, block));
 }
 
 function tasksOf(

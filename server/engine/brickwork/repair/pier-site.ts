@@ -49,9 +49,15 @@ function siteWith(plan: Plan, masonry: Masonry, high: number | undefined) {
     facts: masonry.facts,
     spec: asHigh(plan, masonry.brick.size!, high ?? HIGHEST, bed),
     high,
-    coreHalves: plan.laid?.coreHalves ?? 0,
+    coreHalves: halvesHidden(plan),
     placed: plan.laid?.courses,
   };
+}
+
+/** A core that is left hollow, or filled with concrete or bats, holds none of the bricks that halves would save. */
+function halvesHidden({ laid, core }: Plan): number {
+  const bricks = core === undefined || core === 'bricks' || core === 'halves';
+  return bricks ? (laid?.coreHalves ?? 0) : 0;
 }
 
 /** As it is bonded into its wall. */
@@ -62,7 +68,7 @@ export function pierIn(block: SourceBlock, name: string, masonry: Masonry): Pier
   const { spec, plan, attached, above } = pier;
   // Its courses above the wall are planned for themselves, and so are those that the wall bonds into.
   const placed = attached ? undefined : plan.laid?.courses;
-  const coreHalves = attached && !above ? 0 : (plan.laid?.coreHalves ?? 0);
+  const coreHalves = attached && !above ? 0 : halvesHidden(plan);
   const bonded = attached !== undefined;
   return {
     name,

@@ -8,22 +8,23 @@ import { fact, nearest, product, quotient, sum, type Term, up } from '../../work
 import { brickTerms } from '../count';
 import { jointsIn, limitsOf } from '../masonry';
 import { bondNamedIn } from '../wall/bond';
+import { BEHIND, isWhole, wholeRebuilt } from './as-it-stands';
 import type { Extent } from './extent';
 import { hiddenOf } from './hidden';
 import { bedded, endJoints } from './mortar';
 import type { Rebuilt } from './rebuild';
 import type { Site } from './site';
 
-export const BEHIND = 'behind the face';
-
 /** Nothing when it cannot be laid. */
-export function wallRebuilt({ length, courses }: Extent, site: Site): Rebuilt | undefined {
+export function wallRebuilt(extent: Extent, site: Site): Rebuilt | undefined {
+  const { length, courses } = extent;
   const { thickness, masonry } = site;
   if (!length?.value.gt(0) || !courses?.value.gte(1) || !thickness || !jointsIn(masonry))
     return undefined;
   const halves = halvesIn(length, site);
   const spec = specOf(site, halves.value.toNumber(), courses.value.toNumber());
   if (!spec) return undefined;
+  if (isWhole(extent, site)) return wholeRebuilt(extent, site, spec);
   const each = eachHalf(thickness, site);
   const all = product('bricks', 'bricks', [halves, courses, each]);
   const bricks = up('Bricks to build again', 'bricks', all);

@@ -2,12 +2,13 @@
 import type { LineFacts } from '../../resolve/env';
 import { fact, type Term, withGaps } from '../../working/term';
 import { jointsIn } from '../masonry';
+import { BEHIND } from './as-it-stands';
 import { type Extent, extentOf } from './extent';
 import { hiddenOf } from './hidden';
 import type { Mending } from './mending';
 import { bedded } from './mortar';
 import { pierRebuilt } from './rebuild-pier';
-import { BEHIND, wallRebuilt } from './rebuild-wall';
+import { wallRebuilt } from './rebuild-wall';
 import type { Site } from './site';
 
 export interface Rebuilt extends Pick<Mending, 'places' | 'mortar' | 'mixes' | 'blocks'> {

@@ -1,12 +1,13 @@
 /** What stands where a repair is: a wall of the file, a pier, or what the repair’s own lines say. */
 import { wordOf } from '../../resolve/book';
 import { BlockFacts, type Env } from '../../resolve/env';
-import type { Thickness } from '../../setting-out';
+import type { Thickness, WallSpec } from '../../setting-out';
 import type { SourceBlock } from '../../workspace/source';
 import { type Brick, brickOf } from '../goods';
 import { type Masonry, masonryOf } from '../masonry';
 import { halvesSetOut } from '../wall/bond';
 import { heightIn } from '../wall/height';
+import { wallAlone } from '../wall/meet/alone';
 import { ownPier, type PierSite, pierIn, pierOf } from './pier-site';
 
 export interface Site {
@@ -25,6 +26,8 @@ export interface Site {
   readonly isPier: boolean;
   /** Of the wall or pier it is in: how long it is, mm, and how many courses high. */
   readonly size: { readonly length?: number; readonly courses?: number };
+  /** The wall it is in, as it is laid by itself, where that has openings. */
+  readonly withOpenings?: WallSpec;
   /** What a reader calls what it is in: “the wall north”, where the file has it. */
   readonly called?: string;
 }
@@ -47,6 +50,7 @@ export function siteOf(facts: BlockFacts, env: Env, block: SourceBlock | undefin
     pier,
     isPier,
     size: pier ? { courses: pier.high } : wallSize(stands, masonry),
+    withOpenings: block && !isPier ? openedIn(block, env) : undefined,
     called: block && calledIn(block, pier),
   };
 }
@@ -73,7 +77,14 @@ function wallSize(stands: BlockFacts, masonry: Masonry): Site['size'] {
   return { length: stands.line('length')?.number('length'), courses };
 }
 
+function openedIn(block: SourceBlock, env: Env): WallSpec | undefined {
+  const spec = block.kind === 'wall' ? wallAlone(block, env).laid?.plan.spec : undefined;
+  return spec?.openings.length ? spec : undefined;
+}
+
 function calledIn(block: SourceBlock, pier: PierSite | undefined): string {
-  const name = pier?.name ?? wordOf(block.read.heading?.values.name);
+  // A pier of the file is planned from the lines of the repair, and so goes by its name.
+  const of = block.kind === 'pier' ? undefined : pier?.name;
+  const name = of ?? wordOf(block.read.heading?.values.name);
   return `the ${pier ? 'pier' : block.kind} ${name}`;
 }

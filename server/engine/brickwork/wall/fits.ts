@@ -1,6 +1,6 @@
 /** Each stretch of a wall between fixed points, as the reader knows it, and the lines that would move its ends. */
 
-import { decisionFor } from '../../findings/fit/fit';
+import { decisionFor, halvesText } from '../../findings/fit/fit';
 import { bondBroken, runUnfit, type WallRun } from '../../findings/fit/fit-run';
 import type { Remark, RemarkWay } from '../../findings/remark';
 import type { LineFacts } from '../../resolve/env';
@@ -164,7 +164,13 @@ function lengthWay(halves: number, size: number, length: number): LengthWay {
   };
 }
 
-/** Of whole bricks and half-bond, both at joints nobody would accept, only the nearer to the best joint is offered. */
+/** Of a joint: so far off it a way that is the only one of its kind may be, and still be worth a word. */
+const NEAR = 1 / 2;
+
+/**
+ * Of whole bricks and half-bond, both at joints nobody would accept, only the nearer to the best joint is offered; where
+ * there is but one of them, it has to be near.
+ */
 function sensible(ways: readonly Way[], best: number): readonly Way[] {
   const off = (kind: 'joints' | 'half-bond') => {
     const way = ways.find((w): w is JointWay => w.kind === kind);
@@ -172,6 +178,8 @@ function sensible(ways: readonly Way[], best: number): readonly Way[] {
   };
   const worse = off('half-bond') > off('joints') ? 'half-bond' : 'joints';
   if (!off(worse)) return ways;
+  const alone = !off(worse === 'joints' ? 'half-bond' : 'joints');
+  if (alone && off(worse) <= NEAR * best) return ways;
   return ways.filter((w) => w.kind !== worse || ways.length === 1);
 }
 
@@ -289,11 +297,11 @@ function moved(line: Governing, way: LengthWay, masonry: Masonry): RemarkWay | u
   if (then <= 0) return undefined;
   const text = lengthText(masonry.env, then);
   const more = `${lengthText(masonry.env, Math.abs(way.change))} ${way.change > 0 ? 'longer' : 'shorter'}`;
-  const halves = way.half ? `${way.wholes}½` : `${way.wholes}`;
+  const halves = halvesText(way, { pieces: 'bricks' });
   const what = line.key === 'length' ? 'Make the wall' : `Move ${line.label} to`;
   const origin = line.facts.at(line.key);
   return {
-    title: `${what} ${text}: the run is ${more}, ${halves} bricks`,
+    title: `${what} ${text}: the run is ${more}, ${halves}`,
     edits: [{ ...origin, text }],
   };
 }

@@ -4,7 +4,14 @@ import { listed } from '../../../../grammar/read/numbers';
 import { lengthText } from '../../brickwork/lengths';
 import type { LaidCut } from '../../brickwork/wall/laid-cut';
 import type { BlockFacts, Env } from '../../resolve/env';
-import { type CutWay, type Fit, isPoor, type LengthWay, type Way } from '../../setting-out';
+import {
+  type CutWay,
+  type Fit,
+  isPoor,
+  type LengthWay,
+  type Pieces,
+  type Way,
+} from '../../setting-out';
 import { lineAfter, type RemarkWay } from '../remark';
 
 /** How a run is named in a `fit` line, and how its ways out are written. */
@@ -59,7 +66,7 @@ function wayOf(way: Way, run: RunInText, env: Env): RemarkWay | undefined {
       return decide(
         run,
         'half-bond',
-        `${way.wholes || ''}½ ${way.wholes ? run.pieces : one(run)} (half-bond) with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
+        `${halvesText(way, run)} (half-bond) with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
       );
     case 'cut':
       return run.cutAs
@@ -73,11 +80,11 @@ function wayOf(way: Way, run: RunInText, env: Env): RemarkWay | undefined {
 }
 
 /** One of its pieces: a brick, a brick on edge, a course. */
-function one(run: RunInText): string {
+function one(run: Pick<RunInText, 'pieces'>): string {
   return run.pieces.replace(/^(\w+)s\b/, '$1');
 }
 
-function many(count: number, run: RunInText): string {
+function many(count: number, run: Pick<RunInText, 'pieces'>): string {
   return `${count} ${count === 1 ? one(run) : run.pieces}`;
 }
 
@@ -146,8 +153,26 @@ export function reckonedText(what: string): string {
   return `${what} reckoned with until one of the ways is chosen.`;
 }
 
+/** “4½ bricks are 5 mm too long”: the nearest that its half bricks come to, said before all else. */
+function nearestText({ numbers: { nearest } }: Fit, run: RunInText, env: Env): string {
+  if (!nearest || Math.abs(nearest.over) < 0.05) return '';
+  const off = lengthText(env, Math.abs(nearest.over));
+  const what = `${halvesText(nearest, run)} ${nearest.wholes ? 'are' : 'is'}`;
+  return `${what} ${off} too ${nearest.over > 0 ? 'long' : 'short'}, `;
+}
+
+/** “1 brick”, “½ brick”, “8½ bricks”. */
+export function halvesText({ wholes, half }: Pieces, run: Pick<RunInText, 'pieces'>): string {
+  if (!half) return many(wholes, run);
+  return wholes ? `${wholes}½ ${run.pieces}` : `½ ${one(run)}`;
+}
+
 /** “4 go in and leave 30 mm, 5 do not go in, and 4 spread out have joints of 23.3 mm.” */
 export function numbersText(fit: Fit, run: RunInText, env: Env): string {
+  return nearestText(fit, run, env) + wholesText(fit, run, env);
+}
+
+function wholesText(fit: Fit, run: RunInText, env: Env): string {
   const { goIn, gap, left, spread, over } = fit.numbers;
   if (goIn === 0) return noneText(run, over, env);
   const verb = goIn === 1 ? 'leaves' : 'leave';

@@ -3,6 +3,7 @@ import { listed } from '../../../../grammar/read/numbers';
 import { lengthText } from '../../brickwork/lengths';
 import { halvesOf } from '../../brickwork/masonry';
 import type { Work } from '../../brickwork/needs';
+import { higherAtMost } from '../../brickwork/wall/highest';
 import { BlockFacts, type Env, type LineFacts } from '../../resolve/env';
 import { groundOf, mostCourses, topOf } from '../../setting-out';
 import { coursesText } from '../courses';
@@ -20,9 +21,9 @@ interface Allowed {
 
 /** Nothing for a wall that is held, or low enough for every exposure that may be its own. */
 export function freeStanding(work: Pick<Work, 'block' | 'facts'>, env: Env): Remark[] {
-  const { height, settingOut } = work.facts;
+  const { height: laid, settingOut } = work.facts;
   const facts = new BlockFacts(work.block, work.block.read.heading!, env);
-  if (height === undefined || !settingOut || !work.facts.does.has('free-standing')) return [];
+  if (laid === undefined || !settingOut || !work.facts.does.has('free-standing')) return [];
   const rows = rowsFor(settingOut.spec.thickness, settingOut.thickness, env);
   if (!rows.length) return [noTable(facts)];
   const zone = facts.orDefault('exposure')?.word('zone') || onlyZone(rows);
@@ -32,6 +33,8 @@ export function freeStanding(work: Pick<Work, 'block' | 'facts'>, env: Env): Rem
     undefined,
   );
   if (!tightest) return [noTable(facts)];
+  const more = higherAtMost(facts.line('height'), settingOut.gauge);
+  const height = laid + more;
   if (height <= tightest.height) return [];
   const { gauge, spec } = settingOut;
   const [ground, top] = [groundOf(spec), topOf(spec)];
@@ -39,11 +42,12 @@ export function freeStanding(work: Pick<Work, 'block' | 'facts'>, env: Env): Rem
   const over = {
     facts,
     height,
+    ranged: more > 0,
     row: tightest,
     zone,
     rows,
     gauge,
-    onTop: height - gauge * most,
+    onTop: laid - gauge * most,
     lower: most - ((top[0]?.level ?? 0) - (ground[0]?.level ?? 0)),
   };
   return [overHeight(over, env)];
@@ -51,8 +55,9 @@ export function freeStanding(work: Pick<Work, 'block' | 'facts'>, env: Env): Rem
 
 interface Over {
   readonly facts: BlockFacts;
-  /** Over all, mm. */
+  /** Over all, mm; of a range its high end. */
   readonly height: number;
+  readonly ranged: boolean;
   readonly row: Allowed;
   /** Nothing when no line says it. */
   readonly zone: string | undefined;
@@ -100,7 +105,8 @@ function overHeight(over: Over, env: Env): Remark {
   const advice = row.limit.lines('advice').map((a) => a.word('text'));
   const coping = over.onTop > 1 ? ' with its coping' : '';
   const most = lengthText(env, row.height);
-  const message = `${lengthText(env, height)}${coping} is more than the ${most} that a free-standing wall of this thickness may be ${whereItStands(over)} (${source}). Make it thicker or lower, or hold it with piers to an engineer’s design. ${advice.join(' ') || ASK}`;
+  const high = `${lengthText(env, height)}${coping}`;
+  const message = `${over.ranged ? `It may be up to ${high}, which` : high} is more than the ${most} that a free-standing wall of this thickness may be ${whereItStands(over)} (${source}). Make it thicker or lower, or hold it with piers to an engineer’s design. ${advice.join(' ') || ASK}`;
   return {
     code: 'height-over',
     severity: 'warning',

@@ -100,17 +100,19 @@ export function piersApart(
   };
 }
 
-/** A pier that stands alone, `height` mm over all and `least` mm on its narrower side. */
+/** A pier that stands alone, so many mm over all, `more` where its height is a range, and `least` mm on its narrower side. */
 export function pierSlender(
   facts: BlockFacts,
-  height: number,
+  { laid, more }: { readonly laid: number; readonly more: number },
   least: number,
   env: Env,
 ): Remark | undefined {
   const line = defaultLine(env, 'pier-slender');
   const times = line?.number('times');
+  const height = laid + more;
   if (!line || !times || height < times * least + SAME) return undefined;
-  const message = `${lengthText(env, height)} is more than ${times} times the ${lengthText(env, least)} of its narrower side, the most for a pier that stands alone${sourceIn(line)}. Make it wider or lower, or have a structural engineer design it.`;
+  const high = lengthText(env, height);
+  const message = `${more > 0 ? `It may be up to ${high}, which` : high} is more than ${times} times the ${lengthText(env, least)} of its narrower side, the most for a pier that stands alone${sourceIn(line)}. Make it wider or lower, or have a structural engineer design it.`;
   return {
     code: 'pier-slender',
     severity: 'warning',

@@ -6,6 +6,7 @@ import { repairIdle } from '../idle';
 import type { Remark } from '../remark';
 import { halvesHomeless } from './halves-homeless';
 import { pierElsewhere } from './pier-elsewhere';
+import { rebuildOpenings } from './rebuild-openings';
 import { rebuildOver } from './rebuild-over';
 import { repairNothing } from './repair-nothing';
 import { salvageOver } from './salvage-over';
@@ -21,6 +22,7 @@ export function repairRemarks(
     over,
     over ? undefined : halvesHomeless(site.facts, salvage),
     rebuildOver(site),
+    rebuildOpenings(site),
     pierElsewhere(site.facts),
   ];
   return [

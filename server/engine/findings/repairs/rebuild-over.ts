@@ -1,13 +1,11 @@
 /** More built again than stands there. */
 import { lengthText } from '../../brickwork/lengths';
+import { MEASURED } from '../../brickwork/repair/as-it-stands';
 import { coursesSaid } from '../../brickwork/repair/extent';
 import type { Site } from '../../brickwork/repair/site';
 import type { LineFacts } from '../../resolve/env';
 import type { Origin } from '../../working/term';
 import { type Remark, rewrite } from '../remark';
-
-/** Less than this is how it was measured, mm. */
-const MEASURED = 10;
 
 interface Over {
   readonly origin: Origin;

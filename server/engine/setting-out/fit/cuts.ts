@@ -17,18 +17,28 @@ function cutting(q: FitQuestion, wholes: number, cuts: 1 | 2): Cutting | null {
   const { least, most, best, leastCut } = q.limits;
   const joints = wholes + cuts - 1 + q.endJoints;
   const left = q.length - wholes * q.piece;
+  const longest = longestCut(q);
   if (joints === 0) return plain(left, q);
-  const low = Math.max(least, (left - cuts * q.piece) / joints);
+  const low = Math.max(least, (left - cuts * longest) / joints);
   const high = Math.min(most, (left - cuts * leastCut) / joints);
   if (low > high + SAME) return null;
   const joint = Math.min(Math.max(best, low), Math.max(low, high));
   const cut = (left - joints * joint) / cuts;
-  return cut < q.piece - SAME ? { wholes, cut, joint, off: Math.abs(joint - best) } : null;
+  return cut < q.piece - SAME && cut <= longest + SAME
+    ? { wholes, cut, joint, off: Math.abs(joint - best) }
+    : null;
+}
+
+/** A piece less what the saw takes, mm. */
+function longestCut({ piece, limits }: FitQuestion): number {
+  return piece - (limits.kerf ?? 0);
 }
 
 /** A lone cut with no joint at all. */
-function plain(length: number, { piece, limits }: FitQuestion): Cutting | null {
-  if (length < limits.leastCut - SAME || length > piece - SAME) return null;
+function plain(length: number, q: FitQuestion): Cutting | null {
+  const { piece, limits } = q;
+  const longest = Math.min(piece - SAME, longestCut(q) + SAME);
+  if (length < limits.leastCut - SAME || length > longest) return null;
   return { wholes: 0, cut: length, joint: limits.best, off: 0 };
 }
 

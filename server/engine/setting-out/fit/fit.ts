@@ -79,6 +79,8 @@ export interface FitNumbers {
   squeezed: number | null;
   /** Mm by which one more, at the best joint, is too long. */
   over: number;
+  /** The nearest number, where that has an odd half, and the mm by which it is too long (negative: too short) at the best joint. */
+  nearest?: Pieces & { readonly over: number };
 }
 
 export interface Fit {
@@ -112,10 +114,25 @@ function mostWithin(row: Row, length: number, parity: 0 | 1): number | null {
   return null;
 }
 
+/** Of the joint that is meant: a tighter one takes no mortar and is not worth a word (common practice). */
+const TIGHTEST = 1 / 2;
+
+/** Of the two numbers on either side of the limits that whose joint is nearer to them. */
+function nearestOutside(row: Row, length: number, parity: 0 | 1): number {
+  const { least, best, most } = row.limits;
+  const wide = mostWithin(row, length, parity) ?? 2 - parity;
+  const off = (halves: number) => {
+    const joint = jointFor(row, halves, length);
+    if (joint === null || joint < best * TIGHTEST) return Number.POSITIVE_INFINITY;
+    return Math.max(least - joint, joint - most);
+  };
+  return off(wide + 2) < off(wide) ? wide + 2 : wide;
+}
+
 function jointWay(row: Row, length: number, parity: 0 | 1): JointWay | null {
-  const halves = fittingHalves(row, length, parity) ?? mostWithin(row, length, parity);
-  const joint = halves === null ? null : jointFor(row, halves, length);
-  if (halves === null || joint === null) return null;
+  const halves = fittingHalves(row, length, parity) ?? nearestOutside(row, length, parity);
+  const joint = jointFor(row, halves, length);
+  if (joint === null) return null;
   const kind = parity === 1 ? 'half-bond' : 'joints';
   return { kind, ...toPieces(halves), joint, acceptable: withinLimits(joint, row.limits) };
 }
@@ -167,7 +184,14 @@ function numbersOf(row: Row, length: number): FitNumbers {
     spread: goIn > 0 ? joint(goIn) : null,
     squeezed: joint(goIn + 1),
     over: sizeOf(row, 2 * (goIn + 1)) - length,
+    ...oddNearest(row, length),
   };
+}
+
+function oddNearest(row: Row, length: number): Pick<FitNumbers, 'nearest'> {
+  const halves = nearestHalves(row, length);
+  if (halves % 2 === 0) return {};
+  return { nearest: { ...toPieces(halves), over: sizeOf(row, halves) - length } };
 }
 
 /**

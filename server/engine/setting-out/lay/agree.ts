@@ -5,6 +5,7 @@ import { jointsOf } from './joints';
 import { leastLapOf, stillLapOf, wholeLapOf } from './least-laps';
 import type { Meetings } from './meetings';
 import { growPlumb } from './plumb/grow';
+import { mendedByUnfit } from './unfit';
 
 /** Times that stretches are looked at again: a third time hardly ever gains anything. */
 const SWEEPS = 2;
@@ -39,35 +40,59 @@ export interface Agreed {
 
 /**
  * Mends what perpends stand over others'. Where every stretch works in whole and half bricks, some way of laying those
- * that clash keeps all of them in bond. Where one does not, or that fails, they are laid in the perpends of the whole
- * wall and cut at the reveals: see `plumb/`. What is left over is told.
+ * that clash keeps all of them in bond. Where one does not, it alone is cut if that is enough: see `unfit.ts`. Else
+ * they are laid in the perpends of the whole wall and cut at the reveals: see `plumb/`. What is left over is told.
  */
 export function agree(laying: Laying): Agreed {
   const { placed, meetings, craft } = laying;
   if (craft.lap <= 0 || meetings.size === 0) return { instead: new Map(), poorLaps: [] };
   const first = new Map([...meetings.keys()].map((key) => [key, placed.get(key)!]));
   const works = [...first.values()].every(({ fits }) => fits);
-  if (works) layOtherwise(laying);
-  const left = growPlumb(laying, (keys) => poorPairs(laying, stillLapOf(craft), keys));
-  if (left && !works) layOtherwise(laying);
+  if (works || !unfitMended(laying, first)) mendAll(laying, works);
   const changed = [...first].filter(([key, segment]) => placed.get(key) !== segment);
   const instead = new Map(changed.map(([key, segment]) => [segment, placed.get(key)!]));
   return { instead, poorLaps: poorLaps(laying) };
+}
+
+/** All that clash alike: by other ways first where every stretch works, else by cutting. */
+function mendAll(laying: Laying, works: boolean): void {
+  if (works) layOtherwise(laying);
+  const left = growPlumb(laying, (keys) => poorPairs(laying, stillLapOf(laying.craft), keys));
+  if (left && !works) layOtherwise(laying);
+}
+
+/** Whether it was enough to cut what does not work, and to lay what does in other ways. */
+function unfitMended(laying: Laying, first: ReadonlyMap<string, Segment>): boolean {
+  const lap = stillLapOf(laying.craft);
+  const still = (keys?: ReadonlySet<string>) => poorPairs(laying, lap, keys);
+  return mendedByUnfit(laying.placed, first, {
+    plumb: (may) => growPlumb(laying, still, may),
+    otherwise: (may) => layOtherwise(laying, { may, lap, sweeps: 1 }),
+    clash: () => !still().next().done,
+  });
+}
+
+interface Otherwise {
+  /** Which stretches; all of them when left out. */
+  readonly may?: (key: string) => boolean;
+  /** Those that lap by less clash, mm. */
+  readonly lap?: number;
+  readonly sweeps?: number;
 }
 
 /**
  * Lays again those stretches whose perpends stand over others' above or below, each with an eye to
  * its neighbours as they stand, as long as anything is gained; the rest stay as they are.
  */
-function layOtherwise(laying: Laying): void {
+function layOtherwise(laying: Laying, { may, lap, sweeps = SWEEPS }: Otherwise = {}): void {
   let left = MOST_SPENT;
   const tried = new Map<string, number>();
-  let clashing = clashes(laying);
+  let clashing = clashes(laying, lap);
   let stirred: ReadonlySet<string> = clashing;
-  for (let sweep = 0; sweep < SWEEPS && clashing.size > 0 && stirred.size > 0; sweep++) {
+  for (let sweep = 0; sweep < sweeps && clashing.size > 0 && stirred.size > 0; sweep++) {
     const next = new Set<string>();
     for (const key of clashing) {
-      if (!stirred.has(key) || left <= 0) continue;
+      if (!stirred.has(key) || left <= 0 || may?.(key) === false) continue;
       const now = laying.placed.get(key)!;
       const beside = besideOf(laying, now, key);
       // What no way mended before is tried again only where its neighbours have made it worse.
@@ -79,14 +104,14 @@ function layOtherwise(laying: Laying): void {
       for (const { key: neighbour } of laying.meetings.get(key) ?? []) next.add(neighbour);
     }
     stirred = next;
-    if (next.size > 0) clashing = clashes(laying);
+    if (next.size > 0) clashing = clashes(laying, lap);
   }
 }
 
 /** Stretches that clash with another, each pair looked at once. */
-function clashes(laying: Laying): Set<string> {
+function clashes(laying: Laying, lap?: number): Set<string> {
   const found = new Set<string>();
-  for (const { key, other } of poorPairs(laying)) found.add(key).add(other);
+  for (const { key, other } of poorPairs(laying, lap)) found.add(key).add(other);
   return found;
 }
 

@@ -59,13 +59,13 @@ function inside(from: number, cells: readonly Cell[]): number[] {
 }
 
 function candidatesFor(
-  { grid, leastCut }: Craft,
+  craft: Craft,
   left: Tiling,
   right: Tiling,
   at: number,
   { head, tail }: Bounds,
 ): (Candidate & Joining)[] {
-  const palette = paletteOf(left.cells, grid, leastCut);
+  const palette = paletteOf(left.cells, craft);
   const l = atOrBefore(left, at);
   const r = atOrAfter(right, at);
   const pairs = [l, previous(left, l)].flatMap((a) => [r, next(right, r)].map((b) => [a, b]));

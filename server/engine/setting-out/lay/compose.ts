@@ -1,4 +1,4 @@
-import type { Grid } from './grid';
+import type { Craft } from './craft';
 import { BRICK, EPS } from './grid';
 import type { Cell } from './tiling';
 
@@ -13,6 +13,8 @@ export interface Palette {
   pieces: readonly { cell: Cell; cost: number }[];
   /** Least width of a cut, steps. */
   leastCut: number;
+  /** Greatest: the saw takes the rest of the brick. */
+  mostCut: number;
 }
 
 /*
@@ -27,7 +29,10 @@ const CUT = 4;
 const CUT_SHORT = 3;
 
 /** The pieces that suit a course whose pattern is made of `pattern`. */
-export function paletteOf(pattern: readonly Cell[], grid: Grid, leastCut: number): Palette {
+export function paletteOf(
+  pattern: readonly Cell[],
+  { grid, leastCut, mostCut }: Pick<Craft, 'grid' | 'leastCut' | 'mostCut'>,
+): Palette {
   const has = (piece: string) => pattern.some((cell) => cell.piece === piece);
   const short = grid.thickness === 1 ? 'half' : 'header';
   return {
@@ -37,6 +42,7 @@ export function paletteOf(pattern: readonly Cell[], grid: Grid, leastCut: number
       { cell: { piece: 'three-quarter', width: (BRICK * 3) / 4 }, cost: THREE_QUARTER },
     ],
     leastCut: (leastCut + grid.joint) / grid.step,
+    mostCut: (mostCut + grid.joint) / grid.step,
   };
 }
 
@@ -63,11 +69,23 @@ export function compose(gap: number, palette: Palette, most: number): Filling[] 
   function withCut(cells: readonly Cell[], cost: number): void {
     const width = gap - cells.reduce((sum, cell) => sum + cell.width, 0);
     if (width < palette.leastCut - EPS || width > BRICK - EPS * 100) return;
-    const cut: Cell = { piece: 'cut', width, takesRest: true };
-    const price = cost + EACH + CUT + CUT_SHORT * (1 - width / BRICK);
-    for (let at = 0; at <= cells.length; at++)
-      found.push({ cells: [...cells.slice(0, at), cut, ...cells.slice(at)], cost: price });
+    for (const cuts of cutsOf(width, palette)) {
+      const price = cost + cuts.reduce((sum, cut) => sum + priceOf(cut), 0);
+      for (let at = 0; at <= cells.length; at++)
+        found.push({ cells: [...cells.slice(0, at), ...cuts, ...cells.slice(at)], cost: price });
+    }
   }
+}
+
+const priceOf = ({ width }: Cell) => EACH + CUT + CUT_SHORT * (1 - width / BRICK);
+
+/** One cut; where the saw would take all that comes off a brick, two: the least cut, and what is left. */
+function cutsOf(width: number, { leastCut, mostCut }: Palette): Cell[][] {
+  if (width <= mostCut + EPS) return [[{ piece: 'cut', width, takesRest: true }]];
+  const least: Cell = { piece: 'cut', width: leastCut };
+  const rest: Cell = { piece: 'cut', width: width - leastCut, takesRest: true };
+  if (rest.width < leastCut - EPS) return [];
+  return [least, rest].map((first) => [first, first === least ? rest : least]);
 }
 
 /** Sequences that leave room for one more piece shorter than a brick. */

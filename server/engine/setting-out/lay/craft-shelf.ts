@@ -16,7 +16,8 @@ const shelf = new Map<string, Craft>();
 
 export function craftOf(spec: WallSpec): Craft {
   const { unit, joints, bond, thickness, limits } = spec;
-  const key = JSON.stringify([unit, joints, bond.courses, bond.lap, thickness, limits.leastCut]);
+  const { leastCut, kerf = 0 } = limits;
+  const key = JSON.stringify([unit, joints, bond.courses, bond.lap, thickness, leastCut, kerf]);
   const known = shelf.get(key);
   if (known) return roomy(known);
   if (shelf.size >= MOST_CRAFTS) shelf.clear();
@@ -28,7 +29,8 @@ export function craftOf(spec: WallSpec): Craft {
     grid,
     tilings,
     lap,
-    leastCut: limits.leastCut,
+    leastCut,
+    mostCut: unit.length - kerf,
     quoin,
     breaks: new Map(),
     laid: new Map(),

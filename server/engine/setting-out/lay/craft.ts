@@ -14,6 +14,8 @@ export interface Craft {
   lap: number;
   /** Mm. */
   leastCut: number;
+  /** Mm: a brick less what the saw takes. */
+  mostCut: number;
   /** What makes the lap at a free end of a one-brick wall, see {@link quoinFor}. */
   quoin: 'closer' | 'three-quarter';
   /** Breaks already worked out, by what they depend on; where each was found is kept with it. */

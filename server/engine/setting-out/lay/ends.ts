@@ -39,11 +39,12 @@ function closeWithBats(stub: number): Cell[] | null {
 
 /** Pieces that fill `stub` steps at a free end, from the end inward; null when none decently do: a quarter brick never. */
 function close(stub: number, craft: Craft): Cell[] | null {
-  const { grid, leastCut } = craft;
+  const { grid, leastCut, mostCut } = craft;
   const known = grid.thickness === 1 ? closeWithBats(stub) : closeOneBrick(stub, craft);
   if (known) return known;
   const length = stub * grid.step - grid.joint;
-  const decent = stub > BRICK / 4 + EPS && stub < BRICK && length >= leastCut - EPS;
+  const sawn = length >= leastCut - EPS && length <= mostCut + EPS;
+  const decent = stub > BRICK / 4 + EPS && stub < BRICK && sawn;
   return decent ? [{ piece: 'cut', width: stub }] : null;
 }
 

@@ -74,15 +74,15 @@ export function layOnGrid(
 ): Laid | null {
   const whole = layUnbroken(craft, width, ends, master);
   if (whole) return whole;
-  if (width <= SHORT) return layTiny(craft, width);
+  if (width <= SHORT) return layTiny(craft, width, master);
   const zones = [fromLeft(craft, at), fromRight(craft, width)];
   const courses = layZones(craft, zones, width, ends);
   return courses && { courses, zones };
 }
 
-/** A stretch too short for the pattern; `width` need not be on the grid. */
-export function layTiny(craft: Craft, width: number): Laid | null {
-  const courses = layShort(craft, width);
+/** A stretch too short for the pattern, as near to that as may be; `width` need not be on the grid. */
+export function layTiny(craft: Craft, width: number, pattern?: readonly Tiling[]): Laid | null {
+  const courses = layShort(craft, width, pattern);
   return courses && { courses, zones: [fromLeft(craft, width / 2), fromRight(craft, width)] };
 }
 
@@ -98,7 +98,7 @@ export function layWithCut(
   ends: Ends,
   at: number,
 ): Laid | null {
-  if (width + extra <= SHORT) return layTiny(craft, width + extra);
+  if (width + extra <= SHORT) return layTiny(craft, width + extra, laid.zones[0]!.tilings);
   const zones = letIn(laid.zones, extra, at);
   const courses = layZones(craft, zones, width + extra, ends);
   return courses && { courses, zones };

@@ -6,6 +6,7 @@ import { BRICK } from './grid';
 import type { Laid } from './phases';
 import { layTiny, layWithCut } from './phases';
 import { toRun } from './run';
+import { SHORT } from './stub';
 import type { Zone } from './zones';
 
 /** A length matched to half bricks: `halves` at joints within the limits, or else so much off it. */
@@ -38,7 +39,7 @@ export function matchLength(row: Row, length: number): Match {
 /** A stretch laid. */
 export interface LaidStretch {
   match: Match;
-  /** Steps it is set out to, before any cut is let in. */
+  /** Steps it is set out to, before any cut is let in; the nearest half brick where it is too short for a pattern. */
   width: number;
   /** Where its pattern runs unbroken, before any cut is let in. */
   zones: readonly Zone[];
@@ -75,8 +76,17 @@ export function layStretch(
       )
     : craft.tilings.map(() => oddRun(craft, length, ends));
   const breaks = zones.slice(0, -1).map(({ to }) => ({ at: to, why: 'bond' as const }));
-  return { match, width, zones, runs, breaks: match.fits ? breaks : withCut(breaks, place) };
+  const short = !match.fits && width + extra <= SHORT;
+  return {
+    match,
+    width: short ? nearestHalves(width + extra) : width,
+    zones,
+    runs,
+    breaks: match.fits ? breaks : withCut(breaks, place),
+  };
 }
+
+const nearestHalves = (steps: number) => (BRICK / 2) * Math.round(steps / (BRICK / 2));
 
 /** Steps up to which a stretch that its pattern does not go into is laid as a pier is, piece by piece. */
 const LIKE_PIER = 4 * BRICK;
@@ -101,12 +111,12 @@ function withCut(breaks: LaidStretch['breaks'], at: number): LaidStretch['breaks
 
 /** The last resort, for a stretch no pattern goes into: wholes, and two like cuts for the rest. */
 function oddRun(craft: Craft, length: number, ends: Ends): LaidRun {
-  const { grid } = craft;
+  const { grid, mostCut } = craft;
   const left = ends.left === 'stopped' ? 0 : 1;
   const right = ends.right === 'stopped' ? 0 : 1;
   const clear = length + grid.joint * (1 - left - right);
   const bricks = Math.floor(clear / grid.module);
-  const cuts = clear < grid.module ? 1 : 2;
+  const cuts = clear - grid.joint <= mostCut ? 1 : 2;
   const whole = Math.max(0, bricks - (cuts - 1));
   const cut = (clear - whole * grid.module) / cuts - grid.joint;
   const piece = { piece: 'cut' as const, length: cut, count: 1 };

@@ -8,6 +8,7 @@ import type { Grid } from './grid';
 import { BRICK } from './grid';
 import type { GridCourse } from './laps';
 import type { Cell, Tiling } from './tiling';
+import { atOrAfter, atOrBefore } from './tiling';
 
 /** Up to this many steps a stretch has no room for a pattern between two ends: it is laid like a pier. */
 export const SHORT = 2.5 * BRICK;
@@ -22,8 +23,9 @@ function quoins(grid: Grid): Cell[][] {
   return [[], [header, { piece: 'closer', width: grid.closer }]];
 }
 
-function fillings(tiling: Tiling, width: number, { grid, leastCut }: Craft): Filling[] {
-  const palette = paletteOf(tiling.cells, grid, leastCut);
+function fillings(tiling: Tiling, width: number, craft: Craft): Filling[] {
+  const { grid } = craft;
+  const palette = paletteOf(tiling.cells, craft);
   const starts = quoins(grid);
   return starts.flatMap((left) =>
     starts.flatMap((right) => {
@@ -48,15 +50,33 @@ function candidate({ cells, cost }: Filling, width: number, thickness: number): 
   return { cells, cost, from: 0, to: width, parts, perpends };
 }
 
+/** What it costs that perpends stand a brick off the pattern: it decides only between ways that are as good. */
+const OFF_PATTERN = 0.1;
+
+/** How far the perpends of a course stand off those of a pattern on the whole, in bricks. */
+function offPattern(perpends: readonly number[], tiling: Tiling): number {
+  const off = perpends.map((at) =>
+    Math.min(at - atOrBefore(tiling, at).at, atOrAfter(tiling, at).at - at),
+  );
+  return off.reduce((sum, steps) => sum + steps, 0) / BRICK / Math.max(1, off.length);
+}
+
 /**
  * Lays a stretch too short for its bond's pattern: each course any sequence of pieces that fills it,
- * chosen together so that perpends lap. `width` may be off the grid: one cut then takes the rest.
+ * chosen together so that perpends lap, and of ways as good those nearest the wall's `pattern`. `width` may be off the
+ * grid: one cut then takes the rest.
  */
-export function layShort(craft: Craft, width: number): GridCourse[] | null {
-  const layers = craft.tilings.map((tiling) =>
-    fillings(tiling, width, craft).map((filling) =>
-      candidate(filling, width, craft.grid.thickness),
-    ),
+export function layShort(
+  craft: Craft,
+  width: number,
+  pattern?: readonly Tiling[],
+): GridCourse[] | null {
+  const layers = craft.tilings.map((tiling, i) =>
+    fillings(tiling, width, craft).map((filling) => {
+      const found = candidate(filling, width, craft.grid.thickness);
+      const off = pattern ? OFF_PATTERN * offPattern(found.perpends, pattern[i]!) : 0;
+      return { ...found, cost: found.cost + off };
+    }),
   );
   const chosen = chooseBonded(layers, brokenLap(craft), craft.beware);
   return chosen?.map(({ cells }) => ({ start: 0, groups: [{ cells, times: 1 }] })) ?? null;

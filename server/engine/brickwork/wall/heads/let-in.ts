@@ -8,7 +8,7 @@ export function withHeads(corners: Cornered, heads: readonly Head[]): Cornered {
   if (!gaps.length) return corners;
   const face = carve(corners.face, gaps);
   const laid = corners.laid === corners.face ? face : carve(corners.laid, gaps);
-  const met = corners.met === corners.face ? face : carve(corners.met, gaps);
+  const met = corners.met === corners.laid ? laid : carve(corners.met, gaps);
   return { ...corners, face, laid, met };
 }
 

@@ -92,7 +92,8 @@ const shortOf = ({ grid }: Craft) => (grid.thickness === 1 ? grid.face.half : gr
 function cutsInto(room: number, gap: Gap): number[][] {
   const { craft, joint } = gap;
   const { stretcher } = craft.grid.face;
-  const isCut = (length: number) => length >= craft.leastCut - SAME && length < stretcher - SAME;
+  const most = Math.min(craft.mostCut + SAME, stretcher - SAME);
+  const isCut = (length: number) => length >= craft.leastCut - SAME && length <= most;
   const good = (length: number) => isCut(length) || isBat(length, craft);
   const one = isCut(room - joint) ? [[room - joint]] : [];
   const two = room - 2 * joint;

@@ -14,18 +14,21 @@ const MOST = 1500;
 
 /**
  * Lays stretches that clash in the perpends of the whole wall, and those that come to clash with them, until
- * none does or nothing more can be done: then it answers true. `clashing` finds pairs, those of some stretches or all.
+ * none does or nothing more can be done: then it answers true. `clashing` finds pairs, those of some stretches or all;
+ * none is laid again but such as `may` be.
  */
 export function growPlumb(
   laying: Laying,
   clashing: (some?: ReadonlySet<string>) => Iterable<Pair>,
+  may: (key: string) => boolean = () => true,
 ): boolean {
   const times = new Map<string, number>();
   let look: ReadonlySet<string> | undefined;
   for (let left = MOST; ; ) {
     const found = new Set<string>();
     for (const { key, other } of clashing(look)) found.add(key).add(other);
-    const next = nextOf(found, times).slice(0, Math.max(0, left));
+    const able = new Set([...found].filter(may));
+    const next = nextOf(able, times).slice(0, Math.max(0, left));
     if (next.length === 0) return found.size > 0;
     const done = new Set(next);
     const changed = next.filter((key) => layPlumb(laying, key));
