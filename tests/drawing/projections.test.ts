@@ -54,6 +54,22 @@ describe('a plinth', () => {
   });
 });
 
+test.each([
+  ['plinth', '  plinth 4 courses project 1/2 brick front\n'],
+  ['corbel', '  corbel 2 courses project 20 mm each\n'],
+])(
+  'the name of a %s stands in the middle of a course, where no outline or bed joint crosses it',
+  (name, line) => {
+    const { drawing } = drawn(line);
+    const { x, y } = drawing.labels.find(({ text }) => text === name)!;
+    const under = drawing.boxes.filter(
+      (box) => box.style !== 'projecting' && y > box.y && y < box.y + box.height,
+    );
+    expect(under.some((box) => Math.abs(x - box.x - box.width / 2) < 225)).toBe(true);
+    for (const box of under) expect(y - box.y).toBeCloseTo(box.height / 2, 6);
+  },
+);
+
 describe('a plinth on plan', () => {
   const plans = (line: string, course = 1) => {
     const text = `perpend 1\nuse "firm.perp"\nwall w\n  brick red\n  stands held\n  thick 1 brick\n  bond english\n  length 4490 mm\n  height 12 courses\n  plinth 3 courses project ${line}\n`;

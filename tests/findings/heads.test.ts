@@ -303,7 +303,7 @@ ${lines}`;
   });
 
   test('is told of soldiers, whose lintel may bear further', () => {
-    // 347.5 + 2 x 120 = 587.5: 7 take 535, and 8 take 610.
+    // 347.5 + 2 x 120 = 587.5: 7 take 535, and 8 take 610; closed up they have joints of (587.5 - 8 x 65) / 9 = 7.5.
     tells(
       slit(`    bearing  120 mm
     head     soldier
@@ -314,7 +314,7 @@ ${lines}`;
           'A bearing of 131.3 mm: 8 in whole bricks',
           '7 whole soldiers and one cut of 50 mm at the middle, joints of 9.2 mm',
           '6 whole soldiers and 2 cuts of 53.8 mm at the middle, joints of 10 mm',
-          '7 soldiers with joints of 16.6 mm, wider or tighter than anyone would accept',
+          '8 soldiers with joints of 7.5 mm, wider or tighter than anyone would accept',
         ],
       },
     );
@@ -578,5 +578,14 @@ describe('head-brick', () => {
         ),
       ).map((f) => f.code),
     ).toContain('head-brick');
+  });
+
+  test('says that no line can tell it how many there are', () => {
+    const text = window('    subsill brick-on-edge brick small\n').replace(
+      'wall north',
+      `${small}wall north`,
+    );
+    const found = findingsIn(text).find((f) => f.code === 'head-brick');
+    expect(found!.message).toContain('No line can say how many it really takes');
   });
 });

@@ -195,4 +195,12 @@ test('it may have its unit, which tells what it is', () => {
     length: { kind: 'unknown' },
     courses: { kind: 'unknown' },
   });
+  // A name may follow, which the unit is not.
+  expect(valuesOf('repair a', 'rebed ? pieces')).toMatchObject({ pieces: { kind: 'unknown' } });
+  expect(valuesOf('repair a', 'rebed ? pieces')).not.toHaveProperty('material');
+  expect(valuesOf('repair a', 'rebed ? pieces slab')).toMatchObject({
+    pieces: { kind: 'unknown' },
+    material: { text: 'slab' },
+  });
+  expect(valuesOf('repair a', 'rebed ? slab')).toMatchObject({ material: { text: 'slab' } });
 });

@@ -17,6 +17,11 @@ export function inUnit(term: Term, name: string): Term {
   return convert(term.label, name, term, from.factor.div(to.factor));
 }
 
+/** A joint, or what is as small, as a reader measures it: inches where the job is imperial. */
+export function inRule(env: Env, term: Term): Term {
+  return inUnit(term, env.imperial ? 'in' : 'mm');
+}
+
 interface Shown {
   readonly detail?: () => readonly string[];
   readonly note?: string;

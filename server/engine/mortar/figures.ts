@@ -5,6 +5,7 @@ import type { Env } from '../resolve/env';
 import type { MixBatch } from './batch';
 import { leftOf, type MixLeft } from './left';
 import { type Mixing, mixingOf } from './mixing';
+import { namesOf } from './named-twice';
 
 /** One mix of a job. */
 export interface MortarOf {
@@ -64,7 +65,10 @@ function mixingFigures({ mix: { name }, mixing }: MortarOf): Figure[] {
   return [
     { key: `batches.${name}`, term: mixing.count },
     { key: `batch.${name}`, term: mixing.size },
-    ...mixing.materials.map((m) => ({ key: `batch.${name}.${m.material}`, term: m.amount })),
+    ...namesOf(mixing.materials).map((part, i) => ({
+      key: `batch.${name}.${part}`,
+      term: mixing.materials[i]!.amount,
+    })),
     { key: `last.${name}`, term: mixing.last },
     { key: `over.${name}`, term: mixing.over },
   ];

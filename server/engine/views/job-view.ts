@@ -4,6 +4,7 @@ import type { Figure, Work } from '../brickwork/needs';
 import { headOrigin } from '../findings/remark';
 import type { MixBatch } from '../mortar/batch';
 import { mortarFigures } from '../mortar/figures';
+import { namesOf } from '../mortar/named-twice';
 import { wordOf } from '../resolve/book';
 import type { Env } from '../resolve/env';
 import type { Term } from '../working/term';
@@ -35,10 +36,7 @@ export function allFigures(job: Job): readonly Figure[] {
   const { figures, purchases, batches, stages } = job.price;
   return [
     ...job.works.flatMap((work) => workFigures(work, job)),
-    ...batches.flatMap((b) => [
-      { key: `mix.${b.name}`, term: b.wet },
-      ...partFigures(b),
-    ]),
+    ...batches.flatMap((b) => [{ key: `mix.${b.name}`, term: b.wet }, ...partFigures(b)]),
     ...purchases.flatMap((p) => [
       { key: `need.${p.name}`, term: p.needed },
       { key: `buy.${p.name}`, term: p.bought },
@@ -50,14 +48,8 @@ export function allFigures(job: Job): readonly Figure[] {
   ];
 }
 
-/** Of what goes into a mix more than once, the second is `.2`, the third `.3`: no two figures have the same id. */
 function partFigures({ name, parts }: MixBatch): Figure[] {
-  const seen = new Map<string, number>();
-  return parts.map(({ material, volume }) => {
-    const n = (seen.get(material) ?? 0) + 1;
-    seen.set(material, n);
-    return { key: `mix.${name}.${material}${n > 1 ? `.${n}` : ''}`, term: volume };
-  });
+  return namesOf(parts).map((part, i) => ({ key: `mix.${name}.${part}`, term: parts[i]!.volume }));
 }
 
 export function jobView(job: Job): JobView {

@@ -151,6 +151,19 @@ test('figures can be asked for by the name of each, beside those of the repair',
   expect(figures('match.tall.drift')).toBe(figures('drift'));
 });
 
+test('in inches where the job is in inches', () => {
+  const lines = WALL.replace('4 courses 310 mm', '3 courses 8 in');
+  const job = repaired(`${lines}\nmatch tall`, `defaults\n  units imperial\n${BRICKS}`);
+  const term = (key: string) => job.works.at(-1)!.figures.find((f) => f.key === key)!.term;
+  // A course is 8/3 in; 67 mm are 67 / 25.4 in. Nine courses at the usual 10 mm.
+  for (const key of ['joint-needed', 'match.tall.joint'])
+    expect(term(key).value.toNumber()).toBeCloseTo(8 / 3 - 67 / 25.4, 9);
+  for (const key of ['drift', 'match.tall.drift'])
+    expect(term(key).value.toNumber()).toBeCloseTo(9 * (77 / 25.4 - 8 / 3), 9);
+  for (const key of ['joint-needed', 'drift', 'match.tall.joint', 'match.tall.drift'])
+    expect(term(key).unit).toBe('in');
+});
+
 test('numbers past all sense bring nothing down', () => {
   for (const size of ['1e300 x 1 x 1 mm', '0 x 0 x 0 mm', '0.0001 x 0.0001 x 0.0001 mm'])
     for (const rebuild of ['1.35 m x 9 courses', '100000 km x 900000 courses', '? x 9 courses'])

@@ -50,6 +50,27 @@ describe('halves', () => {
     expect([of('halves'), of('halves-used'), of('short')]).toEqual([30, 14, 63 - 20 - 7]);
   });
 
+  // Two bricks square hide a brick in each course, where its core is bricks at all: 16 courses of 1.2 m.
+  const SQUARE =
+    'brick plain\nmix general\nsize 2 x 2 bricks\nrebuild 1.2 m\nsalvage 50%\nhalves 20\n';
+
+  test.each(['concrete', 'hollow', 'bats'])('have no place in a core of %s', (core) => {
+    const own = figuresOf(`${SQUARE}core ${core}`);
+    const of = (key: string) => own(key);
+    expect(['down', 'reused', 'halves-used', 'short'].map(of)).toEqual([96, 48, 0, 48]);
+    const gate = GATE.replace('1.5 x 1.5', '2 x 2').replace('cap ', `core ${core}\n  cap `);
+    const at = figuresOf('in gate\nrebuild 1.2 m\nsalvage 50%\nhalves 20', gate);
+    expect(['down', 'reused', 'halves-used', 'short'].map(at)).toEqual([96, 48, 0, 48]);
+  });
+
+  test.each([
+    ['a core of bricks', 'core bricks'],
+    ['a core of halves', 'core halves'],
+  ])('have one in %s', (_what, core) => {
+    const of = figuresOf(`${SQUARE}${core}`);
+    expect([of('halves-used'), of('short')]).toEqual([20, of('down') - of('reused') - 10]);
+  });
+
   test('have no place where every brick shows', () => {
     const of = figuresOf('brick plain\nmix general\nrebuild 1.35 m x 8 courses\nhalves 10');
     expect([of('halves'), of('halves-used'), of('short')]).toEqual([10, 0, 48]);

@@ -63,8 +63,8 @@ function gap(i: number): { from: number; to: number } | undefined {
   return least > 0 ? { from: 1457.5 - least, to: 1457.5 + least } : undefined;
 }
 
-/** What is left of the pieces on one side, `room` mm before the gap; the last is cut, and with the one beside it if under 50 mm. */
-function upTo(pieces: readonly Piece[], edge: number): Piece[] {
+/** What is left of the pieces on one side, `room` mm before the gap; the last is cut, and with the one beside it if under 50 mm: beside the upright end of the soldiers to a header and what is left. */
+function upTo(pieces: readonly Piece[], edge: number, upright: boolean): Piece[] {
   const whole = pieces.filter((p) => p.to <= edge + 1e-9);
   const end = whole.at(-1)!.to;
   const rest = edge - end - 10;
@@ -73,6 +73,12 @@ function upTo(pieces: readonly Piece[], edge: number): Piece[] {
   const last = whole.at(-1)!;
   const both = edge - last.from;
   if (both <= 215) return [...whole.slice(0, -1), { ...last, letter: '-', to: edge }];
+  if (upright)
+    return [
+      ...whole.slice(0, -1),
+      { letter: 'H', from: last.from, to: last.from + 102.5 },
+      { letter: '-', from: last.from + 112.5, to: edge },
+    ];
   const each = (both - 10) / 2;
   return [
     ...whole.slice(0, -1),
@@ -91,8 +97,8 @@ function cut(i: number): Piece[] {
   // Left of the gate stands nothing that the hatch's soldiers reach.
   const apart = i < 24 ? pieces.filter((p) => p.to <= GATE.from) : [];
   const rest = pieces.filter((p) => !apart.includes(p));
-  const left = upTo(rest, out.from - 10);
-  const right = flipped(upTo(flipped(rest), -(out.to + 10)));
+  const left = upTo(rest, out.from - 10, i < 24);
+  const right = flipped(upTo(flipped(rest), -(out.to + 10), i < 24));
   return [...apart, ...left, ...right];
 }
 
@@ -106,21 +112,15 @@ const wall = { wholes: 2 * count('S') + count('H'), closers: count('c') };
 const about = (mm: number) => 2 * CUTS.filter((each) => Math.abs(each - mm) < 0.05).length;
 
 /**
- * Bricks for what is cut. Over 107 mm a cut takes a brick: 199.3, 187.8 and 170.7. Two of 100.4 are 203.8 with the saw.
- * Each of 106.9 leaves 105.1, which splits into the two halves of a closer, 102.5 mm deep each. Three of 55 are 171.
- * The other closers come two from a brick split lengthwise.
+ * Bricks for what is cut. Over 107 mm a cut takes a brick: 199.3, 187.8 and 170.7. One of 111.3 and one of 100.4 are 214.7 with
+ * the saw. Three of 55 are 171. The closers come two from a brick split lengthwise.
  */
 function forCuts(): number {
   const long = about(199.3) + about(187.8) + about(170.7);
-  const beside = about(106.9);
-  if (long + beside + about(100.4) + about(55) !== 2 * CUTS.length) throw new Error('other cuts');
-  return sum(
-    long,
-    up(about(100.4) / 2),
-    beside,
-    up(about(55) / 3),
-    up((wall.closers - beside) / 2),
-  );
+  const beside = about(111.25);
+  if (beside !== about(100.4) || long + beside + about(100.4) + about(55) !== 2 * CUTS.length)
+    throw new Error('other cuts');
+  return sum(long, beside, up(about(55) / 3), up(wall.closers / 2));
 }
 
 const inWall = wall.wholes + forCuts();

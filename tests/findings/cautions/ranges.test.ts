@@ -36,7 +36,7 @@ describe('a caution of what is a range', () => {
       'it may be on the boundary',
     ],
     [
-      'permission',
+      'planning',
       wall('        stands free\n        height 16 courses\n        road 1.5..5 m\n'),
       'height 16 courses',
       'a road may be as near as 1.5 m, within 2 m',
@@ -53,6 +53,7 @@ describe('a caution of what is a range', () => {
       'height 0.6..1.2 m',
       'it may be up to 1.2 m high, over 900 mm',
     ],
+    ['road', wall(`${oneBrick}        road 1.5..5 m\n`), 'road 1.5..5 m', 'as near as 1.5 m'],
     [
       'high',
       `
@@ -73,7 +74,8 @@ describe('a caution of what is a range', () => {
     ['leaning', leaning('leans 20..70 mm')],
     ['boundary', wall(`${oneBrick}        footing 400 x 800 mm\n        boundary 6.1..9 m\n`)],
     ['party-wall', wall(`${oneBrick}        boundary 0.1..4 m\n`)],
-    ['permission', wall('        height 16 courses\n        road 2.1..5 m\n')],
+    ['planning', wall('        height 16 courses\n        road 2.1..5 m\n')],
+    ['road', wall(`${oneBrick}        road 2.1..5 m\n`)],
     ['wind', wall('        height 8..12 courses\n')],
     ['wind', wall('        height 0.6..0.9 m\n')],
   ])('%s is not told where no end of it is over the limit', (name, text) => {

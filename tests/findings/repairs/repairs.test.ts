@@ -99,6 +99,24 @@ describe('halves-homeless', () => {
     );
   });
 
+  test('is told of a core that is filled with concrete', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        repair gate
+          brick    red
+          size     2 x 2 bricks
+          core     concrete
+          rebuild  16 courses
+          salvage  50%
+          halves   20
+          ^^^^^^^^^^^ halves-homeless: 20 of 20 halves are left over
+      `,
+      { ways: ['Take the line out'] },
+    );
+  });
+
   test('is not told of as many as have a place', () => {
     silent(job('thick 1 brick\nbond english\nrebuild 60 bricks\nhalves 30'), 'halves-homeless');
   });
@@ -160,6 +178,24 @@ describe('rebuild-over', () => {
     );
   });
 
+  test('is told of a pier of the file by its own name', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        pier g
+          brick   red
+          size    1.5 x 1.5 bricks
+          height  12 courses
+        repair r1
+          in       g
+          rebuild  40 courses
+                   ^^^^^^^^^^ rebuild-over: 40 courses are built again of the pier g, which is 12 courses high.
+      `,
+      { ways: ['All of it: 12 courses'] },
+    );
+  });
+
   test('is not told of the whole of it, nor where nothing says how much stands', () => {
     const within = (rebuild: string) =>
       `perpend 1\nuse "firm.perp"\n${NORTH}\nrepair frost\n  in north\n  rebuild ${rebuild}\n`.replaceAll(
@@ -169,6 +205,48 @@ describe('rebuild-over', () => {
     silent(within('2240 mm x 12 courses'), 'rebuild-over');
     silent(within('2.25 m x 0.9 m'), 'rebuild-over');
     silent(job('rebuild 300 m x 90 courses'), 'rebuild-over');
+  });
+});
+
+describe('rebuild-openings', () => {
+  const GATED = `wall north
+          brick   red
+          stands  held
+          length  4490 mm
+          height  12 courses
+          opening gate
+            from   left 1800 mm
+            width  910 mm
+            sill   4 courses`;
+
+  test('is told of more than stands anywhere beside the openings', () => {
+    tells(`
+        perpend 1
+        use "firm.perp"
+        ${GATED}
+        repair frost
+          in       north
+          rebuild  3 m x 9 courses
+          ^^^^^^^^^^^^^^^^^^^^^^^^ rebuild-openings: 3000 mm by 9 courses of the wall north is more than stands anywhere clear of its openings
+      `);
+  });
+
+  test('is not told of what fits beside, below or above them, nor of the whole length', () => {
+    const low = `${GATED}\n            height 4 courses`;
+    const within = (rebuild: string) =>
+      `perpend 1\nuse "firm.perp"\n${low}\nrepair frost\n  in north\n  rebuild ${rebuild}\n`.replaceAll(
+        /^ {8}/gm,
+        '',
+      );
+    for (const rebuild of [
+      '1.35 m',
+      '3 m x 4 courses',
+      '3 m x 3 courses',
+      '9 courses',
+      '20 bricks',
+    ])
+      silent(within(rebuild), 'rebuild-openings');
+    silent(within('5 m x 9 courses'), 'rebuild-openings');
   });
 });
 

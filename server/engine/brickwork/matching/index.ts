@@ -3,6 +3,7 @@ import { originOf, wordOf } from '../../resolve/book';
 import type { LineFacts } from '../../resolve/env';
 import type { Term } from '../../working/term';
 import { type Brick, brickNamed } from '../goods';
+import { inRule } from '../lengths';
 import type { Figure } from '../needs';
 import type { Site } from '../repair/site';
 import { type Beside, comparedWith } from './compare';
@@ -67,8 +68,8 @@ export function matchingFigures(site: Site, matching: Matching | undefined): Fig
     const figure = (key: string, label: string, term: Term | undefined): Figure[] =>
       term ? [{ key: `match.${brick.name}.${key}`, term: labelled(term, label, brick) }] : [];
     return [
-      ...figure('joint', 'bed joint', bed?.joint),
-      ...figure('drift', 'drift', bed?.drift?.term),
+      ...figure('joint', 'bed joint', bed && inRule(site.env, bed.joint)),
+      ...figure('drift', 'drift', bed?.drift && inRule(site.env, bed.drift.term)),
       ...figure('cost', 'cost', buy.cost),
       ...figure('left', 'left over', buy.left),
     ];

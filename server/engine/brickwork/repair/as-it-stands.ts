@@ -46,7 +46,14 @@ function topmost(own: WallSpec, wall: WallSpec): WallSpec {
   const { length, left, right } = wall;
   const low = Math.max(0, wall.courses - own.courses);
   const openings = wall.openings.flatMap((o) => raised(o, low));
-  return { ...own, length, left, right, openings, bond: { ...own.bond, courses: turned(own, low) } };
+  return {
+    ...own,
+    length,
+    left,
+    right,
+    openings,
+    bond: { ...own.bond, courses: turned(own, low) },
+  };
 }
 
 /** What of an opening lies above so many courses. */

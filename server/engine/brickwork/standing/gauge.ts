@@ -4,7 +4,7 @@ import type { Env, LineFacts } from '../../resolve/env';
 import { gaugeJoint, type JointLimits } from '../../setting-out';
 import { difference, fact, product, quotient, sum, type Term } from '../../working/term';
 import { type Brick, type Mix, usualBed } from '../goods';
-import { inMm } from '../lengths';
+import { inMm, inRule } from '../lengths';
 import type { Figure } from '../needs';
 import { type Tolerance, toleranceOf } from './tolerance';
 
@@ -89,8 +89,8 @@ function driftOf(course: Term, high: Term, bed: Term | undefined, courses: Term)
 }
 
 /** What a reader may ask for. */
-export function standingFigures({ joint, within, drift }: Standing): Figure[] {
-  return [
+export function standingFigures({ line, joint, within, drift }: Standing): Figure[] {
+  const figures = [
     { key: 'joint-needed', term: joint },
     ...(within
       ? [
@@ -100,6 +100,7 @@ export function standingFigures({ joint, within, drift }: Standing): Figure[] {
       : []),
     ...(drift ? [{ key: 'drift', term: drift.term }] : []),
   ];
+  return figures.map(({ key, term }) => ({ key, term: inRule(line.env, term) }));
 }
 
 /** Whether a bed joint of so many mm is one that anyone would accept. */

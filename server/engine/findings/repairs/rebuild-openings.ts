@@ -31,8 +31,7 @@ function fitsClear(length: number, courses: number, { openings, ...wall }: WallS
     (x) =>
       x + length <= wall.length &&
       lows.some(
-        (y) =>
-          y + courses <= wall.courses && !openings.some((o) => cuts(o, x, y, length, courses)),
+        (y) => y + courses <= wall.courses && !openings.some((o) => cuts(o, x, y, length, courses)),
       ),
   );
 }
