@@ -33,7 +33,7 @@ describe('the view of a job', () => {
     const doses = ['50', '20']
       .map((ml) => `  dose plasticiser ${ml} ml per 50 kg cement\n`)
       .join('');
-    const text = `perpend 1\nuse "firm.perp"\nmaterial plasticiser\n  pack 5 l bottle at £9\nmix ours\n  parts cement 1, sand 5\n${doses}wall w\n  brick red\n  mix ours\n  stands held\n  length 4490 mm\n  height 12 courses\n`;
+    const text = `perpend 1\nuse "firm.perp"\nmaterial plasticiser\n  pack 5 l bottle at £9\nmix ours\n  parts cement 1, sand 5\n${doses}wall w\n  brick red\n  mix ours\n  joint 10 mm\n  stands held\n  length 4490 mm\n  height 12 courses\n`;
     const { totals } = jobView(jobOf(text, { 'firm.perp': FIRM }));
     const of = (id: string) => Number(totals.find((f) => f.id === id)?.value);
     const [first, second] = [of('mix.ours.plasticiser'), of('mix.ours.plasticiser.2')];

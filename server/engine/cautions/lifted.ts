@@ -4,7 +4,7 @@ import { showNumber } from '../../../shared/show';
 import { sizeText } from '../brickwork/lengths';
 import { masonryOf } from '../brickwork/masonry';
 import type { BrickNeed, PieceNeed } from '../brickwork/needs';
-import { type Ends, endsOf } from '../resolve/ends';
+import { type Ends, endsOf, isRange } from '../resolve/ends';
 import { type BlockFacts, defaultLine, type Env, factsNamed, type LineFacts } from '../resolve/env';
 import { type Gathered, inWords, type Limit, lineIn, type Standing } from './holding';
 import { massText } from './mass-text';
@@ -92,13 +92,24 @@ function lumps({ work, facts, env }: Standing, into: Gathered): void {
   const down = work.figures.find((f) => f.key === 'down')?.term.value.toNumber() ?? 0;
   const each = down > 0 ? inItsMortar(facts, env) : undefined;
   if (!each) return;
-  const all = { least: each.least * down, most: each.most * down };
+  const all = { least: each.least * down, most: each.most * down * moreDown(facts) };
   const why = (limit?: Limit) => {
     const weight = weighs('what comes down', all, env, limit);
     return `${weight} in all${limit ? fewest(each.most, limit) : ''}`;
   };
   const origin = lineIn(facts, ['rebuild']) ?? into.home;
   into.add('lump', { origin, amount: all, why, saysLimit: true });
+}
+
+/** How many times as many bricks come down where a `rebuild` line with ranges turns out at their high ends. */
+function moreDown(facts: BlockFacts): number {
+  const times = facts.lines('rebuild').map((line) =>
+    Object.keys(line.values).reduce((by, key) => {
+      const ends = endsOf(line, key);
+      return ends && isRange(ends) ? (by * ends.most) / line.number(key)! : by;
+    }, 1),
+  );
+  return Math.max(1, ...times);
 }
 
 function fewest(each: number, limit: Limit): string {

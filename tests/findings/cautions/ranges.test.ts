@@ -82,6 +82,24 @@ describe('a caution of what is a range', () => {
     tellsOf('uk', name, job(text));
   });
 
+  /** By hand: 225 x 112.5 x 75 mm of 1950 kg/m3 are 3.70 kg: five bricks are 18.5 kg, ten 37. Limit 20 kg: HSE CIS 37. */
+  test('what may come down is weighed at its most', () => {
+    const down = (bricks: string) => `
+      repair r
+        brick red
+        rebuild ${bricks} bricks
+`;
+    tellsOf('uk', 'lumps', job(down('1..5')));
+    tellsOf(
+      'uk',
+      'lumps',
+      job(
+        `${down('1..8')}        ${'^'.repeat('rebuild 1..8 bricks'.length)} caution-lumps: what comes down may be up to 30 kg in all; 6 bricks in a lump`,
+      ),
+    );
+    expect([3.7 * 5, Math.round(0.225 * 0.1125 * 0.075 * 1950 * 8)]).toEqual([18.5, 30]);
+  });
+
   /** HSE Construction Information Sheet 37: over 20 kg is high risk. */
   test('a block that may be too heavy is told of, and one that is not is not', () => {
     const blocks = (mass: string) => `perpend 1

@@ -81,8 +81,12 @@ function* waysOf(
     });
     return named ? { piece: named.piece, length: named.long, count: 1 } : cut(length);
   };
+  const mostCut = unit.length - (limits.kerf ?? 0);
+  // Nearer to a whole brick than the saw is wide nobody cuts one.
   const lays = (length: number) =>
-    length >= limits.leastCut - SAME && length > SAME && length <= unit.length + SAME;
+    length >= limits.leastCut - SAME &&
+    length > SAME &&
+    (length <= mostCut + SAME || (length <= unit.length + SAME && toEdge(length).piece !== 'cut'));
   if (lays(room))
     yield { groups, pieces: [toEdge(room)], perpends: groups.length ? [at - joint / 2] : [] };
   const { rest, last } = withoutLast(groups);
