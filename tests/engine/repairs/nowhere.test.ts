@@ -33,3 +33,11 @@ test('where the wall is known, or none is named, nothing hangs on it', () => {
     expect(view.blocks.at(-1)!.figures[0]!.complete).toBe(true);
   }
 });
+
+test('nor is anything complete of a pier that its wall has not', () => {
+  const view = jobView(
+    repaired('in north ghost\nbrick plain\nmix general\ncut-out 2 bricks', NORTH),
+  );
+  for (const { missing } of view.blocks.at(-1)!.figures)
+    expect(missing).toContain('the pier that r is in is not known');
+});

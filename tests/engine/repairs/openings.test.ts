@@ -61,3 +61,13 @@ describe('courses from end to end', () => {
 test('a part that fits beside the gate is brick all through', () => {
   expect(down('rebuild 900 mm x 12 courses', WHOLE)).toBe(48);
 });
+
+/** Sixteen bricks at £1 go into a course, and the hours with them. */
+test('a range of courses moves the price', () => {
+  const at = (n: string) => repaired(`in north\nrebuild ${n} courses`, WHOLE);
+  const { low, high } = at('6..12').spread!;
+  const price = (n: string) => figure(at(n), 'job.price');
+  expect(low.value.toNumber()).toBeGreaterThanOrEqual(price('6'));
+  expect(high.value.toNumber()).toBeLessThanOrEqual(price('12'));
+  expect(high.value.toNumber()).toBeGreaterThan(low.value.toNumber() + 3 * 16);
+});

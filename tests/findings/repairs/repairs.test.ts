@@ -250,6 +250,45 @@ describe('rebuild-openings', () => {
   });
 });
 
+describe('mend-over', () => {
+  const NORTH = `wall north
+          brick   red
+          stands  held
+          length  2240 mm
+          height  12 courses`;
+
+  test('is told of more coping than the wall is long, and of more indents than it is high', () => {
+    tells(
+      `
+        perpend 1
+        use "firm.perp"
+        ${NORTH}
+        repair frost
+          in        north
+          recope    3 m
+                    ^^^ mend-over: 3000 mm are mended of the wall north, which is 2240 mm long.
+          rebed     40 m
+                    ^^^^ mend-over: 40000 mm are mended of the wall north
+          tooth-in  15 courses
+                    ^^^^^^^^^^ mend-over: 15 courses are mended of the wall north, which is 12 courses high.
+      `,
+      { ways: ['All of it: 2240 mm', 'All of it: 2240 mm', 'All of it: 12 courses'] },
+    );
+  });
+
+  test('is not told of all of it, nor where nothing says how much stands', () => {
+    const all = 'recope 2.24 m\n  rebed 2245 mm\n  tooth-in 12 courses';
+    silent(
+      `perpend 1\nuse "firm.perp"\n${NORTH}\nrepair frost\n  in north\n  ${all}\n`.replaceAll(
+        /^ {8}/gm,
+        '',
+      ),
+      'mend-over',
+    );
+    silent(job('recope 90 m\ntooth-in 900 courses'), 'mend-over');
+  });
+});
+
 describe('pier-elsewhere', () => {
   const TWO = (name: string) => `wall ${name}
           brick   red

@@ -2,14 +2,20 @@
 import type { BlockFacts } from '../../resolve/env';
 import { type Gap, withGaps } from '../../working/term';
 import type { SourceBlock } from '../../workspace/source';
+import { hasPier } from '../../workspace/stands';
 import type { Needs, Work } from '../needs';
 
 /** That its name is not known is told where it stands. */
 export function placeGaps(facts: BlockFacts, block: SourceBlock | undefined): readonly Gap[] {
   const line = facts.line('in');
-  if (block || !line?.word('wall')) return [];
-  const what = `the wall that ${facts.name || 'this repair'} is in is not known`;
-  return [{ what, origin: line.at('wall'), told: true }];
+  const [wall, pier] = [line?.word('wall'), line?.word('pier')];
+  if (!line || !wall) return [];
+  const named = facts.name || 'this repair';
+  const gap = (key: 'wall' | 'pier'): Gap[] => [
+    { what: `the ${key} that ${named} is in is not known`, origin: line.at(key), told: true },
+  ];
+  if (!block) return gap('wall');
+  return pier && !hasPier(block, pier) ? gap('pier') : [];
 }
 
 /** The same work, none of it complete. */

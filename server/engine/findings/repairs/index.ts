@@ -5,6 +5,7 @@ import type { Site } from '../../brickwork/repair/site';
 import { repairIdle } from '../idle';
 import type { Remark } from '../remark';
 import { halvesHomeless } from './halves-homeless';
+import { mendOver } from './mend-over';
 import { pierElsewhere } from './pier-elsewhere';
 import { rebuildOpenings } from './rebuild-openings';
 import { rebuildOver } from './rebuild-over';
@@ -27,6 +28,7 @@ export function repairRemarks(
   ];
   return [
     ...repairIdle(site.facts, mendings),
+    ...mendOver(site),
     ...found.filter((remark): remark is Remark => remark !== undefined),
   ];
 }
