@@ -87,14 +87,18 @@ export const PRICE: LineKind = line('price', [], 'From cost to price.', 'price',
     SOURCE,
     line(
       'overhead',
-      [quantity('share', 'percent')],
+      [{ ...quantity('share', 'percent'), range: 'may' }],
       'What running the firm costs, on top of the cost of the job.',
       'overhead 10%',
       { unless: 'the defaults’ overhead' },
     ),
-    line('profit', [quantity('share', 'percent')], 'On cost and overhead together.', 'profit 20%', {
-      unless: 'the defaults’ profit',
-    }),
+    line(
+      'profit',
+      [{ ...quantity('share', 'percent'), range: 'may' }],
+      'On cost and overhead together.',
+      'profit 20%',
+      { unless: 'the defaults’ profit' },
+    ),
     line('least', [money('least')], 'No job is done for less.', 'least £180', {
       unless: 'the defaults’ least',
     }),

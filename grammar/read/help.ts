@@ -27,6 +27,9 @@ export function help(line: LineSyntax, { at, expected }: Mismatch): Help {
 }
 
 function unitless(item: Item, expected: readonly Slot[]): Help {
+  const range = (item.kind === 'measure' || item.kind === 'money') && item.high;
+  if (range && expected.some((s) => COUNTS.has(s.slot)))
+    return { hint: ' No range is taken here, only one value.' };
   const bare = item.kind === 'measure' && !item.unit;
   const unit = expected.some((s) => s.slot === 'quantity' && !s.bare);
   return bare && unit ? { hint: ' A number here needs its unit.' } : {};

@@ -70,7 +70,7 @@ const MORE_NUMBERS = `- **Fractions**: \`1/2 brick\`, \`7 5/8 in\`, \`7½ h\`.
   as \`x\`.
 - **Three decimals of a metre**: \`4165 mm\`, since \`4.165 m\` could be 4165 m. The fix writes it.
 - **Ranges**: \`60..75%\`, \`3..4 m\`, \`£220..£260\`, the less first: for any amount or money of a wall, a pier, a repair, travel,
-  a cost, and of the bricks, mixes, materials, labour and outputs they are reckoned by. A range stands for its middle, and the price
+  a cost, overhead and profit, and of the bricks, mixes, materials, labour and outputs they are reckoned by; a size takes none. A range stands for its middle, and the price
   is said with a low and a high; \`perpend measure\` tells which range it most hangs on.
 - **Not known yet**: \`?\` in place of a quantity, a size or money means “still to be measured”. A unit may follow it, and
   tells what it is: \`repoint ? m2\`, \`repoint ? m\`. What depends on it says that it is incomplete.

@@ -235,7 +235,7 @@ export const values: readonly Case[] = [
     marked: `
       wall north
         thick 1..2 bricks
-              ^^^^^^^^^^^ value-wrong: bricks such as 1/2 brick or 1 brick
+              ^^^^^^^^^^^ value-wrong: No range is taken here, only one value
     `,
   },
   {
