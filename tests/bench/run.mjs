@@ -15,6 +15,7 @@ await build({
   platform: 'node',
   format: 'cjs',
   target: 'node20',
+  loader: { '.perp': 'text' },
   logLevel: 'warning',
 });
 const main = path.join(out, 'main.cjs');
