@@ -72,7 +72,7 @@ export const CAUTION: LineKind = line(
             ),
           ),
         ],
-        `What in a job brings it up; all of a line must hold, and one line is enough. The first of a line tells where it is shown. It can be ${Object.keys(BROUGHT_UP_BY).join(', ')}, or the name of a material. What is measured takes a limit: \`over\` more than it, \`from\` no less, \`under\` less, \`within\` no more. \`unsaid\` holds where no line says it.`,
+        `What in a job brings it up; all of a line must hold, and one line is enough. The first of a line tells where it is shown. It can be ${Object.keys(BROUGHT_UP_BY).join(', ')}, or the name of a material. What is measured takes a limit: \`over\` more than it, \`from\` no less, \`under\` less, \`within\` no more. \`unsaid\` asks where no line says it: no caution is shown, and what to find out stands in the list of what to measure.`,
         'when height over 1.5 m, free-standing',
         { many: true },
       ),

@@ -1,22 +1,18 @@
-/** Travel, other costs, the price, options, and the record of the job. */
+/** Travel, other costs, and the price. */
 import { DRIVING } from './hours';
 import { NOTE, SOURCE } from './job';
 import {
   choice,
-  date,
   either,
   type LineKind,
   line,
-  list,
   lit,
   money,
-  name,
   newName,
   number,
   optional,
   quantity,
   share,
-  size,
   text,
   word,
 } from './slots';
@@ -116,77 +112,5 @@ export const PRICE: LineKind = line('price', [], 'From cost to price.', 'price',
       'stage "Deposit" 25%',
       { many: true },
     ),
-  ],
-});
-
-export const OPTION: LineKind = line(
-  'option',
-  [newName(), text('title')],
-  'Another way to do a part of the work.',
-  'option caps "Precast caps on both piers"',
-  {
-    top: true,
-    many: true,
-    later: 'options and what they do to the price',
-    body: [
-      line(
-        'change',
-        [
-          name('what', 'wall', 'pier', 'repair'),
-          word('line', 'line'),
-          either(
-            [size('size', [2, 3], 'length')],
-            [quantity('value', 'length', 'courses', 'bricks', 'area', 'percent')],
-            [word('word', 'word')],
-          ),
-        ],
-        'A line of the job with another value.',
-        'change hanging cap 400 x 400 mm',
-        { many: true },
-      ),
-      NOTE,
-    ],
-  },
-);
-
-const amount = [date('date'), money('money')];
-
-export const RECORD: LineKind = line('record', [], 'What has happened, day by day.', 'record', {
-  top: true,
-  later: 'the record: the price that was sent, and estimate against what happened',
-  body: [
-    line('sent', amount, 'The quote went out at this price.', 'sent 2026-03-02 £1,450.00', {
-      many: true,
-    }),
-    line(
-      'accepted',
-      [date('date'), optional(list('options', '', name('option', 'option')))],
-      'The client said yes, with these options.',
-      'accepted 2026-03-05 caps',
-      { many: true },
-    ),
-    line(
-      'worked',
-      [
-        date('date'),
-        quantity('people', 'people'),
-        quantity('hours', 'time'),
-        optional(quantity('bricks', 'bricks')),
-      ],
-      'A day on site: people, hours, bricks laid.',
-      'worked 2026-03-09 2 people 7.5 h 410 bricks',
-      { many: true },
-    ),
-    line(
-      'spent',
-      [...amount, optional(text('what'))],
-      'Money spent.',
-      'spent 2026-03-09 £212.40 "sand and cement"',
-      { many: true },
-    ),
-    line('invoiced', amount, 'An invoice went out.', 'invoiced 2026-03-12 £1,450.00', {
-      many: true,
-    }),
-    line('paid', amount, 'Money came in.', 'paid 2026-03-20 £362.50', { many: true }),
   ],
 });

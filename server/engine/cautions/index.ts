@@ -9,12 +9,17 @@ import type { SourceBlock } from '../workspace/source';
 import { doing } from './doing';
 import { Gathered, type Holding, type Standing } from './holding';
 import { lifted } from './lifted';
-import { type BroughtUp, broughtUp } from './match';
+import { type Asked, askedFor, type BroughtUp, broughtUp } from './match';
 import { mixed } from './mixed';
 import { place } from './place';
 import { type Rule, rulesOf } from './rules';
 
 export interface Told extends BroughtUp {
+  readonly work: Work;
+}
+
+/** What to find out on site for a piece of work, since a caution hangs on it. */
+export interface ToAsk extends Asked {
   readonly work: Work;
 }
 
@@ -26,6 +31,7 @@ interface Kept {
   readonly shared: readonly Told[];
   /** The same for all work that shares the same of it. */
   readonly sign: string;
+  readonly asks: readonly ToAsk[];
 }
 
 const kept = new WeakMap<Work, Kept>();
@@ -46,6 +52,16 @@ export function cautionsOf(
     if (before.isNew(sign)) told.push(...shared.filter((each) => before.isNews(each)));
   }
   return told;
+}
+
+/** What no line says and a caution hangs on, in the order of the work: each word once for each piece of work. */
+export function askedOf(
+  works: readonly Work[],
+  env: Env,
+  wallOf: (work: Work) => SourceBlock | undefined,
+): ToAsk[] {
+  const rules = rulesIn(env);
+  return works.flatMap((work) => toldOf(work, rules, env, works, wallOf).asks);
 }
 
 /** What has been told already, when work after work is gone through. */
@@ -94,7 +110,8 @@ function toldOf(
   });
   const shared = told.filter((each) => !each.eachTime);
   const sign = shared.map(({ rule, news }) => [rule.name, ...news].join('\n')).join('\n\n');
-  const fresh = { rules, own: told.filter((each) => each.eachTime), shared, sign };
+  const asks = rules.flatMap((rule) => askedFor(rule, holding).map((ask) => ({ ...ask, work })));
+  const fresh = { rules, own: told.filter((each) => each.eachTime), shared, sign, asks };
   kept.set(work, fresh);
   return fresh;
 }

@@ -1,4 +1,4 @@
-/** Whether a piece of work brings a caution up: which of its lines do, and why. */
+/** Whether a piece of work brings a caution up: which of its lines do, and why. What no line says brings none up: it is asked. */
 import { type Held, type Holding, worst } from './holding';
 import type { Condition, Rule } from './rules';
 
@@ -15,7 +15,9 @@ export interface BroughtUp {
 }
 
 export function broughtUp(rule: Rule, holding: Holding): BroughtUp | undefined {
-  const met = rule.when.flatMap((conditions) => metBy(conditions, holding) ?? []);
+  const met = rule.when.flatMap((conditions) =>
+    conditions.some((c) => c.unsaid) ? [] : (metBy(conditions, holding) ?? []),
+  );
   const told = met.filter((m, i) => !met.slice(0, i).some((before) => samePlaces(before, m)));
   if (!told.length) return undefined;
   const at = distinct(told.flatMap((m) => m.at));
@@ -40,6 +42,29 @@ interface Met {
   readonly news: readonly string[];
 }
 
+/** What the job does not say and the caution hangs on, and the thing that it is asked for. */
+export interface Asked {
+  readonly rule: Rule;
+  /** The word of the line that would say it. */
+  readonly what: string;
+  readonly at: Held;
+}
+
+/** A line with `unsaid` in it asks, where all the rest of it holds. A caution that is shown as it is has nothing to ask. */
+export function askedFor(rule: Rule, holding: Holding): Asked[] {
+  const found = new Map<string, Asked>();
+  for (const conditions of rule.when) {
+    const open = conditions.filter((c) => c.unsaid).map((c) => c.what);
+    if (!open.length || open.some((what) => holding.said.has(what))) continue;
+    const rest = metBy(
+      conditions.filter((c) => !c.unsaid),
+      holding,
+    );
+    for (const what of rest ? open : []) found.set(what, { rule, what, at: rest!.at[0]! });
+  }
+  return [...found.values()];
+}
+
 /** All of a line must hold; what is said of one word twice must hold of one and the same thing. */
 function metBy(conditions: readonly Condition[], holding: Holding): Met | undefined {
   const parts: Met[] = [];
@@ -59,25 +84,11 @@ function metBy(conditions: readonly Condition[], holding: Holding): Met | undefi
   };
 }
 
-/** What no line says stands nowhere, but is a reason. */
-function unsaid(what: string): Met {
-  const why = [`no line says ${UNSAID.get(what) ?? what}`];
-  return { at: [], why, eachTime: false, news: why };
-}
-
-const UNSAID: ReadonlyMap<string, string> = new Map([
-  ['boundary', 'how far the boundary is'],
-  ['road', 'how far a road is'],
-  ['leans', 'how far it leans'],
-  ['old-lime', 'what mortar it stands in'],
-]);
-
 function wordMet(
   what: string,
   conditions: readonly Condition[],
   holding: Holding,
 ): Met | undefined {
-  if (conditions.some((c) => c.unsaid)) return holding.said.has(what) ? undefined : unsaid(what);
   const at = (holding.held.get(what) ?? []).filter((held) =>
     conditions.every((condition) => holds(held, condition)),
   );
