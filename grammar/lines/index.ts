@@ -1,10 +1,11 @@
 /** Every kind of line there is. */
 import { CAUTION } from './caution';
 import { BRICK, LABOUR, MATERIAL, MIX, OUTPUT, SERVING } from './goods';
-import { DEFAULTS, EDITION, FIRM, JOB, USE } from './job';
+import { DEFAULTS, EDITION, JOB, USE } from './job';
 import { BOND, CURRENCIES, LIMIT, PIER_PLAN } from './library';
 import { LEAST_MORTAR, MEASURES, MORTAR_CLASS, YIELD_MODEL } from './mortar/library';
 import { OPTION } from './option';
+import { BILL_TO, FIRM } from './parties';
 import { COST, PRICE, TRAVEL } from './price';
 import { RECORD } from './record';
 import { inRanges, type LineKind } from './slots';
@@ -16,6 +17,7 @@ export const HEADINGS: readonly LineKind[] = [
   EDITION,
   JOB,
   USE,
+  BILL_TO,
   FIRM,
   inRanges(WALL),
   inRanges(PIER),

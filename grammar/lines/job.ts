@@ -1,4 +1,4 @@
-/** The job itself, the firm, the files it uses, and what holds unless a line says otherwise. */
+/** The job itself, the files it uses, and what holds unless a line says otherwise. */
 import { MORTAR_DEFAULTS } from './mortar/mix';
 import { REPAIR_DEFAULTS } from './repair-defaults';
 import {
@@ -96,33 +96,6 @@ export const JOB: LineKind = line(
   },
 );
 
-export const FIRM: LineKind = line(
-  'firm',
-  [text('name')],
-  'The firm, as its papers show it.',
-  'firm "Tamsin Reed Brickwork"',
-  {
-    top: true,
-    body: [
-      line('address', [text('text')], 'A line of the address.', 'address "4 Kiln Row"', {
-        many: true,
-      }),
-      line('phone', [text('text')], 'Telephone.', 'phone "01632 960 144"'),
-      line('email', [text('text')], 'Address for mail.', 'email "tamsin@reed-brickwork.example"'),
-      line('tax-number', [text('text')], 'The firm’s tax number.', 'tax-number "GB 999 0000 00"'),
-      line(
-        'terms',
-        [text('text')],
-        'A sentence that every quote ends with.',
-        'terms "Payment within 14 days."',
-        {
-          many: true,
-        },
-      ),
-    ],
-  },
-);
-
 /** Lines that a wall, a pier or a repair and the defaults share. */
 export const BRICK_LINE = line(
   'brick',
@@ -202,8 +175,20 @@ export const DEFAULTS: LineKind = line(
         'The currency, by its ISO 4217 code.',
         'currency GBP',
       ),
+      line(
+        'country',
+        [word('country', 'country')],
+        'The country of firms and clients who do not say, by its ISO 3166 code.',
+        'country GB',
+      ),
       TAX,
       line('valid', [quantity('days', 'day')], 'How long a quote stands.', 'valid 30 days'),
+      line(
+        'payment',
+        [quantity('days', 'day')],
+        'How long after an invoice it is to be paid.',
+        'payment 30 days',
+      ),
       BRICK_LINE,
       MIX_LINE,
       BOND_LINE,

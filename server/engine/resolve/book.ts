@@ -12,6 +12,7 @@ export const ONCE: ReadonlySet<string> = new Set([
   'perpend',
   'job',
   'firm',
+  'bill-to',
   'price',
   'travel',
   'record',
