@@ -2,6 +2,7 @@
 import { chmodSync, cpSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { makeBundle, root, shipped, suite } from './bundles.mjs';
+import { makeFonts } from './fonts.mjs';
 import { notices } from './notices.mjs';
 
 function report(bundle, metafile) {
@@ -22,6 +23,7 @@ async function main() {
   for (const bundle of shipped) metafiles.push(await make(bundle, dev));
   // The text is in the bundles too; the files are for an editor to open where a figure came from.
   cpSync(path.join(root, 'server/library'), path.join(root, 'dist/library'), { recursive: true });
+  await makeFonts(path.join(root, 'dist/fonts'));
   chmodSync(path.join(root, 'dist/perpend.cjs'), 0o755);
   writeFileSync(path.join(root, 'dist/THIRD-PARTY-NOTICES.txt'), notices(metafiles));
   await make(suite, true); // never ships, and its stacks are to be read

@@ -10,6 +10,8 @@ export const shipped = [
   { entry: 'client/extension.ts', out: 'dist/client.cjs', external: ['vscode'] },
   { entry: 'server/lsp/main.ts', out: 'dist/server.cjs' },
   { entry: 'server/cli/main.ts', out: 'dist/perpend.cjs', banner: '#!/usr/bin/env node' },
+  // What writes PDF and XLSX is heavier than all the rest, and read only where one is asked for. It needs no Node.
+  { entry: 'server/documents/paper/heavy.ts', out: 'dist/papers.cjs', platform: 'browser' },
 ];
 
 /** The suite that runs inside an editor; it stays out of the package. */
@@ -27,6 +29,26 @@ function assertEntry({ entry, out }) {
   throw new Error(`${out} cannot be built: its entry file ${entry} does not exist.`);
 }
 
+/** Our own sources ask for the heavy writers by their name; the other bundles find them in the one beside them. */
+const papersBeside = {
+  name: 'papers-beside',
+  setup({ onResolve }) {
+    onResolve({ filter: /\/documents\/paper\/heavy$/ }, () => ({
+      path: './papers.cjs',
+      external: true,
+    }));
+  },
+};
+
+/** fontkit unpacks fonts of the web (WOFF2) by it. Ours are none, and as it loads it unpacks a dictionary first. */
+const noBrotli = {
+  name: 'no-brotli',
+  setup({ onLoad, onResolve }) {
+    onResolve({ filter: /^brotli\// }, () => ({ path: 'brotli', namespace: 'none' }));
+    onLoad({ filter: /^brotli$/, namespace: 'none' }, () => ({ contents: 'export default null;' }));
+  },
+};
+
 /**
  * esbuild's options for one bundle. The editor we promise runs Node 20, older than the one that most
  * editors bring, and so does the command line: hence the target. Library files (`.perp`) become text.
@@ -41,8 +63,11 @@ function options(bundle, { dev, write }) {
     external: bundle.external ?? [],
     banner: bundle.banner ? { js: bundle.banner } : {},
     bundle: true,
-    platform: 'node',
+    platform: bundle.platform ?? 'node',
     format: 'cjs',
+    plugins: [papersBeside, noBrotli],
+    // pdfkit looks beside itself for a file of colours that papers do not use, as it loads.
+    define: { 'import.meta.url': '"https://none.invalid/"' },
     target: 'node20',
     loader: { '.perp': 'text' },
     minify: !dev,

@@ -2,6 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { root } from './bundles.mjs';
+import { fontPackages } from './fonts.mjs';
 
 const PACKAGE = /^(?:.*\/)?node_modules\/((?:@[^/]+\/)?[^/]+)\//;
 
@@ -11,14 +12,29 @@ function packageFolder(input) {
 }
 
 function licenceText(folder) {
-  const file = readdirSync(folder).find((name) => /^licen[cs]e(\.|$)/i.test(name));
+  const files = readdirSync(folder);
+  // A package of fonts has one licence for its code, which is not used, and one for the fonts.
+  const file =
+    files.find((name) => name === 'LICENSE_FONT') ??
+    files.find((name) => /^(licen[cs]e|copying)(-mit)?(\.|$)/i.test(name));
   return file && readFileSync(path.join(folder, file), 'utf8').trim();
+}
+
+/** Packages that say MIT in their description and bring no text of it. */
+const MIT_BY_DECLARATION = ['dfa', 'fontkit'];
+
+function declared({ name, license, author }) {
+  if (license !== 'MIT' || !MIT_BY_DECLARATION.includes(name)) return undefined;
+  const text = readFileSync(path.join(root, 'LICENSE'), 'utf8');
+  const [, terms] = text.split(/^Copyright .*$/m);
+  const holder = String(author.name ?? author).replace(/ *<.*/, '');
+  return `MIT License (as declared in its package.json)\n\nCopyright (c) ${holder}${terms.trimEnd()}`;
 }
 
 function entry(folder) {
   const absolute = path.join(root, folder);
   const about = JSON.parse(readFileSync(path.join(absolute, 'package.json'), 'utf8'));
-  const text = licenceText(absolute);
+  const text = licenceText(absolute) ?? declared(about);
   if (!text) throw new Error(`${about.name} ${about.version} is bundled, and has no licence file.`);
   const extra = path.join(absolute, 'thirdpartynotices.txt');
   const further = existsSync(extra) ? `\n\n${readFileSync(extra, 'utf8').trim()}` : '';
@@ -35,7 +51,7 @@ function entry(folder) {
  */
 export function notices(metafiles) {
   const inputs = metafiles.flatMap((metafile) => Object.keys(metafile.inputs));
-  const folders = new Set(inputs.map(packageFolder).filter(Boolean));
+  const folders = new Set([...inputs.map(packageFolder).filter(Boolean), ...fontPackages]);
   const entries = [...folders].map(entry).sort((a, b) => (a.name < b.name ? -1 : 1));
   const rule = `\n\n${'-'.repeat(78)}\n\n`;
   const head = 'Perpend contains parts of the packages below, each under its own licence.';

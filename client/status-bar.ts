@@ -74,7 +74,7 @@ function tooltip(totals: Totals): MarkdownString {
   text.appendMarkdown(
     ['| | |', '|:--|--:|', ...rows, `| **Price** | **${totals.price}** |`].join('\n'),
   );
-  if (totals.range) text.appendMarkdown(`\n\nIn eight of ten jobs alike: ${totals.range}`);
+  if (totals.range) text.appendMarkdown(`\n\n${totals.alike}: ${totals.range}`);
   text.appendMarkdown(`\n\n${totals.hours} of the gang`);
   if (totals.missing.length) text.appendMarkdown('\n\nNot complete:\n');
   for (const what of totals.missing) text.appendMarkdown('\n- ').appendText(what);

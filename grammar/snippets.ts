@@ -13,7 +13,9 @@ const MOST = 8;
 
 export function snippets(): Readonly<Record<string, Snippet>> {
   const inner = HEADINGS.flatMap((heading) =>
-    (heading.body ?? []).filter((kind) => kind.body).map((kind) => inside(heading, kind)),
+    (heading.body ?? [])
+      .filter((kind) => kind.body && !kind.inColumn)
+      .map((kind) => inside(heading, kind)),
   );
   const top = HEADINGS.filter((heading) => heading.body).map(
     (heading) => [heading.key, snippet(heading)] as const,

@@ -153,7 +153,7 @@ export function textmateGrammar(): Rule {
 /** What the editor does while typing. */
 export function languageConfiguration(): Rule {
   const blocks = oneOf(keys(HEADINGS.filter((kind) => kind.body)));
-  const inner = oneOf(keys(INNER.filter((kind) => kind.body)));
+  const inner = oneOf(keys(INNER.filter((kind) => kind.body && !kind.inColumn)));
   const onlyTop = keys(HEADINGS).filter((word) => !keys([...INNER, ...DEEPEST]).includes(word));
   const end = '(?![\\w-])';
   return {

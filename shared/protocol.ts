@@ -33,8 +33,10 @@ export interface WorkingParams extends FileParams {
 export interface Totals {
   /** What the client pays, tax included. */
   readonly price: string;
-  /** From what to what in eight of ten jobs alike, when the job holds ranges: "£1,380 to £1,520". */
+  /** From what to what, when the job holds ranges: "£1,380 to £1,520". */
   readonly range?: string;
+  /** In how many jobs alike: "In eight of ten jobs alike". */
+  readonly alike?: string;
   readonly hours: string;
   /** What is missing; empty when the price is complete. */
   readonly missing: readonly string[];

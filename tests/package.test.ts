@@ -79,6 +79,7 @@ const EXCEPTIONS: Readonly<Record<string, readonly string[]>> = {
   'dist/client.cjs': ['vscode-jsonrpc: net', 'vscode-languageclient: child_process'],
   'dist/server.cjs': ['vscode-jsonrpc: net', 'vscode-languageserver: child_process'],
   'dist/perpend.cjs': [],
+  'dist/papers.cjs': [],
 };
 
 function packageOf(input: string): string {

@@ -25,7 +25,11 @@ const walls: Readonly<Record<string, Wall>> = {
     packages: [],
     node: true,
   },
-  'server/documents': { folders: ['server/engine', 'shared'], packages: [], node: false },
+  'server/documents': {
+    folders: ['server/engine', 'shared'],
+    packages: ['fflate', 'pdfkit'],
+    node: false,
+  },
   client: { folders: ['shared'], packages: ['vscode', 'vscode-languageclient'], node: false },
 };
 

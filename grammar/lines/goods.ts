@@ -35,6 +35,14 @@ const PRICE = line(
   'price £0.92 each',
 );
 
+/** Whom it is bought from, as the buying list parts it. */
+const MERCHANT = line(
+  'merchant',
+  [text('merchant')],
+  'Whom it is bought from: the buying list has a part for each.',
+  'merchant "Harbour Builders’ Merchants"',
+);
+
 export const BRICK: LineKind = line(
   'brick',
   [newName(), optional(text('title'))],
@@ -70,6 +78,7 @@ export const BRICK: LineKind = line(
         { unless: 'not known' },
       ),
       PRICE,
+      MERCHANT,
       line('pack', [whole(number('pack'))], 'How many come in a pack.', 'pack 452'),
       ...LOOK,
       line('waste', [share('share')], 'Broken or turned away.', 'waste 5%', {
@@ -132,6 +141,7 @@ export const MATERIAL: LineKind = line(
         'Bulk density as it is batched.',
         'loose 1440 kg/m3',
       ),
+      MERCHANT,
       BULKING,
       DENSITY,
       MASS,

@@ -1,5 +1,6 @@
 /** Every kind of line there is. */
 import { CAUTION } from './caution';
+import { DECIDED } from './decided';
 import { BRICK, LABOUR, MATERIAL, MIX, OUTPUT, SERVING } from './goods';
 import { DEFAULTS, EDITION, JOB, USE } from './job';
 import { BOND, CURRENCIES, LIMIT, PIER_PLAN } from './library';
@@ -9,30 +10,32 @@ import { BILL_TO, FIRM } from './parties';
 import { COST, PRICE, TRAVEL } from './price';
 import { RECORD } from './record';
 import { inRanges, type LineKind } from './slots';
+import { TEMPLATE } from './template';
 import { TOLERANCE } from './tolerance';
 import { PIER, REPAIR, WALL } from './work';
 
-/** The headings that stand in the first column, in the order a file has them. */
-export const HEADINGS: readonly LineKind[] = [
+/** In the order a file has them. */
+const ALL: readonly LineKind[] = [
   EDITION,
+  TEMPLATE,
   JOB,
   USE,
   BILL_TO,
   FIRM,
-  inRanges(WALL),
-  inRanges(PIER),
-  inRanges(REPAIR),
-  inRanges(TRAVEL),
-  inRanges(COST),
+  WALL,
+  PIER,
+  REPAIR,
+  TRAVEL,
+  COST,
   PRICE,
   OPTION,
   RECORD,
-  inRanges(BRICK),
-  inRanges(MIX),
-  inRanges(MATERIAL),
-  inRanges(LABOUR),
-  inRanges(OUTPUT),
-  inRanges(SERVING),
+  BRICK,
+  MIX,
+  MATERIAL,
+  LABOUR,
+  OUTPUT,
+  SERVING,
   DEFAULTS,
   MEASURES,
   YIELD_MODEL,
@@ -45,6 +48,9 @@ export const HEADINGS: readonly LineKind[] = [
   CAUTION,
   CURRENCIES,
 ];
+
+/** The headings that stand in the first column, in the order a file has them. */
+export const HEADINGS: readonly LineKind[] = ALL.map((kind) => inRanges(kind, DECIDED[kind.key]));
 
 const HEADING_BY_KEY = new Map(HEADINGS.map((kind) => [kind.key, kind]));
 

@@ -1,5 +1,7 @@
 /** The job itself, the files it uses, and what holds unless a line says otherwise. */
+import { FIRM_DEFAULTS } from './firm-defaults';
 import { MORTAR_DEFAULTS } from './mortar/mix';
+import { PRACTICE_DEFAULTS } from './practice';
 import { REPAIR_DEFAULTS } from './repair-defaults';
 import {
   choice,
@@ -8,6 +10,7 @@ import {
   date,
   either,
   type LineKind,
+  limits,
   line,
   list,
   lit,
@@ -16,7 +19,6 @@ import {
   number,
   optional,
   quantity,
-  ranged,
   share,
   size,
   text,
@@ -58,12 +60,28 @@ export const USE: LineKind = line(
   { top: true, many: true },
 );
 
+/** A rate, a rate that the client owes the state himself, or none and why. */
+const RATE_OF_TAX = either(
+  [choice('how', 'none'), text('reason')],
+  [choice('how', 'reverse-charge'), quantity('rate', 'percent'), optional(text('name'))],
+  [quantity('rate', 'percent'), optional(text('name'))],
+);
+
 const TAX = line(
   'tax',
-  [quantity('rate', 'percent'), optional(text('name'))],
-  'Tax on the price, and what it is called on paper.',
+  [RATE_OF_TAX],
+  'Tax on the price, and what it is called on paper. `tax none "why"` charges none and says why on paper; with `tax reverse-charge 20%` the client owes the tax to the state, and the paper says how much.',
   'tax 20% "VAT"',
   { unless: 'the defaults’ tax' },
+);
+
+/** The same of one piece of work or one cost. */
+export const OWN_TAX = line(
+  'tax',
+  [RATE_OF_TAX],
+  'Tax on this part of the price, where it is not the job’s: another rate, `none "why"`, or `reverse-charge 20%`. The price before tax is shared out by cost; tax is worked out once for all that bears the same.',
+  'tax 5%',
+  { unless: 'the job’s tax' },
 );
 
 export const JOB: LineKind = line(
@@ -170,6 +188,12 @@ export const DEFAULTS: LineKind = line(
         'figures "£1,234.56"',
       ),
       line(
+        'language',
+        [choice('language', 'en-GB', 'en-US')],
+        'The language of papers, by its tag (BCP 47).',
+        'language en-GB',
+      ),
+      line(
         'currency',
         [word('currency', 'currency')],
         'The currency, by its ISO 4217 code.',
@@ -182,6 +206,25 @@ export const DEFAULTS: LineKind = line(
         'country GB',
       ),
       TAX,
+      line(
+        'reverse-charge',
+        [text('words')],
+        'What a paper says where the client owes the tax to the state: the words that the country’s law asks for.',
+        'reverse-charge "Reverse charge: customer to pay the VAT to HMRC"',
+      ),
+      line(
+        'deduction',
+        [
+          word('scheme', 'scheme'),
+          share('share'),
+          lit('of'),
+          choice('of', 'labour', 'price', 'total'),
+          text('title'),
+        ],
+        'What a client of the country may have to keep back from payment and pay as the firm’s tax. A job says `deducted` and its word.',
+        'deduction cis 20% of labour "CIS tax deducted"',
+        { many: true },
+      ),
       line('valid', [quantity('days', 'day')], 'How long a quote stands.', 'valid 30 days'),
       line(
         'payment',
@@ -214,19 +257,19 @@ export const DEFAULTS: LineKind = line(
       ),
       line(
         'joints-accepted',
-        [ranged('joints', 'length')],
+        [limits('joints', 'length')],
         'Joints that anyone would accept.',
         'joints-accepted 8..13 mm',
       ),
       line(
         'beds-accepted',
-        [ranged('joints', 'length')],
+        [limits('joints', 'length')],
         'Bed joints that anyone would accept.',
         'beds-accepted 8..13 mm',
       ),
       line(
         'cavities-accepted',
-        [ranged('cavity', 'length')],
+        [limits('cavity', 'length')],
         'Cavities between two skins that ties are made for.',
         'cavities-accepted 50..300 mm',
       ),
@@ -397,7 +440,7 @@ export const DEFAULTS: LineKind = line(
       ),
       line(
         'pier-widths',
-        [ranged('widths', 'bricks')],
+        [limits('widths', 'bricks')],
         'How wide piers are built, by half bricks: those that are offered where a coping does not fit on one.',
         'pier-widths 1..2.5 bricks',
       ),
@@ -433,7 +476,7 @@ export const DEFAULTS: LineKind = line(
       ),
       line(
         'arch-joints',
-        [ranged('joints', 'length')],
+        [limits('joints', 'length')],
         'Joints of a rough arch: at the soffit no less, at the back no more.',
         'arch-joints 5..20 mm',
       ),
@@ -497,6 +540,8 @@ export const DEFAULTS: LineKind = line(
         'lift 1500 mm',
       ),
       ...REPAIR_DEFAULTS,
+      ...PRACTICE_DEFAULTS,
+      ...FIRM_DEFAULTS,
     ],
   },
 );

@@ -36,6 +36,12 @@ export const FIRM: LineKind = line(
     body: [
       ...WHERE,
       line(
+        'logo',
+        [text('file')],
+        'The firm’s sign, at the head of its papers: a PNG or a JPEG of the same workspace, of 1 MiB at most.',
+        'logo "logo.png"',
+      ),
+      line(
         'account',
         [text('text')],
         'The account that invoices are paid to: an IBAN, or what the country’s banks use.',

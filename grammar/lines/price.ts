@@ -1,16 +1,19 @@
 /** Travel, other costs, and the price. */
 import { DRIVING } from './hours';
-import { NOTE, SOURCE } from './job';
+import { NOTE, OWN_TAX, SOURCE } from './job';
+import { IN_OPTION } from './option';
 import {
   choice,
   either,
   type LineKind,
   line,
   lit,
+  type MoneySlot,
   money,
   newName,
   number,
   optional,
+  type QuantitySlot,
   quantity,
   share,
   text,
@@ -74,43 +77,108 @@ export const COST: LineKind = line(
   ],
   'Anything else that is paid for: hire, a skip, a permit. `per day` multiplies by the days of the work. `at £45 per t of waste` is paid for what repairs take away; `at £240 per 3 m3 of waste` for whole loads of so much.',
   'cost skip "Skip hire" 1 at £240',
-  { top: true, many: true, body: [SOURCE, NOTE] },
+  { top: true, many: true, body: [SOURCE, NOTE, OWN_TAX, IN_OPTION] },
 );
+
+/** A percentage that may not be known exactly. */
+const SHARE: QuantitySlot = quantity('share', 'percent');
+
+const MARKED: readonly LineKind[] = [
+  line(
+    'contingency',
+    [SHARE, optional(text('title'))],
+    'For what cannot be foreseen: on cost. Overhead and profit are reckoned on both.',
+    'contingency 5% "What the old footings hold"',
+    { unless: 'none' },
+  ),
+  line(
+    'overhead',
+    [SHARE],
+    'What running the firm costs, on top of the cost of the job.',
+    'overhead 10%',
+    { unless: 'the defaults’ overhead' },
+  ),
+  line(
+    'profit',
+    [SHARE],
+    'A mark-up: on cost, contingency and overhead together. It is not a margin, which is of the price.',
+    'profit 20%',
+    { unless: 'the defaults’ profit' },
+  ),
+  line(
+    'margin',
+    [SHARE],
+    'Profit as a part of the price before tax, discounts and rounding: 20% of the price is 25% on cost. It stands in the place of `profit`.',
+    'margin 20%',
+    { unless: 'profit' },
+  ),
+  line(
+    'least',
+    [money('least')],
+    'No job is done for less before tax; discounts come off it.',
+    'least £180',
+    { unless: 'the defaults’ least' },
+  ),
+  line(
+    'round',
+    [money('to')],
+    'The price before tax and discounts is rounded to a multiple of this, half up.',
+    'round £5',
+    { unless: 'the defaults’ round' },
+  ),
+];
+
+const TAKEN_OFF: readonly LineKind[] = [
+  line(
+    'discount',
+    [
+      either(
+        [{ ...share('share'), range: 'may' } as QuantitySlot],
+        [{ ...money('amount'), range: 'may' } as MoneySlot],
+      ),
+      optional(text('title')),
+    ],
+    'Taken off the price before tax, and shown on paper.',
+    'discount 5% "For a second job"',
+    { many: true },
+  ),
+  line(
+    'agreed',
+    [money('price'), optional(lit('with'), choice('with', 'tax'))],
+    'The price is agreed: before tax, or `with tax`. It is worked backwards: what it leaves, what it earns an hour, and what it would have been.',
+    'agreed £1,400.00',
+  ),
+  line(
+    'deducted',
+    [
+      either(
+        [word('scheme', 'scheme')],
+        [share('share'), lit('of'), choice('of', 'labour', 'price', 'total'), text('title')],
+      ),
+    ],
+    'Kept back by the client as the firm’s tax: a scheme of the country by its word, or a share of `labour` (the price before tax, without what materials and other costs cost), of the `price` before tax, or of the `total`. It does not change the price.',
+    'deducted 20% of labour "Tax deducted at source"',
+    { many: true },
+  ),
+];
+
+const STAGED: readonly LineKind[] = [
+  line(
+    'stage',
+    [text('title'), either([share('share')], [money('amount')], [choice('rest', 'rest')])],
+    'A part of the price and when it is paid.',
+    'stage "Deposit" 25%',
+    { many: true },
+  ),
+  line(
+    'retention',
+    [share('share'), optional(lit('for'), quantity('days', 'day'))],
+    'Held back of each stage until so long after the work is done.',
+    'retention 5% for 180 days',
+  ),
+];
 
 export const PRICE: LineKind = line('price', [], 'From cost to price.', 'price', {
   top: true,
-  body: [
-    SOURCE,
-    line(
-      'overhead',
-      [{ ...quantity('share', 'percent'), range: 'may' }],
-      'What running the firm costs, on top of the cost of the job.',
-      'overhead 10%',
-      { unless: 'the defaults’ overhead' },
-    ),
-    line(
-      'profit',
-      [{ ...quantity('share', 'percent'), range: 'may' }],
-      'On cost and overhead together.',
-      'profit 20%',
-      { unless: 'the defaults’ profit' },
-    ),
-    line('least', [money('least')], 'No job is done for less.', 'least £180', {
-      unless: 'the defaults’ least',
-    }),
-    line(
-      'round',
-      [money('to')],
-      'The price before tax is rounded to a multiple of this, half up.',
-      'round £5',
-      { unless: 'the defaults’ round' },
-    ),
-    line(
-      'stage',
-      [text('title'), either([share('share')], [money('amount')], [choice('rest', 'rest')])],
-      'A part of the price and when it is paid.',
-      'stage "Deposit" 25%',
-      { many: true },
-    ),
-  ],
+  body: [SOURCE, ...MARKED, ...TAKEN_OFF, ...STAGED],
 });

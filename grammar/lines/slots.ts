@@ -3,6 +3,7 @@
  * reference; so a slot says everything about itself that any of them needs.
  */
 import type { Dimension } from '../../shared/units';
+import type { Why } from './decided';
 
 /** The kinds of named things a job or a library may hold. */
 export type NamedKind =
@@ -44,20 +45,25 @@ export interface QuantitySlot extends Keyed {
   readonly most?: number;
   /** How it may be written, where the dimension's own example would mislead. */
   readonly example?: string;
-  /** Never a range: what it chooses is not more or less, but another thing. */
-  readonly fixed?: boolean;
+  /** Never a range, and why: what it chooses is not more or less, but another thing. */
+  readonly fixed?: string;
+  /** A range of it is what is let pass, and no amount that is not known. */
+  readonly limits?: boolean;
 }
 
 /** A number and then any word: so many of a trade. The word is found under `key` + `Of`. */
 export interface CountedSlot extends Keyed {
   readonly slot: 'counted';
   readonly range?: 'may';
+  readonly fixed?: string;
   readonly of: NamedKind;
 }
 
-/** `a x b` or `a x b x c` with one unit at the end, or one for each. */
+/** `a x b` or `a x b x c` with one unit at the end, or one for each. `range` allows `a x b..c`. */
 export interface SizeSlot extends Keyed {
   readonly slot: 'size';
+  readonly range?: 'may';
+  readonly fixed?: string;
   readonly count: readonly number[];
   readonly dimensions: readonly Dimension[];
 }
@@ -66,6 +72,7 @@ export interface SizeSlot extends Keyed {
 export interface MoneySlot extends Keyed {
   readonly slot: 'money';
   readonly range?: 'may';
+  readonly fixed?: string;
 }
 
 /** One word of a list. */
@@ -134,6 +141,12 @@ export interface ListSlot extends Keyed {
   readonly by: ',' | '+' | '';
 }
 
+/** All that follows, from a word on: a line of something else, written out. */
+export interface RestSlot extends Keyed {
+  readonly slot: 'rest';
+  readonly what: string;
+}
+
 export type Slot =
   | QuantitySlot
   | CountedSlot
@@ -150,7 +163,8 @@ export type Slot =
   | LiteralSlot
   | OptionalSlot
   | EitherSlot
-  | ListSlot;
+  | ListSlot
+  | RestSlot;
 
 export const quantity = (key: string, ...dimensions: Dimension[]): QuantitySlot => ({
   slot: 'quantity',
@@ -163,18 +177,26 @@ export const ranged = (key: string, ...dimensions: Dimension[]): QuantitySlot =>
   dimensions,
   range: 'usual',
 });
+/** From what to what is let pass. */
+export const limits = (key: string, ...dimensions: Dimension[]): QuantitySlot => ({
+  ...ranged(key, ...dimensions),
+  limits: true,
+});
 /** A percentage of something, so no more than all of it. */
 export const share = (key: string): QuantitySlot => ({ ...quantity(key, 'percent'), most: 1 });
 /** A thickness of a wall: a brick has but a few of them. */
 export const thickness = (key: string): QuantitySlot => ({
   ...quantity(key, 'bricks'),
   example: '1/2 brick or 1 brick',
-  fixed: true,
+  fixed: 'a wall has one thickness, and another is another wall',
 });
 /** So many of something that no one makes or builds a part of. */
 export const whole = (slot: QuantitySlot): QuantitySlot => ({ ...slot, whole: true });
-/** One that is never a range. */
-export const fixed = (slot: QuantitySlot): QuantitySlot => ({ ...slot, fixed: true });
+/** One that is never a range, and why. */
+export const fixed = <S extends QuantitySlot | SizeSlot>(slot: S, why: string): S => ({
+  ...slot,
+  fixed: why,
+});
 /** A plain number, with no unit. */
 export const number = (key: string): QuantitySlot => ({
   slot: 'quantity',
@@ -199,6 +221,7 @@ export const name = (key: string, ...of: NamedKind[]): NameSlot => ({ slot: 'nam
 export const newName = (): NewNameSlot => ({ slot: 'new-name', key: 'name' });
 export const word = (key: string, what: string): WordSlot => ({ slot: 'word', key, what });
 export const text = (key: string): TextSlot => ({ slot: 'text', key });
+export const rest = (key: string, what: string): RestSlot => ({ slot: 'rest', key, what });
 export const date = (key: string): DateSlot => ({ slot: 'date', key });
 export const clock = (key: string): ClockSlot => ({ slot: 'clock', key });
 export const code = (key: string): CodeSlot => ({ slot: 'code', key });
@@ -230,6 +253,8 @@ export interface LineKind {
   readonly open?: boolean;
   /** A heading: the lines that may belong to it. */
   readonly body?: readonly LineKind[];
+  /** Its values stand in the column of the lines beside it, though lines may belong to it. */
+  readonly inColumn?: boolean;
   /** A heading in the first column. */
   readonly top?: boolean;
 }
@@ -243,26 +268,36 @@ export const line = (
 ): LineKind => ({ key, takes, means, example, ...more });
 
 /**
- * The same kind of line, its amounts and money taking ranges, and those of the lines that belong to it: for what a
- * job may not know exactly yet.
+ * The same kind of line, its amounts, money and sizes taking ranges, and those of the lines that belong to it: for what
+ * a job may not know exactly yet. `decided`: lines that take none, and why.
  */
-export function inRanges(kind: LineKind): LineKind {
-  return { ...kind, takes: kind.takes.map(rangedSlot), body: kind.body?.map(inRanges) };
+export function inRanges(kind: LineKind, decided: Why = {}): LineKind {
+  const why = typeof decided === 'string' ? decided : undefined;
+  const body = kind.body?.map((inner) => inRanges(inner, why ?? whyOf(decided, inner.key)));
+  return { ...kind, takes: kind.takes.map((slot) => rangedSlot(slot, why)), body };
 }
 
-function rangedSlot(slot: Slot): Slot {
+function whyOf(decided: Why, key: string): Why | undefined {
+  return typeof decided !== 'string' && Object.hasOwn(decided, key) ? decided[key] : undefined;
+}
+
+function rangedSlot(slot: Slot, why: string | undefined): Slot {
+  const all = (slots: readonly Slot[]) => slots.map((each) => rangedSlot(each, why));
   switch (slot.slot) {
     case 'quantity':
+      if (why && !slot.range) return { ...slot, fixed: slot.fixed ?? why };
       return slot.fixed ? slot : { ...slot, range: slot.range ?? 'may' };
     case 'money':
     case 'counted':
-      return { ...slot, range: 'may' };
+    case 'size':
+      if (why) return { ...slot, fixed: slot.fixed ?? why };
+      return slot.fixed ? slot : { ...slot, range: 'may' };
     case 'list':
-      return { ...slot, slots: slot.slots.map(rangedSlot) };
+      return { ...slot, slots: all(slot.slots) };
     case 'optional':
-      return { ...slot, slots: slot.slots.map(rangedSlot) };
+      return { ...slot, slots: all(slot.slots) };
     case 'either':
-      return { ...slot, of: slot.of.map((group) => group.map(rangedSlot)) };
+      return { ...slot, of: slot.of.map(all) };
     default:
       return slot;
   }

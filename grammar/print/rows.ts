@@ -69,7 +69,7 @@ class Laying {
     }
     const key = line.key!.text;
     const value = writtenAfter(kind, line, written);
-    const alone = heads || !value;
+    const alone = (heads && !kind.inColumn) || !value;
     const text = alone ? `${key}${value && ' '}${value}` : value;
     this.placed.push({ row: { ...row, key: alone ? undefined : key, text }, line, heads });
   }

@@ -59,6 +59,8 @@ export function describe(slot: Slot): string {
       return oneOf(slot.of.map((group) => group[0]!)).join(', or ');
     case 'list':
       return describe(slot.slots[0]!);
+    case 'rest':
+      return `${slot.what}, such as cap 400 x 400 mm`;
   }
 }
 
@@ -125,6 +127,8 @@ function patternOf(slot: Slot): string {
       return `(${slot.of.map((group) => group.map(patternOf).join(' ')).join(' | ')})`;
     case 'list':
       return `${slot.slots.map(patternOf).join(' ')} [${slot.by || ' '} …]`;
+    case 'rest':
+      return 'line';
     default:
       return slot.slot === 'text' ? '"text"' : slot.slot;
   }

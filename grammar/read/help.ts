@@ -28,11 +28,17 @@ export function help(line: LineSyntax, { at, expected }: Mismatch): Help {
 
 function unitless(item: Item, expected: readonly Slot[]): Help {
   const range = (item.kind === 'measure' || item.kind === 'money') && item.high;
-  if (range && expected.some((s) => COUNTS.has(s.slot)))
-    return { hint: ' No range is taken here, only one value.' };
+  const counts = expected.filter((s) => COUNTS.has(s.slot));
+  if (range && counts.length && !counts.some((s) => 'range' in s && s.range))
+    return { hint: onlyOne(counts) };
   const bare = item.kind === 'measure' && !item.unit;
   const unit = expected.some((s) => s.slot === 'quantity' && !s.bare);
   return bare && unit ? { hint: ' A number here needs its unit.' } : {};
+}
+
+function onlyOne(counts: readonly Slot[]): string {
+  const [why] = counts.flatMap((s) => ('fixed' in s && s.fixed) || []);
+  return ` No range is taken here, only one value${why ? `: ${why}` : ''}.`;
 }
 
 /** `stoped`; and `brick on edge` for `brick-on-edge`. */

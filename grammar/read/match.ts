@@ -175,6 +175,8 @@ class Matching {
         return item.kind === 'clock' ? this.clock(slot.key, item, at) : this.miss(at, slot);
       case 'code':
         return this.code(slot.key, item, at) ?? this.miss(at, slot);
+      case 'rest':
+        return item.kind === 'word' ? this.rest(slot.key, at) : this.miss(at, slot);
       default:
         return undefined;
     }
@@ -183,6 +185,12 @@ class Matching {
   private keep(key: string, item: Item & { text: string }, at: number): Step {
     const kind = item.kind === 'text' || item.kind === 'date' ? item.kind : 'word';
     return { next: at + 1, values: { [key]: { kind, span: item.span, text: item.text } } };
+  }
+
+  private rest(key: string, at: number): Step {
+    const items = this.items.slice(at);
+    const span = cover(items[0]!.span, items.at(-1)!.span);
+    return { next: this.items.length, values: { [key]: { kind: 'rest', span, items } } };
   }
 
   private date(key: string, item: DateItem, at: number): Step {
@@ -328,7 +336,8 @@ class Matching {
     for (;;) {
       const item = this.items[next];
       const open = this.isSign(next, '?');
-      if (!open && (item?.kind !== 'measure' || item.high)) return this.miss(next, slot);
+      if (!open && (item?.kind !== 'measure' || (item.high && !slot.range)))
+        return this.miss(next, slot);
       sides.push(item?.kind === 'measure' ? item : undefined);
       next += open && this.isUnit(slot, next + 1) ? 2 : 1;
       if (!this.isSign(next, 'x') || sides.length === Math.max(...slot.count)) break;
@@ -364,8 +373,11 @@ class Matching {
     for (const item of items) {
       const unit = this.take(unitFor(item.unit ?? last, slot.dimensions));
       const value = this.number(item.low, unit);
-      if (!unit || !value) break;
-      sides.push({ value, unit });
+      const high = item.high && this.number(item.high, unit);
+      const turned = value && high?.lt(value);
+      if (turned) this.faults.push(backwards(item.low, item.high!));
+      if (!unit || !value || turned || (item.high && !high)) break;
+      sides.push(high ? { value, unit, high, span: item.span } : { value, unit });
     }
     const span = cover(items[0]!.span, items.at(-1)!.span);
     if (sides.length < items.length)

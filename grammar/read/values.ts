@@ -3,7 +3,7 @@ import type { Exact } from '../../shared/exact';
 import type { Span } from '../../shared/span';
 import type { Unit } from '../../shared/units';
 import type { LineKind } from '../lines';
-import type { BlockSyntax, LineSyntax } from '../syntax';
+import type { BlockSyntax, Item, LineSyntax } from '../syntax';
 import type { Fault } from './fault';
 
 /** `low` and `high` are in the unit written; `high` only for a range. */
@@ -27,7 +27,15 @@ export interface SizeValue {
   readonly kind: 'size';
   readonly span: Span;
   /** In the order written, each with its unit. */
-  readonly sides: readonly { readonly value: Exact; readonly unit: Unit }[];
+  readonly sides: readonly SideValue[];
+}
+
+/** A side of a size; `high` and where it stands only of a range. */
+export interface SideValue {
+  readonly value: Exact;
+  readonly unit: Unit;
+  readonly high?: Exact;
+  readonly span?: Span;
 }
 
 export interface MoneyValue {
@@ -60,6 +68,13 @@ export interface ListValue {
   readonly of: readonly Values[];
 }
 
+/** A line of something else, as its words. */
+export interface RestValue {
+  readonly kind: 'rest';
+  readonly span: Span;
+  readonly items: readonly Item[];
+}
+
 export type Value =
   | QuantityValue
   | UnknownValue
@@ -67,7 +82,8 @@ export type Value =
   | MoneyValue
   | ClockValue
   | WordValue
-  | ListValue;
+  | ListValue
+  | RestValue;
 export type Values = Readonly<Record<string, Value | undefined>>;
 
 export interface ReadLine {

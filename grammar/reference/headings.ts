@@ -10,7 +10,7 @@ export function headings(): string {
 }
 
 function heading(kind: LineKind): string {
-  const inner = (kind.body ?? []).filter((line) => line.body);
+  const inner = (kind.body ?? []).filter((line) => line.body && !line.inColumn);
   const parts = [`### ${kind.key}`, ...about(kind), ...lines(kind)];
   for (const line of inner)
     parts.push(`#### ${line.key} in ${kind.key}`, ...about(line, kind), ...lines(line));
@@ -30,7 +30,7 @@ function later(kind: LineKind): string {
 }
 
 function lines(kind: LineKind): string[] {
-  const plain = (kind.body ?? []).filter((line) => !line.body);
+  const plain = (kind.body ?? []).filter((line) => !line.body || line.inColumn);
   if (!plain.length) return kind.body ? [] : ['No lines stand under it.'];
   return [plain.map((line) => item(kind, line)).join('\n')];
 }
@@ -38,8 +38,18 @@ function lines(kind: LineKind): string[] {
 function item(parent: LineKind, line: LineKind): string {
   const taken = line.takes.length ? ` Takes ${takes(line.takes)}.` : '';
   const many = line.many ? ' May stand more than once.' : '';
-  const rest = `${taken}${unless(parent, line)}${many}${later(line)}`.trim();
+  const rest = `${taken}${unless(parent, line)}${many}${later(line)}${below(line)}`.trim();
   return `- \`${line.example}\`: ${line.means}${rest && `\n  ${rest}`}`;
+}
+
+/** Lines under one that is no heading. */
+function below({ body = [] }: LineKind): string {
+  return body
+    .map(
+      (line) =>
+        ` Under it, so often as wanted: \`${line.example}\` (${takes(line.takes)}). ${line.means}`,
+    )
+    .join('');
 }
 
 /** Some lines of the defaults are those of a wall, whose default they are themselves. */

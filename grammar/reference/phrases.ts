@@ -65,6 +65,8 @@ function phrase(slot: Slot): string {
       return either(slot.of);
     case 'list':
       return `${takes(slot.slots)}; more of them ${slot.by ? `after \`${slot.by}\`` : 'may follow'}`;
+    case 'rest':
+      return slot.what;
   }
 }
 

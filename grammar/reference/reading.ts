@@ -69,9 +69,11 @@ const MORE_NUMBERS = `- **Fractions**: \`1/2 brick\`, \`7 5/8 in\`, \`7½ h\`.
 - **Sizes**: \`450 x 225 mm\`, \`215 x 102.5 x 65 mm\`. The last unit serves every side that has none; \`×\` and \`*\` are read
   as \`x\`.
 - **Three decimals of a metre**: \`4165 mm\`, since \`4.165 m\` could be 4165 m. The fix writes it.
-- **Ranges**: \`60..75%\`, \`3..4 m\`, \`£220..£260\`, the less first: for any amount or money of a wall, a pier, a repair, travel,
-  a cost, overhead and profit, and of the bricks, mixes, materials, labour and outputs they are reckoned by; a size takes none. A range stands for its middle, and the price
-  is said with a low and a high; \`perpend measure\` tells which range it most hangs on.
+- **Ranges**: \`60..75%\`, \`3..4 m\`, \`£220..£260\`, \`450 x 225..300 mm\`, the less first: for any amount, money or side of a size that
+  is measured, judged or guessed, of the job, of what it is reckoned by and of the defaults. What is decided or agreed takes
+  none, such as a tax rate, a limit or the thickness of a wall, and a finding says why. A range stands for its middle, and the
+  price is said with a low and a high, between which the defaults’ \`price-between\` of all jobs alike lie; \`perpend measure\`
+  tells which range it most hangs on.
 - **Not known yet**: \`?\` in place of a quantity, a size or money means “still to be measured”. A unit may follow it, and
   tells what it is: \`repoint ? m2\`, \`repoint ? m\`. What depends on it says that it is incomplete.
 - A number may have at most 30 digits. More bricks, metres or money than any job could have is taken for a slip and said.`;

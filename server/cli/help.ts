@@ -6,7 +6,8 @@ const HELP: Option = { name: '--help', about: 'show this' };
 
 const CODES = `Exit codes:
   0  nothing wrong was found (warnings and notes may have been)
-  1  a file, or a file it uses, has errors; format --check: a file would change
+  1  a file, or a file it uses, has errors; format --check: a file would change;
+     compare --check: anything that counts changed
   2  wrong use, a file that cannot be read or written, a fault of the program`;
 
 const FILES = `FILE is a job or another file in the notation; - stands for what is piped in.`;

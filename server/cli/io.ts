@@ -4,10 +4,12 @@ export interface Io {
   /** The folder that file names count from. */
   readonly cwd: string;
   readonly colour: boolean;
+  /** What is printed is read by a person, not by another program. */
+  readonly terminal?: boolean;
   /** Text for a reader: control characters that could move a terminal are taken out. */
   out(text: string): void;
   /** A document or data: passed on as it is. */
-  raw(text: string): void;
+  raw(content: string | Uint8Array): void;
   /** What is said beside the result. */
   err(text: string): void;
 }

@@ -23,8 +23,9 @@ function main(): void {
   const io: Io = {
     cwd: process.cwd(),
     colour,
+    terminal: stdout.isTTY === true,
     out: printer(stdout, colour),
-    raw: (text) => void stdout.write(text),
+    raw: (content) => void stdout.write(content),
     err: printer(stderr, false),
   };
   process.exitCode = run(process.argv.slice(2), io);

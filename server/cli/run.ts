@@ -1,16 +1,23 @@
 /** One run: the words of the command line in, an exit code out. */
 import { parseArgs } from './args';
+import { buying } from './commands/buying';
 import { check } from './commands/check';
 import type { Command } from './commands/command';
+import { compare } from './commands/compare';
 import { cuts } from './commands/cuts';
 import { day } from './commands/day';
 import { draw } from './commands/draw';
 import { formatCommand } from './commands/format';
+import { invoice } from './commands/invoice';
 import { matchCommand } from './commands/match';
 import { measure } from './commands/measure';
+import { nextCommand } from './commands/next';
 import { price } from './commands/price';
 import { quote } from './commands/quote';
+import { recordCommand } from './commands/record';
+import { resultCommand } from './commands/result';
 import { schemaCommand } from './commands/schema';
+import { site } from './commands/site';
 import { why } from './commands/why';
 import { CLEAN, FAILED, FileTrouble, WrongUse } from './exits';
 import { helpFor, helpForAll } from './help';
@@ -29,6 +36,13 @@ const COMMANDS: readonly Command[] = [
   day,
   draw,
   quote,
+  invoice,
+  buying,
+  site,
+  recordCommand,
+  resultCommand,
+  compare,
+  nextCommand,
   schemaCommand,
 ];
 

@@ -38,9 +38,28 @@ export class Session {
     const name = this.realName(file, shown);
     const text = readText(file === STDIN ? 0 : name, shown);
     this.given.set(name, shown);
-    const workspace = this.workspaceOf(path.dirname(name));
+    const workspace = this.workspaceOf(this.rootOf(name));
     workspace.opened(name, text);
     return { job: workspace.job(name)!, shown };
+  }
+
+  /** The job that a text makes in a file that is not there yet. @throws FileTrouble when its folder is not there */
+  draft(file: string, text: string): Opened {
+    const name = this.nameOfNew(file);
+    this.given.set(name, file);
+    const workspace = this.workspaceOf(this.rootOf(name));
+    workspace.opened(name, text);
+    return { job: workspace.job(name)!, shown: file };
+  }
+
+  /** Its real name, as far as it has one. @throws FileTrouble when its folder is not there */
+  nameOfNew(file: string): string {
+    const whole = path.resolve(this.cwd, file);
+    try {
+      return path.join(realpathSync(path.dirname(whole)), path.basename(whole));
+    } catch {
+      throw new FileTrouble(`${file} cannot be written: the folder is not there.`);
+    }
   }
 
   /** A file's name for a reader: as it was given, else as it is reached from the current folder. */
@@ -48,6 +67,16 @@ export class Session {
     const given = this.given.get(name);
     if (given !== undefined || !path.isAbsolute(name)) return given ?? name;
     return path.relative(this.cwd, name).replaceAll(path.sep, '/');
+  }
+
+  /** The folder of which a job in this file may use files. */
+  rootOf(name: string): string {
+    return this.root ?? workspaceAbove(path.dirname(name), this.realCwd());
+  }
+
+  /** A file that another names, with its links followed; nothing where it lies outside the workspace. */
+  used(from: string, to: string): string | undefined {
+    return confined(this.rootOf(from), from, to);
   }
 
   private realName(file: string, shown: string): string {
@@ -67,8 +96,7 @@ export class Session {
     }
   }
 
-  private workspaceOf(folder: string): Workspace {
-    const root = this.root ?? workspaceAbove(folder, this.realCwd());
+  private workspaceOf(root: string): Workspace {
     let known = this.workspaces.get(root);
     if (!known) {
       known = new Workspace(hostOf(root), LIBRARIES);
@@ -78,7 +106,8 @@ export class Session {
   }
 }
 
-function hostOf(root: string): Host {
+/** Files on disk, of one folder and no other. */
+export function hostOf(root: string): Host {
   return {
     resolve: (from, to) => confined(root, from, to),
     read: (name) => (isWithin(root, name) ? usedText(name) : undefined),

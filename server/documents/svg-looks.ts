@@ -53,6 +53,8 @@ export const LOOKS: Record<Ink, Look> = {
   band: { fill: 'none', line: '#4a2418', weight: 0.12, hatch: 'hatch-level' },
   projecting: { fill: 'none', line: '#111', weight: 0.5 },
   reused: { fill: 'none', line: '#4a2418', weight: 0.12, hatch: 'hatch-dots' },
+  'new-piece': { fill: 'none', line: '#0b5a2b', weight: 0.45, hatch: 'hatch-upright' },
+  'gone-piece': { fill: 'none', line: '#a01414', weight: 0.45, dash: '1 0.6' },
   dimension: { fill: 'none', line: '#222', weight: 0.15 },
   rod: { fill: 'none', line: '#222', weight: 0.2 },
 };
@@ -67,5 +69,6 @@ export const HATCHES: readonly string[] = [
   pattern('hatch-down', 0.9, ruled('M-0.2 -0.2L1.1 1.1')),
   pattern('hatch-cross', 0.8, ruled('M-0.2 -0.2L1 1M-0.2 1L1 -0.2')),
   pattern('hatch-level', 0.75, ruled('M0 0.4H0.75')),
+  pattern('hatch-upright', 0.75, ruled('M0.4 0V0.75')),
   pattern('hatch-dots', 1.2, '<circle cx="0.6" cy="0.6" r="0.14" fill="#333"/>'),
 ];

@@ -1,5 +1,6 @@
 import type { Drawing, Ink, Mark, Paper, Sheet } from '../engine/drawing';
 import { toSheet } from '../engine/drawing';
+import { type Drawn, runsOf, type TextMark } from './runs';
 import { FONT, HATCHES, LOOKS } from './svg-looks';
 
 /** Marks up to a thousandth of a mm: the same bytes for the same drawing on every machine. */
@@ -21,8 +22,6 @@ export function escapeXml(text: string): string {
 type BoxMark = Extract<Mark, { kind: 'box' }>;
 type ShapeMark = Extract<Mark, { kind: 'shape' }>;
 type LineMark = Extract<Mark, { kind: 'line' }>;
-type TextMark = Extract<Mark, { kind: 'text' }>;
-
 const boxPath = ({ x, y, width, height }: BoxMark) =>
   `M${n(x)} ${n(y)}h${n(width)}v${n(height)}h${n(-width)}z`;
 
@@ -30,8 +29,6 @@ const linePath = ({ x1, y1, x2, y2 }: LineMark) => `M${n(x1)} ${n(y1)}L${n(x2)} 
 
 const shapePath = ({ points }: ShapeMark) =>
   `M${points.map(({ x, y }) => `${n(x)} ${n(y)}`).join('L')}z`;
-
-type Drawn = BoxMark | ShapeMark | LineMark;
 
 function pathOf(mark: Drawn): string {
   if (mark.kind === 'box') return boxPath(mark);
@@ -59,42 +56,6 @@ function text(mark: TextMark): string {
     : '';
   const at = `x="${n(mark.x)}" y="${n(mark.y)}" font-size="${n(mark.size)}"`;
   return `<text ${at}${align}${bold}${back}${turn}>${escapeXml(mark.text)}</text>`;
-}
-
-/** Marks in their order, neighbours of one kind and ink together. */
-function body(marks: readonly Mark[]): string[] {
-  const lines: string[] = [];
-  for (let i = 0; i < marks.length; ) {
-    const mark = marks[i]!;
-    if (mark.kind === 'text') {
-      lines.push(text(mark));
-      i++;
-      continue;
-    }
-    const { kind, ink } = mark;
-    const row: Drawn[] = [];
-    for (let next = marks[i]; next?.kind === kind && next.ink === ink; next = marks[++i])
-      row.push(next);
-    lines.push(path(ink, row));
-  }
-  return lines;
-}
-
-/** Boxes first, then shapes, those of one ink together: bricks never overlap, so they look the same in any order. */
-function gathered(marks: readonly Mark[]): Mark[] {
-  const filled = new Map<string, Mark[]>();
-  const rest: Mark[] = [];
-  for (const mark of marks) {
-    if (mark.kind === 'line' || mark.kind === 'text') {
-      rest.push(mark);
-      continue;
-    }
-    const alike = `${mark.kind} ${mark.ink}`;
-    const known = filled.get(alike);
-    if (known) known.push(mark);
-    else filled.set(alike, [mark]);
-  }
-  return [...[...filled.values()].flat(), ...rest];
 }
 
 /** Between sheets that stand one under another, mm. */
@@ -135,7 +96,8 @@ export function sheetsToSvg(sheets: readonly Sheet[]): string {
 
 function page({ width, height, marks }: Sheet): string[] {
   const paper = `<rect width="${n(width)}" height="${n(height)}" fill="#fff"/>`;
-  return [paper, ...body(gathered(marks))];
+  const drawn = runsOf(marks).map((run) => (run.text ? text(run.text) : path(run.ink, run.marks)));
+  return [paper, ...drawn];
 }
 
 /** A drawing as SVG on A4 landscape, or `paper`; `tight` for a page that shows it at a width of its own. */

@@ -73,8 +73,17 @@ export function sheetsOf(work: Work, env: Env, view: View, wishes: SheetWishes):
     const drawing = drawingOf(work, env, { face: view, title });
     return drawing ? [toSheet(drawing, wishes.paper)] : [];
   }
-  const set = SETS[view](work, env, wishes);
+  const set = SETS[view](view === 'plan' ? asBuilt(work) : work, env, wishes);
   return set?.groups.length ? toSheets(set, wishes.paper) : [];
+}
+
+/** What a repair builds again has plans like any work. Its rod would begin anywhere up what stands, and it has none. */
+function asBuilt(work: Work): Work {
+  const { rebuilt } = work.facts;
+  if (!rebuilt) return work;
+  const { settingOut, pier } = rebuilt;
+  const title = `${work.title}: built again`;
+  return { ...work, title, facts: { ...work.facts, settingOut, pier } };
 }
 
 type SetOf = (work: Work, env: Env, wishes: SheetWishes) => DrawingSet | undefined;

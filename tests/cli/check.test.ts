@@ -70,14 +70,37 @@ describe('perpend check', () => {
     expect(out).toMatch(/\n {6}write: 3\.3 m -> 3\d{3}(\.5)? mm\n/);
   });
 
-  test('the gravest first, then as they stand in the file', () => {
+  test('the gravest first, cautions after other notes, then as they stand in the file', () => {
     const cwd = folderOf({ ...FILES, 'odd.perp': `${ODD}\nzzz\n` });
     const { out } = perpend(['check', 'odd.perp'], { cwd });
-    const found = [...out.matchAll(/^odd\.perp:(\d+):\d+ (error|warning|note|hint) /gm)];
-    const order = ['error', 'warning', 'note', 'hint'];
+    const lines = out.replace(/ note caution-/g, ' caution ');
+    const found = [...lines.matchAll(/^odd\.perp:(\d+):\d+ (error|warning|note|caution|hint) /gm)];
+    const order = ['error', 'warning', 'note', 'caution', 'hint'];
     const keys = found.map(([, line, word]) => order.indexOf(word!) * 10_000 + Number(line));
     expect(new Set(found.map(([, , word]) => word)).size).toBeGreaterThan(2);
     expect(keys).toEqual(keys.toSorted((a, b) => a - b));
+  });
+
+  test('says how many of a sort over each, with an empty line between, and between files', () => {
+    const cwd = folderOf({ ...FILES, 'odd.perp': ODD });
+    const groups = perpend(['check', 'odd.perp', 'wrong.perp'], { cwd }).out.split('\n\n');
+    const last = groups.pop()!;
+    const counted = groups.map((group) => {
+      const [head, ...lines] = group.split('\n');
+      const found = lines.filter((line) => /^\w+\.perp:/.test(line));
+      expect(head).toMatch(/^\d+ (error|warning|note|caution|hint)s?:$/);
+      expect(Number.parseInt(head!, 10)).toBe(found.length);
+      return [found[0]!.split(':')[0], Number.parseInt(head!, 10)] as const;
+    });
+    const files = counted.map(([file]) => file);
+    expect([...new Set(files)]).toEqual(['odd.perp', 'wrong.perp']);
+    expect(files).toEqual(files.toSorted());
+    expect(last).toMatch(/^[^\n]* in 2 files\n$/);
+    const all = [...last.matchAll(/\d+(?= (error|warning|note|caution|hint))/g)].map(([n]) =>
+      Number(n),
+    );
+    const sum = (of: readonly number[]) => of.reduce((a, b) => a + b, 0);
+    expect(sum(all)).toBe(sum(counted.map(([, n]) => n)));
   });
 
   test('lists what to be careful of on site, each once, with where, why, what to do and whom to ask', () => {

@@ -21,7 +21,9 @@ Commands:
   cuts FILE [BLOCK]   list what is cut, course by course, and from which bricks
   day FILE            put the work into days, and each task at its time
   draw FILE [BLOCK]   draw a wall or a pier, every brick, as SVG or DXF
-  quote FILE          write the quote for the client, as a page of HTML
+  quote FILE          write the quote for the client, as HTML, PDF or Markdown
+  record FILE WHAT    write what has happened into a job: sent, worked, paid
+  result FILE         show what became of a job: cost, margin, hours, owed
   schema              print the JSON Schema of what --json prints
 
 Options of perpend itself:
@@ -37,7 +39,8 @@ else the file's own folder. Links are followed, and may not lead out of it.
 
 Exit codes:
   0  nothing wrong was found (warnings and notes may have been)
-  1  a file, or a file it uses, has errors; format --check: a file would change
+  1  a file, or a file it uses, has errors; format --check: a file would change;
+     compare --check: anything that counts changed
   2  wrong use, a file that cannot be read or written, a fault of the program
 
 Colour is used at a terminal only, and not where NO_COLOR is set. Nothing is
@@ -53,7 +56,8 @@ else the file's own folder. Links are followed, and may not lead out of it.`;
 
 const CODES = `Exit codes:
   0  nothing wrong was found (warnings and notes may have been)
-  1  a file, or a file it uses, has errors; format --check: a file would change
+  1  a file, or a file it uses, has errors; format --check: a file would change;
+     compare --check: anything that counts changed
   2  wrong use, a file that cannot be read or written, a fault of the program
 `;
 
@@ -67,6 +71,7 @@ These are the firm's own figures, costs and profit among them. For the client
 there is perpend quote.
 
 Options:
+  --with OPTIONS      with these options of the job taken, commas between them
   --json              print JSON (see: perpend schema)
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,
@@ -75,8 +80,9 @@ Options:
 Usage: perpend check [OPTIONS] FILE...
 
 Each finding stands on one line, file:line:column first, and under it the ways
-out of it, each with what to write. Errors come first, then warnings, notes and
-hints. Nothing is changed.
+out of it, each with what to write. Errors come first, then warnings, notes,
+cautions for the site and hints, each in the order of the file; the last line
+counts them. Nothing is changed.
 
 Options:
   --json              print JSON (see: perpend schema)
@@ -88,10 +94,12 @@ Usage: perpend why [OPTIONS] FILE [FIGURE]
 
 A working is a tree: a figure, the sum that made it, and below it each part with
 the line of the job, the firm's file or the library that says it. A part that
-has been shown before is not shown again: (above).
+has been shown before is not shown again: (above). Steps that change nothing are
+left out; --json has every one.
 
 Options:
   --depth N           show so many levels of it; all of them without
+  --json              print JSON (see: perpend schema)
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,
   format: `perpend format: print a file in one layout, or put files in it
@@ -112,9 +120,10 @@ Usage: perpend match [OPTIONS] FILE [BLOCK]
 
 BLOCK is the name of a repair; without it, all that buy a brick are listed. Its
 match and candidates lines say which bricks; they are ranked by the match-order
-of the defaults. Differences are length, width and height. A bed joint keeps the
-gauge; drift is what courses come to at the usual bed. Costs are those of this
-repair’s own shortfall, before overhead, profit and tax.
+of the defaults. Columns: by how much a brick’s length, width and height differ
+from what stands; the bed joint that keeps the gauge; drift, by which its courses
+come out too high or too low at its usual joint; what the bricks that this repair
+is short of cost, before overhead, profit and tax.
 
 Options:
   --json              print JSON (see: perpend schema)
@@ -127,7 +136,8 @@ Usage: perpend measure [OPTIONS] FILE
 First the lines with ? in them, and what waits for each. Then the ranges,
 each with its share of the spread of the price, the biggest first: measure that
 before you price. The spread is what 256 samples come to, the same every time,
-each range taken evenly from end to end; eight of ten lie between low and high.
+each range taken evenly from end to end; low and high are where the defaults’
+price-between has them.
 
 Options:
   --json              print JSON (see: perpend schema)
@@ -150,7 +160,7 @@ Options:
 
 Usage: perpend cuts [OPTIONS] FILE [BLOCK]
 
-BLOCK is the name of a wall or a pier; without it, all of them are listed.
+BLOCK is the name of a wall, a pier or a repair; without it, all are listed.
 Pieces are nested into as few bricks as may be, with what the saw takes; bats at
 hand are used first. Courses count from 1, places from the left end.
 
@@ -174,17 +184,79 @@ Options:
   --out PATH          write to this file, or each sheet into this folder
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,
-  quote: `perpend quote: write the quote for the client, as a page of HTML
+  quote: `perpend quote: write the quote for the client, as HTML, PDF or Markdown
 
 Usage: perpend quote [OPTIONS] FILE
 
-One page that needs no other file, to print or to send. It holds what will be
+One file that needs no other, to print or to send. It holds what will be
 done, the price and the terms; no costs, no rates and no profit. While the price
 is not complete, or the file or one it uses has errors, it says at its top that
 it is not a quote, and names no amount.
 
 Options:
+  --as FORM           html, pdf or md; without it, as the file ends, else html
   --out PATH          write to this file; without it, print
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  record: `perpend record: write what has happened into a job: sent, worked, paid
+
+Usage: perpend record [OPTIONS] FILE WHAT
+
+WHAT is a line of the record as it would be written, without its date:
+
+  perpend record job.perp sent
+  perpend record job.perp accepted caps
+  perpend record job.perp worked 2 people 7.5 h facework 410 bricks
+  perpend record job.perp spent £212.40 "sand and cement" for materials
+  perpend record job.perp invoiced £362.50 as 26-041-1 "Deposit"
+  perpend record job.perp paid £362.50
+
+sent and accepted take the price that the job comes to and keep what it is made
+of, so that what has moved can be told later. The line is put in at the end of
+the record; nothing else of the file changes. It is written whole or not at all.
+
+Options:
+  --date DATE         the day it happened, 2026-03-02; without it, today
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  result: `perpend result: show what became of a job: cost, margin, hours, owed
+
+Usage: perpend result [OPTIONS] FILE
+
+From what the record says was worked and spent, beside what was reckoned for the
+job as it was accepted. Hours are of one person; each costs what one of the gang
+does on average. What is not recorded stands as it was reckoned.
+
+Options:
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  compare: `perpend compare: tell what changed between two revisions of a job
+
+Usage: perpend compare [OPTIONS] OLD NEW
+
+OLD and NEW are files; or give JOB alone with --since or --sent. Told are pieces
+of work, facts, quantities, money, cautions, findings and faces that look other
+than before. Comments, layout and how a length is written are no change. Files
+that a job uses are taken from the same revision; libraries that ship are those
+of this version. It exits with 0 whatever changed, and whatever is wrong in the
+files; with --check it exits with 1 when anything that counts changed.
+
+git diff shows the same where .gitattributes holds *.perp diff=perpend, after:
+  git config diff.perpend.command "perpend compare --driver --"
+It is given the seven words that git gives to such a command, or nine for a
+file that was renamed. Files that a job uses are then those of the work tree.
+
+Options:
+  --since REVISION    with JOB as it stood in this revision of git
+  --sent              with what was sent last, as the record says
+  --drawing           draw the faces that changed, as SVG or DXF
+  --block NAME        draw only this piece of work
+  --out PATH          write the drawing or the JSON to this file
+  --check             exit with 1 when anything that counts changed
+  --driver            be the diff of git: see above
+  --json              print JSON (see: perpend schema)
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,
   schema: `perpend schema: print the JSON Schema of what --json prints

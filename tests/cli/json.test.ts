@@ -57,6 +57,15 @@ interface Priced {
   readonly used: readonly { readonly file: string; readonly errors: number }[];
 }
 
+interface Charged {
+  readonly figures: readonly { readonly id: string; readonly value: string }[];
+  readonly taxes: readonly {
+    readonly category: string;
+    readonly base: { readonly value: string };
+  }[];
+  readonly roundings: readonly { readonly of: string }[];
+}
+
 function json(args: readonly string[], cwd: string) {
   const ran = perpend(args, { cwd });
   const document = JSON.parse(ran.out) as { files: Priced[]; unread: { file: string }[] };
@@ -68,6 +77,29 @@ describe('price --json', () => {
   test.each(Object.keys(FILES))('%s is valid against the schema', (file) => {
     const { document } = json(['price', '--json', file], folderOf(FILES));
     expect(document.files.map((each) => each.file)).toEqual([file]);
+  });
+
+  test('of every step of a price is valid, and its rows of tax add up to the price before tax', () => {
+    const more =
+      'cost permit "Permit" 1 at £77.77\n  tax none "Paid for the client"\ncost crane "Crane" 1 at £310\n  tax reverse-charge 20%\nprice\n  discount 2% "Second job"\n  stage "All" rest\n  retention 5% for 180 days\n  deducted cis\n';
+    const cwd = folderOf({ ...FILES, 'more.perp': `${FILES['job.perp']}${more}` });
+    const [job] = json(['price', '--json', 'more.perp'], cwd).document
+      .files as unknown as Charged[];
+    const pence = (text: string) => Math.round(Number(text) * 100);
+    const net = job!.figures.find((f) => f.id === 'job.net')!.value;
+    expect(job!.taxes.reduce((sum, tax) => sum + pence(tax.base.value), 0)).toBe(pence(net));
+    expect(job!.taxes.map((tax) => tax.category).sort()).toEqual(['AE', 'E', 'S']);
+    expect(job!.roundings.map((r) => r.of)).toEqual(
+      expect.arrayContaining([
+        'price',
+        'discounts',
+        'tax',
+        'parts',
+        'stages',
+        'retention',
+        'deductions',
+      ]),
+    );
   });
 
   test('gives every figure, exact, with a working that is whole', () => {

@@ -59,6 +59,9 @@ describe('perpend match', () => {
     expect(text).toMatch(/\n {2}1 tall +\+1, \+0\.5, \+1 mm +10\.5 mm +−4\.5 mm +£124\.00\n/);
     expect(text).toMatch(/\n {2}2 inch \* +\+14, \+6, \+2 mm +9\.5 mm +4\.5 mm +£[\d.]+\n/);
     expect(text).toContain('Ranked by gauge, size, price.');
+    const [over] = text.split(/\n +differs by/);
+    for (const column of ['Differs by', 'Bed joint', 'Drift', 'Cost', '* is'])
+      expect(over!.replace(/\n */g, ' ')).toContain(column);
     expect(text).toContain(
       'Before Inch stock: alike in gauge; its size is within T2 of what stands,',
     );

@@ -29,6 +29,16 @@ describe('perpend measure', () => {
     );
   });
 
+  test('lists what no line says and a caution hangs on', () => {
+    const { out } = measure(
+      'wall north\n  stands held\n  length 2 m\n  height 4 courses\n  footing 450 x 225 mm\n' +
+        '\nrepair r\n  brick standard\n  repoint 1 m2 raked 20 mm\n',
+    );
+    expect(out).toMatch(/^To find out on site\n {2}what +of +where +said by a line like/);
+    expect(out).toContain('stands-in lime');
+    expect(out).toMatch(/how far the boundary is +north +\S+:15 +boundary 0\.4 m/);
+  });
+
   test('says when there is nothing to measure', () => {
     expect(measure('cost skip "Skip" 1 at £100\n').out).toContain(
       'nothing is left to measure, and nothing is a range.',
@@ -37,7 +47,7 @@ describe('perpend measure', () => {
 
   test('as JSON that keeps its promise', () => {
     const { out } = measure(
-      'wall north\n  stands held\n  length ?\n  height 4 courses\n\ncost hire "Hire" 1 at £200..£260\n',
+      'wall south\n  length 2 m\n  height 4 courses\n  footing 450 x 225 mm\n\nwall north\n  stands held\n  length ?\n  height 4 courses\n\ncost hire "Hire" 1 at £200..£260\n',
       '--json',
     );
     const document = JSON.parse(out);
@@ -46,8 +56,11 @@ describe('perpend measure', () => {
     );
     expect(valid(document), JSON.stringify(valid.errors)).toBe(true);
     expect(document.unmeasured).toHaveLength(1);
-    expect(document.unmeasured[0]).toMatchObject({ text: 'length ?', place: { line: 13 } });
+    expect(document.unmeasured[0]).toMatchObject({ text: 'length ?', place: { line: 18 } });
     expect(document.unmeasured[0].waiting).toContain('job.price');
+    expect(document.findOut).toMatchObject([
+      { what: 'how far the boundary is', line: 'boundary 0.4 m', works: ['south'] },
+    ]);
     expect(document.ranges).toHaveLength(1);
     expect(document.ranges[0].share).toBeGreaterThan(0.99);
     expect(document.range.low.value < document.range.high.value).toBe(true);

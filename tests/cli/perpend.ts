@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll } from 'vitest';
 import { makeBundle, shipped } from '../../.scripts/bundles.mjs';
+import { makeFonts } from '../../.scripts/fonts.mjs';
 import { root } from '../tree';
 
 export interface Ran {
@@ -49,6 +50,16 @@ export function useCommandLine(): void {
   afterAll(() => {
     for (const folder of folders) rmSync(folder, { recursive: true, force: true });
   });
+}
+
+/** What writes PDF and XLSX, and the fonts, beside the command line: for tests that ask for them. */
+export function usePapers(): void {
+  beforeAll(async () => {
+    const bundle = shipped.find((each) => each.out === 'dist/papers.cjs')!;
+    const folder = path.dirname(bundled);
+    await makeBundle({ ...bundle, out: path.join(folder, 'papers.cjs') }, { dev: true });
+    await makeFonts(path.join(folder, 'fonts'));
+  }, 60_000);
 }
 
 /** The bundle's own file. */

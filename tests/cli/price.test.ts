@@ -24,7 +24,17 @@ function sumOf(lines: readonly string[], report: string): number {
   return lines.reduce((sum, line) => sum + pence(report, line.trim().split(/ {2}/)[0]!), 0);
 }
 
-function addsUp(report: string): void {
+/** Parts of the price that are no piece of work: costs taxed by themselves. */
+function permitOf(report: string): number {
+  const own = report.split('\n').filter((row) => /^ {2}(No VAT|VAT .* owed)/.test(row));
+  return own.reduce((sum, row) => {
+    const [, base] = / of £([\d,.]+)/.exec(row)!;
+    return sum + Math.round(Number(base!.replaceAll(',', '')) * 100);
+  }, 0);
+}
+
+/** @param beside pence of the price before tax that no piece of work bears */
+function addsUp(report: string, beside = 0): void {
   const bought = rows(report, 'To buy').filter((row) => /£/.test(row) && !/Materials/.test(row));
   expect(bought.length).toBeGreaterThan(2);
   expect(sumOf(bought, report)).toBe(pence(report, 'Materials'));
@@ -40,7 +50,7 @@ function addsUp(report: string): void {
   const stages = rows(report, 'Paid in stages');
   expect(sumOf(stages, report)).toBe(pence(report, 'Price  '));
   const parts = report.split('\n').filter((line) => /^ {2}Part of the price/.test(line));
-  expect(parts.reduce((sum, line) => sum + pence(line, 'Part'), 0)).toBe(
+  expect(parts.reduce((sum, line) => sum + pence(line, 'Part'), 0) + beside).toBe(
     pence(report, 'Price before tax'),
   );
 }
@@ -91,6 +101,56 @@ describe('perpend price', () => {
 
   test('adds up in the example', () => {
     addsUp(perpend(['price', 'examples/garden-wall/job.perp']).out);
+  });
+
+  // Every step that a price can have, and rows of tax of each kind.
+  const steps = (more = '') => `
+cost permit "Permit" 1 at £77.77
+  tax none "Paid for the client"
+
+cost crane "Crane" 1 at £310
+  tax reverse-charge 20%
+
+price
+  contingency 3.3% "Old footings"
+  overhead 9%
+  margin 17%
+  discount 2.5% "Second job"
+  discount £11.11
+  stage "Deposit" 25%
+  stage "Done" rest
+  retention 5% for 180 days
+  deducted cis
+${more}`;
+
+  test('adds up: contingency, a margin, discounts, several rates, retention', () => {
+    const cwd = folderOf({ 'firm.perp': FIRM, 'job.perp': `${JOB}${steps()}` });
+    const { out } = perpend(['price', 'job.perp'], { cwd });
+    addsUp(out, permitOf(out));
+    for (const row of ['Contingency 3.3%', 'Profit, by its margin', 'Second job, 2.5%', 'No VAT'])
+      expect(out).toContain(`  ${row}`);
+    expect(out).toMatch(/VAT 20%, owed by the client +£0\.00 +of £[\d,.]+: £/);
+    expect(out).toMatch(/^ {2}Held back for 180 days +£/m);
+    expect(out).toMatch(
+      /^ {2}CIS tax deducted +£[\d,.]+ +20% of £[\d,.]+ kept back$/m,
+    );
+  });
+
+  test('of a price that is agreed, adds up, and says what it leaves and would have been', () => {
+    const cwd = folderOf({
+      'firm.perp': FIRM,
+      'job.perp': `${JOB}${steps('  agreed £4,000.00 with tax\n')}`,
+    });
+    const { out } = perpend(['price', 'job.perp'], { cwd });
+    addsUp(out, permitOf(out));
+    expect(pence(out, 'Price  ')).toBe(400_000);
+    expect(rows(out, 'What it leaves').map((row) => row.trim().split(/ {2}/)[0])).toEqual([
+      'Profit',
+      'Earned for each hour paid',
+      'Worked out, before tax',
+      'CIS tax deducted',
+    ]);
+    expect(rows(out, 'Price').join('\n')).not.toContain('Second job');
   });
 
   test('a reader of amounts that adds wrongly is caught', () => {

@@ -1,5 +1,7 @@
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { run } from '../../server/cli/run';
+import { readJson } from '../tree';
 import { FILES } from './jobs';
 import { folderOf, perpend, useCommandLine } from './perpend';
 
@@ -43,6 +45,34 @@ describe('perpend why', () => {
     expect(facts.filter((line) => !line.endsWith('(above)'))).toHaveLength(1);
     const places = out.match(/^ +firm\.perp:\d+:\d+ {2}size .*$/gm)!;
     expect(places).toHaveLength(3); // length, width and height, each once
+  });
+
+  test('a length in another unit has its line under it, and rounding that changes nothing is no step', () => {
+    const text = `perpend 1\n\nuse uk\n\nrepair r\n  mix general\n  thick 1 brick\n  bond english\n  rebuild 1.35 m x 9 courses\n`;
+    const { out } = perpend(['why', '-', 'r.down'], { input: text });
+    const lines = out.replaceAll('\u00a0', ' ').split('\n');
+    const at = lines.findIndex((line) => line.includes('length rebuilt: 1,350 mm = 1.35 m'));
+    expect(lines[at + 1]).toMatch(/^ +standard input:9:11 {2}rebuild 1\.35 m x 9 courses$|:9:11 /);
+    expect(out.match(/length rebuilt/g)).toHaveLength(1);
+    expect(out).not.toMatch(/9.courses, down to whole ones/);
+    // Of one kind of brick down the sum is that kind.
+    expect(out.match(/108.bricks/g)).toHaveLength(1);
+  });
+
+  test('--json has every step, the figure asked for or all of them', () => {
+    const folder = cwd();
+    const one = JSON.parse(perpend(['why', 'job.perp', 'job.cost', '--json'], { cwd: folder }).out);
+    expect(one).toMatchObject({ format: 'perpend-why', version: 1, file: 'job.perp' });
+    expect(one.figures.map((f: { id: string }) => f.id)).toEqual(['job.cost']);
+    expect(one.steps[one.figures[0].working]).toMatchObject({ text: one.figures[0].text });
+    expect(one.figures[0].working).toBe(one.steps.length - 1);
+    const all = JSON.parse(perpend(['why', 'job.perp', '--json'], { cwd: folder }).out);
+    const price = JSON.parse(perpend(['price', 'job.perp', '--json'], { cwd: folder }).out);
+    expect(all.figures).toEqual(price.files[0].figures);
+    expect(all.steps).toEqual(price.files[0].steps);
+    const schema = readJson('shared/json-schema/perpend-1.schema.json') as object;
+    const fits = new Ajv2020({ strict: false }).compile(schema);
+    expect([fits(one), fits(all)]).toEqual([true, true]);
   });
 
   test('names several pieces as several', () => {

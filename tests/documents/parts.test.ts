@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { escaped } from '../../server/documents/html';
-import { daysLater, inWords } from '../../server/documents/quote/dates';
+import { daysLater, wordsFor } from '../../server/documents/words';
 
 describe('days of the calendar', () => {
   // Counted by hand on a wall calendar; 2028 and 2000 are leap years, 2100 is none.
@@ -21,10 +21,14 @@ describe('days of the calendar', () => {
   });
 
   test('are written out, and what is no date stays', () => {
-    expect(inWords('2026-03-02')).toBe('2 March 2026');
-    expect(inWords('2026-12-31')).toBe('31 December 2026');
-    expect(inWords('spring')).toBe('spring');
-    expect(inWords('2026-13-01')).toBe('2026-13-01');
+    const { date } = wordsFor('en-GB');
+    expect(date('2026-03-02')).toBe('2 March 2026');
+    expect(date('2026-12-31')).toBe('31 December 2026');
+    expect(date('spring')).toBe('spring');
+    expect(date('2026-13-01')).toBe('2026-13-01');
+    // The month first in America: The Chicago Manual of Style, 6.38, from memory.
+    expect(wordsFor('en-US').date('2026-03-02')).toBe('March 2, 2026');
+    expect(wordsFor('tlh').date('2026-03-02')).toBe('2 March 2026');
   });
 });
 

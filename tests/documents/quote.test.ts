@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { quotePage, quoteView } from '../../server/documents/quote';
+import { letterheadOf } from '../../server/documents/letterhead';
+import { htmlOf, type Paper } from '../../server/documents/paper';
+import { quotePaper, quoteView } from '../../server/documents/quote';
+import { wordsFor } from '../../server/documents/words';
 import { allFigures } from '../../server/engine/views/job-view';
 import { showTerm } from '../../server/engine/views/show';
 import { FIRM, HALF, JOB, WRONG } from '../cli/jobs';
@@ -27,7 +30,13 @@ labour
 `;
 
 function page(job: string, firm = FIRM): string {
-  return quotePage(quoteView(jobOf(job, { 'firm.perp': firm })), '9.8.7');
+  return htmlOf(paperOf(job, firm));
+}
+
+function paperOf(text: string, firm = FIRM): Paper {
+  const job = jobOf(text, { 'firm.perp': firm });
+  const view = quoteView(job);
+  return quotePaper(view, letterheadOf(job, wordsFor(view.lang).quote, undefined), '9.8.7');
 }
 
 /** All that the page says, in its drawings too, as a reader or a search would find it. */
@@ -72,7 +81,7 @@ describe('a quote', () => {
   });
 
   test('gives price, tax by its name and rate, total, stages, and how they are rounded', () => {
-    const amounts = [...words.matchAll(/<th scope="row">([^<]*)<\/th><td>£([\d,]+\.\d\d)<\/td>/g)];
+    const amounts = [...words.matchAll(/<th scope="row">([^<]*)<\/th><td class="number">£([\d,]+\.\d\d)<\/td>/g)];
     const by = new Map(
       amounts.map(([, label, text]) => [label, Number(text!.replaceAll(/[,.]/g, ''))]),
     );
@@ -342,7 +351,7 @@ describe('what is not a quote', () => {
     expect(html).not.toMatch(/<h1>Quote/);
     const main = html.slice(html.indexOf('<main>'));
     expect(main).toMatch(
-      /^<main>\s*<p class="draft" role="alert"><strong>NOT A QUOTE\.<\/strong> /,
+      /^<main>\s*<p class="warning" role="alert"><strong>NOT A QUOTE\.<\/strong> /,
     );
     expect(html).toContain(why);
     expect(html.slice(0, html.indexOf('<footer>'))).not.toContain('£');
@@ -400,11 +409,11 @@ describe('the page', () => {
 
   test('has a language, a heading to each column and row, and no cell without one', () => {
     const html = page(JOB);
-    expect(html).toContain('<html lang="en">');
+    expect(html).toContain('<html lang="en-GB">');
     for (const [table] of html.matchAll(/<table>[\s\S]*?<\/table>/g)) {
       expect(table).toMatch(/<th scope="col">/);
-      for (const [row] of table.matchAll(/<tr>(?:(?!<\/tr>)[\s\S])*<td>[\s\S]*?<\/tr>/g))
-        expect(row).toMatch(/^<tr><th scope="row">/);
+      for (const [row] of table.matchAll(/<tr[^>]*>(?:(?!<\/tr>)[\s\S])*<td[^>]*>[\s\S]*?<\/tr>/g))
+        expect(row).toMatch(/^<tr[^>]*><th scope="row">/);
     }
     expect(html.match(/<h1/g)).toHaveLength(1);
   });

@@ -64,6 +64,20 @@ describe('a plinth round a ring of walls', () => {
     }
   });
 
+  // 4490 + 2 x 112.5.
+  test('is dimensioned from end to end, under the wall', () => {
+    const { job, work } = ring(PLINTH);
+    const below = (name: string) =>
+      drawingOf(work(name), job.env)!.chains.filter(({ side }) => side === 'below');
+    expect(below('a').map(({ stops }) => stops)).toEqual([
+      [0, 4490],
+      [-112.5, 4602.5],
+    ]);
+    const without = ring('').job;
+    const plain = drawingOf(without.works[0]!, without.env)!.chains;
+    expect(plain.filter(({ side }) => side === 'below')).toHaveLength(1);
+  });
+
   test('shows the bricks that it is counted from: what is no end of another wall’s', () => {
     const { bricks, work } = ring(PLINTH);
     const shown = ['a', 'b', 'c', 'd'].flatMap(bricks).filter((b) => b.y < 225);

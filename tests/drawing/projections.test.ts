@@ -70,6 +70,20 @@ test.each([
   },
 );
 
+// 4450 mm are no half bricks: a cut stands in the middle of every course, where the name would.
+test('the name of a corbel stands beside the size of a cut, not over it', () => {
+  for (const courses of [1, 2, 3]) {
+    const text = `perpend 1\nuse "firm.perp"\nwall w\n  brick red\n  stands held\n  length 4450 mm\n  height 12 courses\n  fit run-1 cut 100 mm at middle\n  corbel ${courses} courses project 20 mm each\n`;
+    const job = jobOf(text, { 'firm.perp': FIRM });
+    const { labels } = drawingOf(job.works[0]!, job.env)!;
+    const name = labels.find((label) => label.text === 'corbel')!;
+    const sizes = labels.filter((l) => l.cut !== undefined && Math.abs(l.y - name.y) < 37);
+    expect(sizes).toHaveLength(1);
+    expect(Math.abs(sizes[0]!.x - 2225)).toBeLessThan(225);
+    expect(Math.abs(sizes[0]!.x - name.x)).toBeGreaterThan(225);
+  }
+});
+
 describe('a plinth on plan', () => {
   const plans = (line: string, course = 1) => {
     const text = `perpend 1\nuse "firm.perp"\nwall w\n  brick red\n  stands held\n  thick 1 brick\n  bond english\n  length 4490 mm\n  height 12 courses\n  plinth 3 courses project ${line}\n`;

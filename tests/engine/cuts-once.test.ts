@@ -1,7 +1,7 @@
 /** What the cut list tells is what is bought: each brick that is cut once, with the courses it lies in. */
 import { describe, expect, test } from 'vitest';
 import type { Work } from '../../server/engine/brickwork/needs';
-import { piecesAt } from '../../server/engine/setting-out';
+import { piecesAt, placeCourse } from '../../server/engine/setting-out';
 import type { Term } from '../../server/engine/working/term';
 import { exampleJob, JOBS } from './examples';
 import { jobOf } from './world';
@@ -43,7 +43,7 @@ describe('the cut list', () => {
   });
 
   test.each([...JOBS])('%s: its parts are all the bricks bought of which some are cut', (name) => {
-    // A repair has no list: its halves are had of what came down.
+    // What a repair buys is what is counted less what came down: below.
     for (const work of exampleJob(name).works.filter(({ kind }) => kind !== 'repair')) {
       const parts = partsOf(work);
       expect(new Set(parts.map((p) => p.needed)).size).toBe(parts.length);
@@ -126,5 +126,92 @@ describe('the cut list of a plinth and a backing', () => {
     expect(off).toEqual([]);
     // Eighteen courses of brick are six of block (three of 75 mm are 225).
     expect(Math.max(...part.places.map(({ to }) => to))).toBeLessThanOrEqual(6);
+  });
+});
+
+/** What is drawn, listed and counted of what a repair builds again is the same, piece for piece. */
+describe('what a repair builds again', () => {
+  type Pieces = Readonly<Record<string, number>>;
+  const counted = (all: readonly (readonly [string, number])[]): Pieces => {
+    const found: Record<string, number> = {};
+    for (const [piece, count] of all) found[piece] = (found[piece] ?? 0) + count;
+    return found;
+  };
+  const OF_FACE = { stretcher: 'whole', header: 'whole' } as const;
+
+  /** Every piece on the plans of its courses, one by one. */
+  const drawn = ({ facts: { rebuilt } }: Work): Pieces => {
+    const { settingOut, pier } = rebuilt!;
+    const high = settingOut?.spec.courses ?? pier!.plan.courses;
+    const course = (i: number) =>
+      settingOut ? placeCourse(settingOut, i) : pier!.placed![i % pier!.placed!.length]!.pieces;
+    const all = Array.from({ length: high }, (_, i) => course(i)).flat();
+    return counted(all.map(({ piece }) => [OF_FACE[piece as 'header'] ?? piece, 1]));
+  };
+  /** Those of the cut list, by their places. */
+  const listed = (work: Work): Pieces =>
+    counted(partsOf(work).flatMap((p) => p.places.map((place) => [place.piece, piecesAt(place)])));
+  /** Those in the working of the bricks that are counted, as a reader sees it. */
+  const told = (work: Work): Pieces => {
+    const lines = countOf(work.figures.find(({ key }) => key === 'down')!.term)!.detail!();
+    const NAMES = {
+      whole: 'whole brick',
+      half: 'half bat',
+      'three-quarter': 'three-quarter bat',
+      closer: 'queen closer',
+    };
+    return counted(
+      Object.entries(NAMES).flatMap(([piece, name]) => {
+        const line = lines.find((l) => new RegExp(`^[\\d,]+ ${name}s?$`).test(l));
+        const count = Number((line ?? '0').replace(/[^\d]/g, ''));
+        return count ? [[piece, count] as const] : [];
+      }),
+    );
+  };
+  const countOf = (term: Term): Term | undefined =>
+    term.op === 'count' && /^Bricks to build again/.test(term.label)
+      ? term
+      : term.args.map(countOf).find((t) => t !== undefined);
+  const same = (work: Work) => {
+    const { whole, ...cut } = drawn(work);
+    expect(listed(work)).toEqual(cut);
+    expect(told(work)).toEqual({ ...(whole ? { whole } : {}), ...cut });
+  };
+  const repair = (lines: string) =>
+    jobOf(`perpend 1\nuse uk\nrepair r\n  mix general\n${lines}`).works[0]!;
+
+  const BONDS = ['stretcher', 'header', 'english', 'flemish', 'monk', 'english-garden-wall'];
+  const THICK = ['1/2 brick', '1 brick', '1.5 bricks', '2 bricks'];
+  const CASES = BONDS.flatMap((bond) => THICK.map((thick) => ({ bond, thick })));
+  test.each(CASES)('of a wall in $bond bond, $thick thick', ({ bond, thick }) => {
+    for (const size of ['1.35 m x 8', '1.1 m x 9', '0.5 m x 5']) {
+      const work = repair(`  bond ${bond}\n  thick ${thick}\n  rebuild ${size} courses\n`);
+      if (work.facts.rebuilt) same(work);
+      // Only what no such bond can be laid as is not built again.
+      else expect(work.figures[0]!.term.gaps).not.toEqual([]);
+    }
+  });
+
+  // No more than half a brick of every course, through the wall, is put to its credit or debit at its toothed ends.
+  test.each(CASES)('comes to its length in $bond bond, $thick thick', ({ bond, thick }) => {
+    const work = repair(`  bond ${bond}\n  thick ${thick}\n  rebuild 1.35 m x 9 courses\n`);
+    const down = work.figures[0]!.term;
+    if (down.gaps.length) return;
+    const through = Number.parseFloat(thick === '1/2 brick' ? '0.5' : thick);
+    expect(Math.abs(down.value.toNumber() - 12 * 9 * through)).toBeLessThanOrEqual(9 * through);
+  });
+
+  test.each([
+    ['1.5 x 1.5 bricks', 14],
+    ['2 x 2 bricks', 9],
+    ['1.5 x 2 bricks', 7],
+  ])('of a pier %s', (size, courses) => {
+    same(repair(`  size ${size}\n  rebuild ${courses} courses\n`));
+  });
+
+  test.each(JOBS.filter((name) => /repair|knocked/.test(name)))('%s', (name) => {
+    const some = exampleJob(name).works.filter(({ facts }) => facts.rebuilt);
+    expect(some.length).toBeGreaterThan(0);
+    for (const work of some) same(work);
   });
 });

@@ -61,6 +61,7 @@ const RULES: Readonly<Record<Exclude<Op, 'fact' | 'count'>, Rule>> = {
   quotient: ([a, b]) => (b!.isZero() ? ZERO : a!.dividedBy(b!)),
   share: ([percent, of]) => percent!.times(of!).dividedBy(100),
   raised: ([of, percent]) => of!.plus(percent!.times(of!).dividedBy(100)),
+  whole: ([of, percent]) => (percent!.gt(0) ? of!.dividedBy(percent!.dividedBy(100)) : ZERO),
   up: ([of, step = new Decimal(1)]) =>
     step.isZero() ? of! : of!.dividedBy(step).toDecimalPlaces(9).ceil().times(step),
   nearest: ([of, step]) => (step!.isZero() ? of! : halfAway(of!.dividedBy(step!)).times(step!)),

@@ -65,6 +65,10 @@ describe('the price of forty bricks', () => {
       ['net', '180'],
       ['tax', '36'],
       ['price', '216'],
+      // No profit is asked: what is left for the 8 hours is the wage.
+      ['leaves', '0'],
+      ['leaves-share', '0'],
+      ['earns', '20'],
     ]);
   });
 

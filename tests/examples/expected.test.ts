@@ -7,6 +7,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { archedGate } from './by-hand/arched-gate';
+import { withLeft } from './by-hand/arithmetic';
 import { deMauer } from './by-hand/de-mauer';
 import { enclosure } from './by-hand/enclosure';
 import { gardenWall } from './by-hand/garden-wall';
@@ -47,7 +48,7 @@ const WITHIN = 1e-6;
 
 describe.each(Object.keys(EXAMPLES))('%s', (name) => {
   const figures = figuresOf(jobOnDisk(`examples/${name}/job.perp`));
-  const byHand = EXAMPLES[name]!();
+  const byHand = withLeft(EXAMPLES[name]!());
   const table = expected(name);
 
   test('the table has every figure of the job, and no other', () => {

@@ -145,6 +145,7 @@ describe('head-clash', () => {
         `    lintel  100 x 65 mm slab
     ^^^^^^^^^^^^^^^^^^^^^^^^ head-clash: reaches into the pier side
   pier side
+       ^^^^ pier-unbonded
     at      window left
     size    1 x 1 bricks
     height  7 courses

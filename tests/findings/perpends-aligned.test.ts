@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
-import { FIRM, silent, tells } from './tells';
+import { FIRM, findingsIn, silent, tells } from './tells';
 
 const wall = (width: number, bond = 'english', from = '1.7 m', length = '6.1 m', fit = '') =>
   `perpend 1\nuse "firm.perp"\nwall w\n  brick red\n  stands held\n  bond ${bond}\n  thick 1 brick\n  length ${length}\n  height 20 courses\n${fit}  opening a\n    from left ${from}\n    width ${width} mm\n    sill 5 courses\n    height 9 courses\n`;
@@ -71,5 +71,37 @@ ${bearing}    lintel 100 x 65 mm slab
     );
     tells(marked, { ways: ['Bear 145 mm'] });
     silent(lintel('    bearing 145 mm\n'), 'perpends-aligned');
+  });
+
+  test('is told of the back of a thick wall where the front laps, once and as such', () => {
+    // 605 - 180 - 5 and 605 + 895 + 180 + 5 = 1685 mm are the joints at the ends of the lintel; the front has no perpend near them.
+    const text = (thick: string) => `perpend 1
+use "firm.perp"
+wall w
+  brick red
+  bond english
+  thick ${thick}
+  stands held
+  length 2472 mm
+  height 12 courses
+  opening a
+    from left 605 mm
+    width 895 mm
+    sill 3 courses
+    height 5 courses
+    lintel 100 x 65 mm slab
+    bearing 180 mm
+`;
+    const told = (thick: string) =>
+      findingsIn(text(thick)).filter(
+        (f) => f.code === 'perpends-aligned' && f.message.startsWith('In the back'),
+      );
+    const [found, ...others] = told('1.5 bricks');
+    expect(others).toEqual([]);
+    expect(found!.severity).toBe('information');
+    expect(found!.message).toMatch(
+      /^In the back perpends stand over one another, where .*: between courses 8 and 9, 1685 mm from the left end/,
+    );
+    expect(told('1 brick')).toEqual([]);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobOfWall } from '../harness/walls';
-import { findingsIn, silent, tells } from './tells';
+import { afterWay, BONDED_IN, findingsIn, silent, tells } from './tells';
 
 const wall = (lines: string) =>
   jobOfWall(
@@ -42,7 +42,8 @@ describe('pier-homeless', () => {
 
 describe('place-taken', () => {
   test('is told of two piers in one place', () => {
-    const [found] = tells(`
+    const [found] = tells(
+      `
       perpend 1
       use "firm.perp"
       wall north
@@ -52,12 +53,16 @@ describe('place-taken', () => {
         length  1790 mm
         height  8 courses
         pier p
+             ^ pier-unbonded
           at    left
           size  1 x 1 bricks
         pier q
+             ^ pier-unbonded
           at    left
           size  1 x 1 bricks
-    `);
+    `,
+      { ways: [...BONDED_IN, ...BONDED_IN] },
+    );
     expect(found!.severity).toBe('error');
   });
 
@@ -119,9 +124,28 @@ describe('cap-overhang', () => {
           cap     500 x 500 mm slab
                   ^^^^^^^^^^^^ cap-overhang: reaches 30 mm over the faces; 45 mm with a drip keeps water off them (BRE
       `,
-      { ways: ['A cap of 530 x 530 mm'] },
+      { ways: ['A cap of 530 x 530 mm instead of slab'] },
     );
     expect(found!.severity).toBe('information');
+  });
+
+  // What is bought is then what the line says: a cap of 500 mm at its price would not be one of 530.
+  test('a cap that the files sell comes first, and the price is of that one', () => {
+    const sold = (name: string, size: string, price: number) =>
+      `material ${name}\n  size ${size}\n  price £${price} each\n`;
+    const goods = `${sold('cap-500', '500 x 500 mm', 40)}${sold('cap-550', '550 x 550 x 75 mm', 55)}${sold('slab-900', '900 x 900 mm', 90)}`;
+    const text = `perpend 1\nuse "firm.perp"\n${goods}pier gate\n  brick red\n  size 2 x 2 bricks\n  height 12 courses\n  cap 500 x 500 mm cap-500\n`;
+    const [cap] = findingsIn(text).filter((f) => f.code === 'cap-overhang');
+    expect(cap!.ways.map((w) => w.title)).toEqual([
+      'A cap of 550 x 550 x 75 mm cap-550',
+      'A cap of 530 x 530 mm instead of cap-500',
+    ]);
+    const after = cap!.ways.map((way) => afterWay(text, way.edits));
+    expect(after[0]).toContain('  cap 550 x 550 x 75 mm cap-550\n');
+    expect(after[1]).toContain('  cap 530 x 530 mm\n');
+    const bought = (job: string) => findingsIn(job).map((f) => f.code);
+    expect(bought(after[0]!)).not.toContain('incomplete');
+    for (const each of after) silent(each, 'cap-overhang');
   });
 
   test('says when it does not cover the pier at all', () => {

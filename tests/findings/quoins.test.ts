@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
 import { JOB, wallText } from '../harness/walls';
-import { afterWay, FIRM, findingsIn, silent, tells } from './tells';
+import { afterWay, BONDED_IN, FIRM, findingsIn, silent, tells } from './tells';
 
 /** A half-brick wall that nothing else is to be told of. */
 const wall = (name: string, more: string, length = '2240 mm') => wallText({ name, length }, more);
@@ -193,6 +193,7 @@ describe('quoin-taken', () => {
           right   quoin east
           ^^^^^^^^^^^^^^^^^^ quoin-taken: The pier corner stands where this wall would make its corner with east
           pier corner
+               ^^^^^^ pier-unbonded
             at    right
             size  1 x 1 bricks
         wall east
@@ -202,7 +203,7 @@ describe('quoin-taken', () => {
           height  8 courses
           left    quoin north
       `,
-      { ways: ['east ends against it: left butted'] },
+      { ways: ['east ends against it: left butted', ...BONDED_IN] },
     );
   });
 

@@ -102,3 +102,9 @@ function runOf(finding: Finding): string | undefined {
 export function silent(text: string, code: string, files: Files = {}): void {
   expect(findingsIn(text, files).filter((each) => each.code === code)).toEqual([]);
 }
+
+/** Ways out of a pier that its wall only butts against: what is told of any such pier beside what a text is about. */
+export const BONDED_IN: readonly string[] = [
+  'Bond it into the wall, standing out at the back',
+  'Bond it into the wall, standing out at the front',
+];

@@ -53,8 +53,21 @@ describe('coping-overhang', () => {
                           ^^^^^^^^^^^^^^^^^ coping-overhang: reaches 23.8 mm over each face of a wall 102.5 mm thick; 45 mm with a drip keeps water off it (BRE
       `,
       // 102.5 + 2 x 45 = 192.5, to the next 5 mm.
-      { ways: ['Lengths of 490 x 195 x 60 mm'] },
+      { ways: ['Lengths of 490 x 195 x 60 mm instead of slab'] },
     );
+  });
+
+  test('names what the files sell that is wide enough', () => {
+    const sold = (name: string, size: string) =>
+      `material ${name}\n  size ${size}\n  price £30 each\n`;
+    const goods = sold('once-weathered', '600 x 200 x 60 mm') + sold('sill', '900 x 140 mm');
+    const [found] = findingsIn(
+      wall('  coping precast 490 x 150 x 60 mm slab\n').replace('wall ', `${goods}wall `),
+    ).filter((f) => f.code === 'coping-overhang');
+    expect(found!.ways.map((w) => w.title)).toEqual([
+      'Lengths of 600 x 200 x 60 mm once-weathered',
+      'Lengths of 490 x 195 x 60 mm instead of slab',
+    ]);
   });
 
   test('says when it does not cover the wall; is silent where it reaches far enough', () => {
@@ -77,7 +90,7 @@ describe('coping-overhang over all of a wall', () => {
     expect(found!.message).toContain('does not cover a wall 277.5 mm thick over all');
     expect(found!.severity).toBe('warning');
     // 277.5 + 2 x 45 = 367.5, to the next 5 mm.
-    expect(found!.ways.map((w) => w.title)).toEqual(['Lengths of 490 x 370 mm']);
+    expect(found!.ways.map((w) => w.title)).toEqual(['Lengths of 490 x 370 mm instead of slab']);
     const text = wall(`${two}  coping precast 490 x 150 mm slab\n`, '12 courses');
     silent(afterWay(text, found!.ways[0]!.edits), 'coping-overhang');
     expect(about(`${two}  coping precast 490 x 365 mm slab\n`)).toHaveLength(1);
@@ -101,7 +114,7 @@ describe('coping-overhang over all of a wall', () => {
       'reaches 15 mm over each face of a wall 275 mm thick over all',
     );
     // 275 + 90 = 365.
-    expect(found!.ways.map((w) => w.title)).toEqual(['Lengths of 490 x 365 mm']);
+    expect(found!.ways.map((w) => w.title)).toEqual(['Lengths of 490 x 365 mm instead of slab']);
     expect(about(`${out}  coping precast 490 x 365 mm slab\n`)).toEqual([]);
   });
 });

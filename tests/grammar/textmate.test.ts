@@ -265,7 +265,8 @@ function keyScope(line: LineSyntax): string {
   const inner = HEADINGS.flatMap((heading) => heading.body ?? []);
   // A word that also stands for a plain line, such as the thickness of a wall, is coloured as one.
   const alike = inner.filter((kind) => kind.key === key);
-  const heads = line.indent === 0 || (alike.length > 0 && alike.every((kind) => kind.body));
+  const heads =
+    line.indent === 0 || (alike.length > 0 && alike.every((kind) => kind.body && !kind.inColumn));
   if (heads) return 'keyword.control.heading';
   const known = inner.flatMap((kind) => [kind, ...(kind.body ?? [])]);
   const open = !known.some((kind) => kind.key === key && !kind.open);

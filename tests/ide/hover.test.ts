@@ -88,11 +88,6 @@ describe('a line’s word under the pointer', () => {
     );
   });
 
-  test('says what is not computed yet', () => {
-    const text = told(`${HEAD}rec$0ord\n  sent 2026-03-02 £1,450.00\n`);
-    expect(text).toContain('Not computed yet: the record');
-  });
-
   test('leads from a default to no other default', () => {
     expect(told('perpend 1\nuse uk\ndefaults\n  li$0ft 1500 mm')).not.toContain('Left out');
   });

@@ -5,7 +5,7 @@ import '../harness/seed';
 import { panelsOf, setOut } from '../../server/engine/setting-out';
 import { LIMITS, overAll, wall } from './fixtures';
 
-const UK = { width: 10, module: 225, joint: 10, endJoint: 0 } as const;
+const UK = { width: 10, module: 225, joint: 10, endJoint: 0, least: 4 } as const;
 
 describe('panelsOf', () => {
   test('parts no wall that is short enough, and none into lengths that nobody builds', () => {

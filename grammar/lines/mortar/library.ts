@@ -82,6 +82,7 @@ export const MORTAR_CLASS: LineKind = line(
           list('parts', ',', choice('of', 'cement', 'lime', 'masonry-cement', 'sand'), {
             ...number('parts'),
             range: 'usual',
+            limits: true,
           }),
         ],
         'A mix that reaches it, by parts from and to.',

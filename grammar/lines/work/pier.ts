@@ -1,8 +1,10 @@
 /** Piers in a wall, and piers that stand alone. */
-import { BRICK_LINE, GAUGE_LINE, JOINT_LINE, MIX_LINE, NOTE } from '../job';
+import { BRICK_LINE, GAUGE_LINE, JOINT_LINE, MIX_LINE, NOTE, OWN_TAX } from '../job';
+import { IN_OPTION } from '../option';
 import {
   choice,
   either,
+  fixed,
   type LineKind,
   line,
   name,
@@ -20,7 +22,12 @@ import { CAP, DPC, FIT, HEIGHT, PIER_COPING } from './tops';
 
 export const PIER_SIZE = line(
   'size',
-  [size('size', [2], 'bricks', 'length')],
+  [
+    fixed(
+      size('size', [2], 'bricks', 'length'),
+      'a pier has one size, and another is another pier',
+    ),
+  ],
   'Size on plan: along the wall, then across it.',
   'size 1.5 x 1.5 bricks',
 );
@@ -105,7 +112,9 @@ export const PIER: LineKind = line(
       ...SITE,
       BATS,
       FIT,
+      OWN_TAX,
       NOTE,
+      IN_OPTION,
     ],
   },
 );

@@ -94,10 +94,13 @@ export const CORBEL = line(
   { unless: 'none' },
 );
 
+/** What is laid in another mix than the work’s own. */
+const IN_MIX = optional(lit('mix'), name('mix', 'mix'));
+
 export const DPC = line(
   'dpc',
-  [name('brick', 'brick'), quantity('courses', 'courses')],
-  'The lowest courses in another brick, which keeps damp out.',
+  [name('brick', 'brick'), quantity('courses', 'courses'), IN_MIX],
+  'The lowest courses in another brick, which keeps damp out; with `mix`, laid in a mortar of their own.',
   'dpc engineering 2 courses',
   { unless: 'none' },
 );
@@ -122,8 +125,9 @@ export const COPING = line(
       ],
       [choice('kind', 'none')],
     ),
+    IN_MIX,
   ],
-  'What covers the top: bricks on edge or on end, and which; precast lengths (how long and how wide, and how high if it is known), with mortar joints, bought by the piece; or courses of creasing tiles, half lapped, and bricks on edge on them.',
+  'What covers the top: bricks on edge or on end, and which; precast lengths (how long and how wide, and how high if it is known), with mortar joints, bought by the piece; or courses of creasing tiles, half lapped, and bricks on edge on them. With `mix`, laid in a mortar of its own.',
   'coping brick-on-edge',
   { unless: 'none' },
 );
@@ -131,8 +135,8 @@ export const COPING = line(
 /** A pier is covered by bricks or by a cap. */
 export const PIER_COPING = line(
   'coping',
-  [either(ON_EDGE, [choice('kind', 'none')])],
-  'Bricks on edge or on end that cover the pier, and which. What covers it in one piece is a `cap`.',
+  [either(ON_EDGE, [choice('kind', 'none')]), IN_MIX],
+  'Bricks on edge or on end that cover the pier, and which; with `mix`, laid in a mortar of their own. What covers it in one piece is a `cap`.',
   'coping brick-on-edge',
   { unless: 'none' },
 );

@@ -7,8 +7,10 @@ import {
   JOINT_LINE,
   MIX_LINE,
   NOTE,
+  OWN_TAX,
   THICK_LINE,
 } from '../job';
+import { IN_OPTION } from '../option';
 import { choice, type LineKind, line, newName, optional, quantity, text } from '../slots';
 import { BACKING } from './backing';
 import { BATS } from './bats';
@@ -63,7 +65,9 @@ export const WALL: LineKind = line(
       ...SITE,
       BATS,
       FIT,
+      OWN_TAX,
       NOTE,
+      IN_OPTION,
       OPENING,
       WALL_PIER,
     ],

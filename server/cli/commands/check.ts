@@ -1,10 +1,10 @@
 /** perpend check: what is wrong, what is doubtful and what to be careful of. */
 import type { Job } from '../../engine/workspace/job';
 import type { Given } from '../args';
-import type { Io } from '../io';
+import { type Io, paint } from '../io';
 import { checkDocument } from '../json/documents';
 import type { Session } from '../session';
-import { findingLines, inOrder, tally, usedLines } from '../show/findings';
+import { findingLines, sorted, tally, usedLines } from '../show/findings';
 import {
   type Batch,
   type Command,
@@ -22,8 +22,9 @@ export const check: Command = {
   about: 'list what is wrong, doubtful or to be careful of',
   more: [
     'Each finding stands on one line, file:line:column first, and under it the ways',
-    'out of it, each with what to write. Errors come first, then warnings, notes and',
-    'hints. Nothing is changed.',
+    'out of it, each with what to write. Errors come first, then warnings, notes,',
+    'cautions for the site and hints, each in the order of the file; the last line',
+    'counts them. Nothing is changed.',
   ],
   options: [JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
@@ -31,19 +32,24 @@ export const check: Command = {
     const batch = openAll(filesOf(given, 'check'), session, io);
     if (given.has(JSON_OPTION.name)) io.raw(checkDocument(batch, session));
     else {
-      for (const { job } of batch.opened) io.out(lines(job, session, io));
-      io.out(summary(batch));
+      const files = batch.opened.map(({ job }) => lines(job, session, io)).filter(Boolean);
+      io.out([...files, summary(batch)].filter(Boolean).join('\n'));
     }
     return codeOf(batch);
   },
 };
 
+/** Sort after sort, an empty line between them and how many there are over each where there are several. */
 function lines(job: Job, session: Session, io: Io): string {
-  const all = [
-    ...inOrder(job.findings).flatMap((finding) => findingLines(finding, job, session, io)),
-    ...usedLines(job, session),
-  ];
-  return all.map((line) => `${line}\n`).join('');
+  const groups = sorted(job.findings);
+  const said = groups.map((group) => [
+    ...(groups.length > 1 ? [paint(io, 'bold', `${tally(group)}:`)] : []),
+    ...group.flatMap((finding) => findingLines(finding, job, session, io)),
+  ]);
+  const used = usedLines(job, session);
+  return [...said, ...(used.length ? [used] : [])]
+    .map((group) => group.map((line) => `${line}\n`).join(''))
+    .join('\n');
 }
 
 function summary({ opened }: Batch): string {

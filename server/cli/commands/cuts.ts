@@ -14,7 +14,7 @@ export const cuts: Command = {
   takes: 'FILE [BLOCK]',
   about: 'list what is cut, course by course, and from which bricks',
   more: [
-    'BLOCK is the name of a wall or a pier; without it, all of them are listed.',
+    'BLOCK is the name of a wall, a pier or a repair; without it, all are listed.',
     'Pieces are nested into as few bricks as may be, with what the saw takes; bats at',
     'hand are used first. Courses count from 1, places from the left end.',
   ],

@@ -1,4 +1,6 @@
 /** perpend measure: what a job does not know yet, and what hangs on it: the list to take to the site. */
+import { inJobsAlike } from '../../engine/views/alike';
+import { type FindOut, toFindOut } from '../../engine/views/find-out';
 import { rangePlace, rangeText, type Unmeasured, unmeasuredIn } from '../../engine/views/measure';
 import { showTerm } from '../../engine/views/show';
 import type { Job } from '../../engine/workspace/job';
@@ -17,10 +19,12 @@ export const measure: Command = {
   takes: 'FILE',
   about: 'list what is not measured yet, and what the price hangs on',
   more: [
-    'First the lines with ? in them, and what waits for each. Then the ranges,',
+    'First the lines with ? in them, and what waits for each. Then what no line says',
+    'and a caution hangs on, such as how far the boundary is. Then the ranges,',
     'each with its share of the spread of the price, the biggest first: measure that',
     'before you price. The spread is what 256 samples come to, the same every time,',
-    'each range taken evenly from end to end; eight of ten lie between low and high.',
+    'each range taken evenly from end to end; low and high are where the defaults’',
+    'price-between has them.',
   ],
   options: [JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
@@ -35,7 +39,11 @@ export const measure: Command = {
 
 function reportOf({ job, shown }: Opened, session: Session, io: Io): string[] {
   const open = unmeasuredIn(job);
-  const parts = [openPart(open, session, io), rangePart(job, session, io)].filter((p) => p.length);
+  const parts = [
+    openPart(open, session, io),
+    findOutPart(toFindOut(job), session, io),
+    rangePart(job, session, io),
+  ].filter((p) => p.length);
   if (!parts.length) return [`${shown}: nothing is left to measure, and nothing is a range.`];
   return parts.flatMap((part, i) => (i ? ['', ...part] : part));
 }
@@ -50,6 +58,20 @@ function openPart(open: readonly Unmeasured[], session: Session, io: Io): string
   return [
     paint(io, 'bold', 'Still to be measured'),
     ...table([head, ...rows], ['left', 'left', 'left']),
+  ];
+}
+
+/** What cautions hang on, and a line that would say it. */
+function findOutPart(asked: readonly FindOut[], session: Session, io: Io): string[] {
+  if (!asked.length) return [];
+  const rows = asked.map(({ what, line, works, place }): Row => {
+    const at = `${session.shown(place.file)}:${place.line + 1}`;
+    return [what, waitingText(works), at, line ?? ''];
+  });
+  const head = ['what', 'of', 'where', 'said by a line like'];
+  return [
+    paint(io, 'bold', 'To find out on site'),
+    ...table([head, ...rows], ['left', 'left', 'left', 'left']),
   ];
 }
 
@@ -70,6 +92,6 @@ function rangePart(job: Job, session: Session, io: Io): string[] {
   return [
     paint(io, 'bold', 'Measure this before you price'),
     ...table([['range', 'where', 'of the spread'], ...rows], ['left', 'left', 'right']),
-    `  price likely ${likely}; in eight of ten jobs alike ${low} to ${high}`,
+    `  price likely ${likely}; ${inJobsAlike(env)} ${low} to ${high}`,
   ];
 }

@@ -12,6 +12,7 @@ import {
   sessionOf,
   WORKSPACE,
 } from './command';
+import { WITH, withOptions } from './with';
 
 export const price: Command = {
   name: 'price',
@@ -21,10 +22,10 @@ export const price: Command = {
     "These are the firm's own figures, costs and profit among them. For the client",
     'there is perpend quote.',
   ],
-  options: [JSON_OPTION, WORKSPACE],
+  options: [WITH, JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
     const session = sessionOf(given, io);
-    const batch = openAll(filesOf(given, 'price'), session, io);
+    const batch = withOptions(openAll(filesOf(given, 'price'), session, io), given);
     if (given.has(JSON_OPTION.name)) io.raw(priceDocument(batch, session));
     else io.out(batch.opened.map((opened) => priceReport(opened, session, io)).join('\n\n'));
     return codeOf(batch);

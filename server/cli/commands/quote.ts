@@ -1,9 +1,13 @@
 /** perpend quote: what the client gets. */
-import { quotePage, quoteView } from '../../documents/quote';
+
+import { letterheadOf } from '../../documents/letterhead';
+import { quotePaper, quoteView } from '../../documents/quote';
+import { wordsFor } from '../../documents/words';
+import { inJobsAlike } from '../../engine/views/alike';
 import { showTerm } from '../../engine/views/show';
 import type { Given } from '../args';
 import { FAILED } from '../exits';
-import { deliver } from '../files/deliver';
+import { asOption, deliverPaper, formAsked, logoOf, READ } from '../files/as';
 import type { Io } from '../io';
 import { priceRange } from '../range';
 import type { Opened } from '../session';
@@ -13,23 +17,27 @@ import { type Command, codeOf, fileAnd, hasErrors, OUT, sessionOf, WORKSPACE } f
 export const quote: Command = {
   name: 'quote',
   takes: 'FILE',
-  about: 'write the quote for the client, as a page of HTML',
+  about: 'write the quote for the client, as HTML, PDF or Markdown',
   more: [
-    'One page that needs no other file, to print or to send. It holds what will be',
+    'One file that needs no other, to print or to send. It holds what will be',
     'done, the price and the terms; no costs, no rates and no profit. While the price',
     'is not complete, or the file or one it uses has errors, it says at its top that',
     'it is not a quote, and names no amount.',
   ],
-  options: [OUT, WORKSPACE],
+  options: [asOption(READ), OUT, WORKSPACE],
   run(given: Given, io: Io): number {
     const [file] = fileAnd(given, 'quote', 0);
-    const opened = sessionOf(given, io).open(file);
+    const form = formAsked(given, READ);
+    const session = sessionOf(given, io);
+    const opened = session.open(file);
     if (!opened.job.isJob) {
       io.err(`perpend: ${nothingIn(opened)}\n`);
       return FAILED;
     }
     const view = quoteView(opened.job);
-    deliver(quotePage(view, VERSION), given.value(OUT.name), io);
+    const words = wordsFor(view.lang).quote;
+    const head = letterheadOf(opened.job, words, logoOf(opened, session, io));
+    deliverPaper(quotePaper(view, head, VERSION), form, given, io);
     for (const line of asides(opened, view.draft)) io.err(`perpend: ${line}\n`);
     return codeOf({ opened: [opened], unread: [] });
   },
@@ -50,7 +58,7 @@ function asides({ job, shown }: Opened, draft: string | undefined): string[] {
   return [
     draft ? `NOT A QUOTE yet. ${draft} See: perpend check ${shown}` : '',
     range && !draft
-      ? `The job has ranges; in eight of ten jobs alike the price is ${low} to ${high}.`
+      ? `The job has ranges; ${inJobsAlike(job.env)} the price is ${low} to ${high}.`
       : '',
     job.book.blocksOf('firm').length ? '' : 'No firm block says whose quote this is.',
   ].filter(Boolean);

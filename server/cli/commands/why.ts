@@ -6,11 +6,12 @@ import { showTerm } from '../../engine/views/show';
 import type { Given } from '../args';
 import { FAILED, WrongUse } from '../exits';
 import type { Io } from '../io';
+import { whyDocument } from '../json/documents';
 import { near } from '../near';
 import type { Opened } from '../session';
 import { numberAndUnit, table } from '../show/table';
 import { workingLines } from '../show/working';
-import { type Command, codeOf, fileAnd, sessionOf, WORKSPACE } from './command';
+import { type Command, codeOf, fileAnd, JSON_OPTION, sessionOf, WORKSPACE } from './command';
 
 const DEPTH = {
   name: '--depth',
@@ -25,9 +26,10 @@ export const why: Command = {
   more: [
     'A working is a tree: a figure, the sum that made it, and below it each part with',
     "the line of the job, the firm's file or the library that says it. A part that",
-    'has been shown before is not shown again: (above).',
+    'has been shown before is not shown again: (above). Steps that change nothing are',
+    'left out; --json has every one.',
   ],
-  options: [DEPTH, WORKSPACE],
+  options: [DEPTH, JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
     const [file, id] = fileAnd(given, 'why', 1);
     const depth = depthOf(given);
@@ -35,13 +37,16 @@ export const why: Command = {
     const opened = session.open(file);
     const figures = allFigures(opened.job);
     const code = codeOf({ opened: [opened], unread: [] });
+    const asJson = given.has(JSON_OPTION.name);
     if (id === undefined) {
-      io.out(listing(figures, opened));
+      if (asJson) io.raw(whyDocument(figures, opened, session));
+      else io.out(listing(figures, opened));
       return code;
     }
     const figure = figures.find((f) => f.key === id);
     if (!figure) return unknown(id, figures, opened, io);
-    io.out(`${workingLines(figure, opened.job.env, session, depth, io).join('\n')}\n`);
+    if (asJson) io.raw(whyDocument([figure], opened, session));
+    else io.out(`${workingLines(figure, opened.job.env, session, depth, io).join('\n')}\n`);
     return code;
   },
 };

@@ -6,11 +6,11 @@ import type { Io } from '../io';
 import { writeWhole } from './write';
 
 /** @throws WrongUse for a file in the notation: a slip of the keyboard must not cost the job. FileTrouble */
-export function deliver(text: string, out: string | undefined, io: Io): void {
-  if (out === undefined || out === '-') io.raw(text);
+export function deliver(content: string | Uint8Array, out: string | undefined, io: Io): void {
+  if (out === undefined || out === '-') io.raw(content);
   else if (/\.perp$/i.test(out))
     throw new WrongUse(`--out ${out} is a file in the notation, and would be overwritten.`);
-  else writeWhole(path.resolve(io.cwd, out), text, out);
+  else writeWhole(path.resolve(io.cwd, out), content, out);
 }
 
 /** Meant as a folder: it ends like one, or is there. */

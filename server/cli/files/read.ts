@@ -71,7 +71,8 @@ function readSome(file: number, into: Buffer): number {
   }
 }
 
-function decoded(bytes: Buffer): string {
+/** @throws FileTrouble for what is no UTF-8 */
+export function decoded(bytes: Buffer): string {
   try {
     return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {

@@ -21,15 +21,17 @@ const WHY: Readonly<Record<string, string>> = {
   EROFS: 'its folder may not be written to',
   EISDIR: 'it is a folder',
   ENOSPC: 'the disk is full',
+  EDQUOT: 'the disk is full',
+  EFBIG: 'the disk takes no file so large',
 };
 
 /**
- * Puts `text` in place of what `name` holds, keeping its mode. A link is followed: what it points to changes.
+ * Puts `content` in place of what `name` holds, keeping its mode. A link is followed: what it points to changes.
  * @throws FileTrouble, and then the old file is as it was
  */
-export function writeWhole(name: string, text: string, shown: string): void {
+export function writeWhole(name: string, content: string | Uint8Array, shown: string): void {
   try {
-    replace(realName(name), text);
+    put(realName(name), content);
   } catch (error) {
     const { code = '' } = error as NodeJS.ErrnoException;
     throw new FileTrouble(`${shown} cannot be written: ${WHY[code] ?? (code || String(error))}.`);
@@ -44,12 +46,19 @@ function realName(name: string): string {
   }
 }
 
-function replace(name: string, text: string): void {
+/** A device or a pipe is written to: a file in its place would take it away. */
+function put(name: string, content: string | Uint8Array): void {
+  const known = statSync(name, { throwIfNoEntry: false });
+  if (!known || known.isFile() || known.isDirectory()) replace(name, content);
+  else writeFileSync(name, content);
+}
+
+function replace(name: string, content: string | Uint8Array): void {
   const fresh = path.join(path.dirname(name), `.${path.basename(name)}.${process.pid}.new`);
   const mode = modeOf(name);
   const file = openSync(fresh, 'wx'); // never someone else's file
   try {
-    fill(file, text, mode);
+    fill(file, content, mode);
     renameSync(fresh, name);
   } catch (error) {
     rmSync(fresh, { force: true });
@@ -64,9 +73,9 @@ function modeOf(name: string): number | undefined {
 }
 
 /** On the disk before it takes the old one's place: a power cut leaves one or the other. */
-function fill(file: number, text: string, mode: number | undefined): void {
+function fill(file: number, content: string | Uint8Array, mode: number | undefined): void {
   try {
-    writeFileSync(file, text);
+    writeFileSync(file, content);
     if (mode !== undefined) fchmodSync(file, mode);
     fsyncSync(file);
   } finally {

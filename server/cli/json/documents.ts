@@ -1,5 +1,6 @@
 /** The documents that --json prints. Their shape is promised in shared/json-schema. */
 import { usedWithErrors } from '../../documents/used';
+import type { Figure } from '../../engine/brickwork/needs';
 import { cautionViews } from '../../engine/views/caution-view';
 import { allFigures, figureView, jobView } from '../../engine/views/job-view';
 import type { Job } from '../../engine/workspace/job';
@@ -8,7 +9,9 @@ import { priceRange } from '../range';
 import type { Opened, Session } from '../session';
 import { VERSION } from '../version';
 import { type Step, Workings } from '../workings';
+import { chargedJson } from './charged';
 import { amountJson } from './measure';
+import { optionsJson } from './options';
 import { cautionJson, figureJson, findingJson, placeJson, stepJson } from './plain';
 
 const SCHEMA = 'perpend-1.schema.json';
@@ -24,6 +27,27 @@ export function checkDocument(batch: Batch, session: Session): string {
 
 export function priceDocument(batch: Batch, session: Session): string {
   return printed('perpend-price', batch, (opened) => pricedFile(opened, session));
+}
+
+/** Some figures of a job, each with all of its working. */
+export function whyDocument(
+  figures: readonly Figure[],
+  { job, shown }: Opened,
+  session: Session,
+): string {
+  const numbered = new Numbered(job);
+  const document = {
+    $schema: SCHEMA,
+    format: 'perpend-why',
+    version: 1,
+    tool: { name: 'perpend', version: VERSION },
+    file: shown,
+    figures: figures.map(({ key, term }) =>
+      figureJson(figureView(key, term, job.env), numbered.of(term)),
+    ),
+    steps: numbered.steps.map((s) => stepJson(s, numbered.number, session)),
+  };
+  return `${JSON.stringify(document)}\n`;
 }
 
 function printed(format: string, batch: Batch, each: (opened: Opened) => object): string {
@@ -60,6 +84,9 @@ function pricedFile({ job, shown }: Opened, session: Session) {
     currency: view.currency,
     complete: job.price.total.gaps.length === 0,
     range: rangeJson(job),
+    taken: job.taken.size ? [...job.taken] : undefined,
+    options: optionsJson(job),
+    ...chargedJson(job),
     blocks: view.blocks.map((b) => ({
       kind: b.kind,
       name: b.name,

@@ -1,4 +1,6 @@
 /** What perpend measure --json prints. Its shape is promised in shared/json-schema. */
+
+import { toFindOut } from '../../engine/views/find-out';
 import { figureView } from '../../engine/views/job-view';
 import { rangePlace, rangeText, unmeasuredIn } from '../../engine/views/measure';
 import type { Job } from '../../engine/workspace/job';
@@ -17,6 +19,10 @@ export function measureDocument({ job, shown }: Opened, session: Session): strin
       text,
       place: placeJson(block.place(span), session),
       waiting,
+    })),
+    findOut: toFindOut(job).map(({ place, ...asked }) => ({
+      ...asked,
+      place: placeJson(place, session),
     })),
     likely: amountJson(job.price.total, job),
     ...spreadJson(job, session),

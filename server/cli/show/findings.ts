@@ -16,6 +16,21 @@ const WORDS: Readonly<Record<Severity, string>> = {
   hint: 'hint',
 };
 
+/** Cautions are notes too, and stand apart: they are for the site, and not for the page. */
+type Sort = Severity | 'caution';
+
+const SORTS: Readonly<Record<Sort, string>> = {
+  error: WORDS.error,
+  warning: WORDS.warning,
+  information: WORDS.information,
+  caution: 'caution',
+  hint: WORDS.hint,
+};
+
+function sortOf({ severity, code }: Finding): Sort {
+  return severity === 'information' && code.startsWith('caution-') ? 'caution' : severity;
+}
+
 const COLOURS: Partial<Record<Severity, Colour>> = { error: 'red', warning: 'yellow' };
 
 /** Line and column counted from one, columns in UTF-16 units, as editors do. */
@@ -23,13 +38,16 @@ export function placeText(place: Place, session: Session): string {
   return `${session.shown(place.file)}:${place.line + 1}:${place.start + 1}`;
 }
 
-/** The gravest first; those of one weight as they stand in the file. */
-export function inOrder(findings: readonly Finding[]): Finding[] {
-  const weights = Object.keys(WORDS);
-  const weight = (f: Finding) => weights.indexOf(f.severity);
-  return [...findings].sort(
-    (a, b) => weight(a) - weight(b) || a.place.line - b.place.line || a.place.start - b.place.start,
-  );
+/** Those of one sort together, the gravest first, each as they stand in the file. */
+export function sorted(findings: readonly Finding[]): Finding[][] {
+  const sorts = Object.keys(SORTS) as Sort[];
+  return sorts
+    .map((sort) =>
+      findings
+        .filter((f) => sortOf(f) === sort)
+        .sort((a, b) => a.place.line - b.place.line || a.place.start - b.place.start),
+    )
+    .filter((group) => group.length > 0);
 }
 
 export function findingLines(finding: Finding, job: Job, session: Session, io: Io): string[] {
@@ -61,11 +79,12 @@ export function usedLines(job: Job, session: Session): string[] {
   });
 }
 
-/** `2 errors, 1 warning, 4 notes`; empty when there is nothing. */
+/** `2 errors, 1 warning, 4 notes, 6 cautions`; empty when there is nothing. */
 export function tally(findings: readonly Finding[]): string {
-  const parts = (Object.keys(WORDS) as Severity[]).map((severity) => {
-    const count = findings.filter((f) => f.severity === severity).length;
-    return count ? `${count} ${WORDS[severity]}${count === 1 ? '' : 's'}` : '';
-  });
-  return parts.filter(Boolean).join(', ');
+  return sorted(findings)
+    .map((group) => {
+      const word = SORTS[sortOf(group[0]!)];
+      return counted(group.length, word, `${word}s`);
+    })
+    .join(', ');
 }

@@ -25,9 +25,16 @@ export function matchReport(work: Work, env: Env, io: Io): string {
   return [
     `${paint(io, 'bold', work.title)} (${work.kind} ${work.name})`,
     ...folded(`beside ${stoodText(matching, env)}`, 2),
+    ...folded(readAs(matching), 2),
     ...table([HEAD, ...rows], ['left', 'left', 'left', 'right', 'right']),
-    ...matching.candidates.flatMap((one) => ['', ...underOf(one, matching, env, io)]),
+    ...matching.candidates.flatMap((one) => ['', ...underOf(one, env, io)]),
   ].join('\n');
+}
+
+/** By what they are ranked, and what each column says. */
+function readAs({ order, candidates }: Matching): string {
+  const chosen = candidates.some((one) => one.chosen) ? ' * is the one that is bought.' : '';
+  return `Ranked by ${order.join(', ')}. Differs by: its length, width and height, more (+) or less (−) than what stands. Bed joint: the one that keeps the gauge. Drift: how far its courses come out too high, or too low (−), at its usual joint. Cost: of all that is short, before overhead, profit and tax.${chosen}`;
 }
 
 function rowOf(one: Candidate, env: Env): string[] {
@@ -35,11 +42,10 @@ function rowOf(one: Candidate, env: Env): string[] {
   return [name, largerText(one, env), bedText(one, env), driftText(one, env), costText(one, env)];
 }
 
-function underOf(one: Candidate, { order }: Matching, env: Env, io: Io): string[] {
+function underOf(one: Candidate, env: Env, io: Io): string[] {
   const bought = one.chosen ? ' (* this one is bought)' : '';
   return [
     `${paint(io, 'bold', `${one.rank} ${one.brick.title}`)}${bought}`,
-    ...(one.rank === 1 ? folded(`Ranked by ${order.join(', ')}.`, 2) : []),
     ...(one.why ? folded(one.why, 2) : []),
     ...[`size ${nearText(one, env)}`, ...moreTexts(one, env)].flatMap((text) => folded(text, 2)),
     '  To the client:',

@@ -2,14 +2,17 @@
 
 import type { BlockView, FigureView } from '../../../shared/views';
 import { wordOf } from '../../engine/resolve/book';
+import { toFindOut } from '../../engine/views/find-out';
 import { jobView } from '../../engine/views/job-view';
 import { unmeasuredIn } from '../../engine/views/measure';
 import type { Job } from '../../engine/workspace/job';
 import { type Io, paint } from '../io';
 import type { Opened, Session } from '../session';
 import { tally, usedLines } from './findings';
-import { buying, paying, staging } from './money';
+import { buying } from './money';
 import { leftOver, mixing } from './mortar';
+import { optionTable, takenText } from './options';
+import { leaving, paying, staging } from './paying';
 import { numberAndUnit, table } from './table';
 import { wrapped } from './width';
 
@@ -25,7 +28,9 @@ export function priceReport(opened: Opened, session: Session, io: Io): string {
     titled('Mortar', mixing(job), io),
     titled('Left over', leftOver(job), io),
     titled('Price', paying(job, io), io),
+    titled('What it leaves', leaving(job), io),
     titled('Paid in stages', staging(job), io),
+    titled('Options', optionTable(job), io),
     gaps(job, io),
     foot(opened, session),
   ];
@@ -47,7 +52,8 @@ function heading({ job, shown }: Opened, io: Io): string[] {
   const title = wordOf(block?.read.heading?.values.title) || shown;
   const about = [...said('client'), ...said('site')].join(', ');
   const paper = [...said('ref').map((ref) => `ref ${ref}`), ...said('date'), shown].join(', ');
-  return [paint(io, 'bold', title), about, title === paper ? '' : paper].filter(Boolean);
+  const taken = takenText(job);
+  return [paint(io, 'bold', title), about, title === paper ? '' : paper, taken].filter(Boolean);
 }
 
 function blockSection(block: BlockView, io: Io): string[] {
@@ -82,8 +88,8 @@ function foot({ job, shown }: Opened, session: Session): string[] {
   return [...lines, ...open(job, file), `How a figure came about: perpend why ${file} job.price`];
 }
 
-/** Where something is a range or not measured, and the price hangs on it. */
+/** Where something is a range or not measured and the price hangs on it, or a caution asks for what no line says. */
 function open(job: Job, file: string): string[] {
-  if (!job.spread && !unmeasuredIn(job).length) return [];
+  if (!job.spread && !unmeasuredIn(job).length && !toFindOut(job).length) return [];
   return [`What to measure before you price: perpend measure ${file}`];
 }

@@ -6,6 +6,7 @@ import { type Io, paint } from '../io';
 import type { Session } from '../session';
 import { type Step, Workings } from '../workings';
 import { placeText } from './findings';
+import { converted, telling } from './plain-step';
 
 interface Showing {
   readonly session: Session;
@@ -30,16 +31,17 @@ export function workingLines(
 }
 
 function show(whole: Step, level: number, to: Showing): void {
-  const step = unrounded(whole);
+  const step = telling(whole);
   const room = '  '.repeat(level);
   const again = shownBefore(whole.view.label, step, to);
   to.lines.push(`${room}${saying(whole.view.label, step)}${again ? ' (above)' : ''}`);
-  const from = said(step, to);
+  const fact = converted(step);
+  const from = said(fact ?? step, to);
   if (from && !again) to.lines.push(`${room}    ${paint(to.io, 'dim', from)}`);
   if (again) return;
   if (level > to.depth) return;
   for (const detail of step.detail) to.lines.push(`${room}  - ${detail}`);
-  for (const part of step.parts) show(part, level + 1, to);
+  if (!fact) for (const part of step.parts) show(part, level + 1, to);
 }
 
 /**
@@ -53,13 +55,6 @@ function shownBefore(label: string, step: Step, { shown }: Showing): boolean {
   if (step.parts.length + step.detail.length > 0) shown.add(step);
   if (fact !== undefined) shown.add(fact);
   return again;
-}
-
-/** Rounding that changed nothing is no step for a reader. */
-function unrounded(step: Step): Step {
-  const [inner] = step.parts;
-  if (step.term.op !== 'cents' || !inner?.term.value.eq(step.term.value)) return step;
-  return unrounded(inner);
 }
 
 function saying(name: string, { view }: Step): string {

@@ -16,6 +16,7 @@ const HATCHES: Readonly<Record<string, Hatch>> = {
   'hatch-down': { name: 'DOWN', angles: [135], pitch: 0.64 },
   'hatch-cross': { name: 'CROSS', angles: [45, 135], pitch: 0.57 },
   'hatch-level': { name: 'LEVEL', angles: [0], pitch: 0.75 },
+  'hatch-upright': { name: 'UPRIGHT', angles: [90], pitch: 0.75 },
   'hatch-dots': { name: 'DOTS', angles: [0], pitch: 1.2, dotted: true },
 };
 

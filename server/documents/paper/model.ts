@@ -18,6 +18,8 @@ export interface Paper {
   readonly kind: PaperKind;
   /** BCP 47, of the words on it. */
   readonly lang: string;
+  /** `2026-03-02`: the day it is of, which files of it carry as theirs; empty where the job names none. */
+  readonly date: string;
   readonly size: 'A4' | 'Letter';
   /** Of the whole paper, for lists of files and readers aloud: `Quote 26-041 · Orchard boundary wall`. */
   readonly title: string;

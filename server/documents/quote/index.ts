@@ -1,3 +1,3 @@
-/** The quote: what a client is told of a job, as one page. */
-export { quotePage } from './page';
+/** The quote: what a client is told of a job, as values and as a paper. */
+export { quotePaper } from './paper';
 export { type QuoteView, quoteView } from './view';

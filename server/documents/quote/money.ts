@@ -1,50 +1,105 @@
 /** The amounts of a quote, and how they are rounded. */
 import { exact } from '../../../shared/exact';
-import { defaultLine, LineFacts } from '../../engine/resolve/env';
+import type { TaxGroup } from '../../engine/price/tax/taxes';
 import { showTerm, showValue } from '../../engine/views/show';
-import type { Term } from '../../engine/working/term';
+import { counted, type Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
-import { rateOf } from '../rates';
+import type { QuoteWords } from '../words';
 
 export interface Amount {
   readonly label: string;
   /** For a reader; nothing while the price is not complete. */
   readonly text: string | undefined;
+  /** Its exact value, where its text is told. */
+  readonly value?: string;
+}
+
+export interface Amounts {
+  /** The price before discounts and what comes off it; none where there are no discounts. */
+  readonly off: readonly Amount[];
+  readonly net: Amount;
+  /** A row for each tax, and what makes up for a penny; none where there is no tax at all. */
+  readonly taxes: readonly Amount[];
+  readonly total: Amount;
+  readonly stages: readonly Amount[];
+  /** Why a tax is not charged, in the words for the paper. */
+  readonly reasons: readonly string[];
 }
 
 /** @param hidden no amount is told, as the price is not one yet */
-export function amounts(job: Job, hidden: boolean) {
+export function amounts(job: Job, hidden: boolean, words: QuoteWords): Amounts {
   const { price, env } = job;
   const amount = (label: string, term: Term): Amount => ({
     label,
     text: hidden ? undefined : showTerm(term, env),
+    value: hidden || term.gaps.length ? undefined : term.value.toFixed(env.money.digits),
   });
-  const rate = rateOf(price.tax);
-  const taxed = rate && !rate.value.isZero();
+  const taxes = taxRows(job, hidden, words).map(([label, term]) => amount(label, term));
+  const rest = price.rounding ? [amount(words.rounding, price.rounding)] : [];
   return {
-    net: amount('Price before tax', price.price),
-    tax: taxed ? amount(`${price.taxName} at ${showTerm(rate, env)}`, price.tax) : undefined,
-    total: amount('Total', price.total),
-    stages: price.stages.map((s) => amount(s.title, s.amount)),
+    off: discounts(job, words).map(([label, term]) => amount(label, term)),
+    net: amount(words.beforeTax, price.price),
+    taxes: [...taxes, ...rest],
+    total: amount(taxes.length ? words.total : words.price, price.total),
+    stages: staged(job, words).map(([label, term]) => amount(label, term)),
+    reasons: hidden ? [] : price.taxes.flatMap((tax) => reasonOf(tax, job, words)),
   };
 }
 
-/** The step that the price is rounded to is the firm's or the default's own line. */
-export function rounding(job: Job): string {
-  const { env, book, price } = job;
+type Said = readonly [string, Term];
+
+function discounts({ price, env }: Job, words: QuoteWords): Said[] {
+  if (!price.discounts.length) return [];
+  const less = price.discounts.map(({ title, rate, amount }): Said => {
+    const label = words.discount(title, rate && showTerm(rate, env));
+    const term = counted(title, amount.value.neg(), amount.unit);
+    return [label, { ...term, gaps: amount.gaps }];
+  });
+  return [[words.beforeDiscounts, price.gross], ...less];
+}
+
+/** One rate is of all of the price; of several each says what it is of. */
+function taxRows({ price, env }: Job, hidden: boolean, words: QuoteWords): Said[] {
+  const { taxes } = price;
+  if (taxes.length === 1) return taxes.filter(isCharged).map((tax) => only(tax));
+  return taxes.map(({ category, name, rate, base, owed, tax }) => {
+    // A base is an amount too, and is not told of a price that is none.
+    const on = hidden ? '…' : showTerm(base, env);
+    if (category === 'E' || category === 'O') return [words.noTax(name, on), tax];
+    return [words.taxOn(name, showTerm(owed?.rate ?? rate, env), on), tax];
+  });
+
+  function only({ name, rate, tax }: TaxGroup): Said {
+    return [words.taxAt(name, showTerm(rate, env)), tax];
+  }
+}
+
+function isCharged({ category }: TaxGroup): boolean {
+  return category === 'S';
+}
+
+function reasonOf({ reason, name, owed }: TaxGroup, { env }: Job, words: QuoteWords): string[] {
+  if (!owed) return reason ? [reason] : [];
+  return [words.taxOwed(reason, name, showTerm(owed.rate, env), showTerm(owed.tax, env))];
+}
+
+function staged({ price, env }: Job, words: QuoteWords): Said[] {
+  const { stages, retention } = price;
+  const due = stages.map((s): Said => [s.title, s.due]);
+  if (!retention) return due;
+  const days = retention.days && showTerm(retention.days, env);
+  return [...due, [words.heldBack(days), retention.amount]];
+}
+
+/** How the price, its tax and its stages are rounded, in a sentence. */
+export function rounding({ env, price }: Job, words: QuoteWords): string {
   const least = showValue(exact(`1e-${env.money.digits}`), env.money.code, env);
-  const own = book.setting('price', 'round');
-  const line = own ? new LineFacts(own.block, own.line, env) : defaultLine(env, 'round');
-  const step = line?.term('to', 'rounded to');
-  const taxed = rateOf(price.tax)?.value.isZero() === false;
-  const cents = [taxed ? price.taxName : '', price.stages.length ? 'stages' : '']
-    .filter(Boolean)
-    .join(' and ');
-  const parts = [
-    step && !step.value.isZero()
-      ? `the price before tax to the nearest ${showTerm(step, env)}`
-      : '',
-    cents ? `${cents} to the nearest ${least}` : '',
-  ].filter(Boolean);
-  return parts.length ? `Rounded: ${parts.join(', ')}, halves up.` : '';
+  const to = price.roundings.find((r) => r.of === 'price')?.to;
+  return words.rounded(
+    to && showTerm(to, env),
+    price.taxes.some(isCharged) ? price.taxName : undefined,
+    price.stages.length > 0,
+    least,
+    price.discounts.length > 0,
+  );
 }

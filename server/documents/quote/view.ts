@@ -5,66 +5,61 @@
 
 import { type BlockFacts, defaultLine, factsOf } from '../../engine/resolve/env';
 import type { Job } from '../../engine/workspace/job';
+import { firmFacts, languageOf } from '../letterhead';
 import { usedWithErrors } from '../used';
-import { daysLater, inWords } from './dates';
-import { type Amount, amounts, rounding } from './money';
+import { daysLater, type QuoteWords, wordsFor } from '../words';
+import { type Amounts, amounts, rounding } from './money';
 import { alsoIncluded, type Included, type QuotedWork, quotedWorks } from './work';
 
-export interface Letterhead {
-  readonly name: string;
-  readonly address: readonly string[];
-  readonly phone: string;
-  readonly email: string;
-  /** With what it is called: VAT number GB 123. */
-  readonly taxNumber: string;
-}
-
-export interface QuoteView {
+export interface QuoteView extends Amounts {
   readonly title: string;
   /** Why this is not a quote yet, in words that give nothing away; nothing when it is one. */
   readonly draft: string | undefined;
-  readonly firm: Letterhead | undefined;
   readonly client: readonly string[];
   readonly site: readonly string[];
   readonly ref: string;
+  /** `2026-03-02`; empty where the job names none. */
   readonly date: string;
+  /** `2026-04-01`; empty where no date is known. */
   readonly validUntil: string;
   readonly works: readonly QuotedWork[];
   /** What else the price holds, by its titles. */
   readonly also: readonly Included[];
   readonly notes: readonly string[];
-  readonly net: Amount;
-  readonly tax: Amount | undefined;
-  readonly total: Amount;
-  readonly stages: readonly Amount[];
   /** How the figures are rounded, in a sentence. */
   readonly rounding: string;
   readonly terms: readonly string[];
-  readonly paper: 'A4' | 'Letter';
+  readonly size: 'A4' | 'Letter';
+  /** BCP 47. */
+  readonly lang: string;
 }
 
 export function quoteView(job: Job): QuoteView {
+  const lang = languageOf(job);
+  const { quote: words } = wordsFor(lang);
   const facts = jobFacts(job);
   const texts = (key: string) => facts?.lines(key).map((line) => line.word(key)) ?? [];
-  const draft = draftOf(job);
+  const draft = draftOf(job, words);
   const date = facts?.line('date')?.word('date') ?? '';
-  const firm = firmFacts(job);
   return {
-    title: facts?.title || 'Brickwork',
+    title: facts?.title || words.brickwork,
     draft,
-    firm: firm && letterhead(firm, job.price.taxName),
     client: texts('client'),
     site: texts('site'),
     ref: facts?.line('ref')?.word('ref') ?? '',
-    date: inWords(date),
+    date,
     validUntil: validUntil(date, facts, job),
-    works: quotedWorks(job),
+    works: quotedWorks(job, words),
     also: alsoIncluded(job),
     notes: facts?.lines('note').map((line) => line.word('text')) ?? [],
-    ...amounts(job, draft !== undefined),
-    rounding: rounding(job),
-    terms: firm?.lines('terms').map((line) => line.word('text')) ?? [],
-    paper: job.env.imperial ? 'Letter' : 'A4',
+    ...amounts(job, draft !== undefined, words),
+    rounding: rounding(job, words),
+    terms:
+      firmFacts(job)
+        ?.lines('terms')
+        .map((line) => line.word('text')) ?? [],
+    size: job.env.imperial ? 'Letter' : 'A4',
+    lang,
   };
 }
 
@@ -73,37 +68,19 @@ function jobFacts(job: Job): BlockFacts | undefined {
   return block && factsOf(block, job.env);
 }
 
-function firmFacts(job: Job): BlockFacts | undefined {
-  const block = job.book.blocksOf('firm')[0];
-  return block && factsOf(block, job.env);
-}
-
-function letterhead(firm: BlockFacts, taxName: string): Letterhead {
-  const word = (key: string) => firm.line(key)?.word('text') ?? '';
-  const taxNumber = word('tax-number');
-  return {
-    name: firm.name,
-    address: firm.lines('address').map((line) => line.word('text')),
-    phone: word('phone'),
-    email: word('email'),
-    taxNumber: taxNumber && `${taxName} number ${taxNumber}`,
-  };
-}
-
 /** An error can leave a whole line of work out, so a file with one is no more a quote than a gap makes it. */
-function draftOf(job: Job): string | undefined {
+function draftOf(job: Job, { why }: QuoteWords): string | undefined {
   const errors = job.findings.filter((f) => f.severity === 'error').length;
-  if (errors) return 'The job file still has errors, so the price may be wrong.';
-  if (usedWithErrors(job).length)
-    return 'A file that the job uses has errors, so the price may be wrong.';
-  if (job.price.total.gaps.length) return 'Parts of the price are still to be worked out.';
-  return job.works.length ? undefined : 'No work is described yet.';
+  if (errors) return why.errors;
+  if (usedWithErrors(job).length) return why.usedErrors;
+  if (job.price.total.gaps.length) return why.gaps;
+  return job.works.length ? undefined : why.noWork;
 }
 
+/** The last day that the quote stands. */
 function validUntil(date: string, facts: BlockFacts | undefined, job: Job): string {
   const line = facts?.line('valid') ?? defaultLine(job.env, 'valid');
   const days = line?.values.days;
   if (days?.kind !== 'quantity') return '';
-  const last = daysLater(date, days.low.floor().toNumber());
-  return last ? inWords(last) : '';
+  return daysLater(date, days.low.floor().toNumber()) ?? '';
 }

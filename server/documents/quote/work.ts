@@ -1,18 +1,18 @@
 /** The work in a client's words: what the engine says of it, the firm's notes, and a drawing. */
 
 import type { Work } from '../../engine/brickwork/needs';
-import type { Paper } from '../../engine/drawing';
+import { type Paper, type Sheet, toSheet } from '../../engine/drawing';
 import { wordOf } from '../../engine/resolve/book';
 import { factsOf } from '../../engine/resolve/env';
 import type { Job } from '../../engine/workspace/job';
-import { drawingToSvg } from '../svg';
+import type { QuoteWords } from '../words';
 import { drawingOf } from '../work-drawing';
 
 export interface QuotedWork {
   readonly title: string;
   readonly says: readonly string[];
   readonly notes: readonly string[];
-  readonly drawing: { readonly svg: string; readonly words: string } | undefined;
+  readonly drawing: { readonly sheet: Sheet; readonly words: string } | undefined;
 }
 
 /** A cost of the job by its title, and what the firm says of it to the client. */
@@ -27,30 +27,27 @@ const MOST_BRICKS = 5000;
 /** Little more than the page is wide between its margins (174 mm), so that its words stay readable. */
 const PAPER: Paper = { width: 200, height: 150, margin: 3 };
 
-export function quotedWorks(job: Job): QuotedWork[] {
+export function quotedWorks(job: Job, words: QuoteWords): QuotedWork[] {
   return job.works.map((work) => {
-    const title = titleOf(work, job.works);
+    const title = titleOf(work, job.works, words);
     const drawing = drawingOf(work, job.env, { title, mostBricks: MOST_BRICKS });
     return {
       title,
       says: work.facts.says,
       notes: work.notes,
       drawing: drawing && {
-        svg: drawingToSvg(drawing, PAPER, true),
+        sheet: toSheet(drawing, PAPER, true),
         words: drawing.description,
       },
     };
   });
 }
 
-const KINDS: Readonly<Record<string, string>> = { wall: 'Wall', pier: 'Pier', repair: 'Repair' };
-
 /** Work without a title is called by its kind, and numbered where there are more: its name is the file's own. */
-function titleOf(work: Work, all: readonly Work[]): string {
+export function titleOf(work: Work, all: readonly Work[], words: QuoteWords): string {
   if (hasTitle(work)) return work.title;
-  const kind = KINDS[work.kind] ?? 'Work';
   const alike = all.filter((w) => w.kind === work.kind && !hasTitle(w));
-  return alike.length > 1 ? `${kind} ${alike.indexOf(work) + 1}` : kind;
+  return words.workCalled(work.kind, alike.length > 1 ? alike.indexOf(work) + 1 : undefined);
 }
 
 function hasTitle(work: Work): boolean {

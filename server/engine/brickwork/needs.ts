@@ -1,6 +1,7 @@
 /** What a piece of work takes. Parts of the job are added up by these before anything is bought. */
 
 import type { Remark } from '../findings/remark';
+import type { Ends } from '../resolve/ends';
 import type { CoursePlan, Joints, PierPlan, SettingOut, UnitSize } from '../setting-out';
 import type { Origin, Term } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
@@ -23,6 +24,8 @@ export interface MixNeed {
   readonly litres: Term;
   readonly origin: Origin;
   readonly lays?: Lays;
+  /** Of a part of the work that has a mix of its own: its damp course, its coping. */
+  readonly apart?: boolean;
 }
 
 /** What a mix is used for in a piece of work: how fast it goes, and what more of it would do. */
@@ -46,6 +49,8 @@ export interface PieceNeed {
   readonly origin: Origin;
   /** Of one, mm, as far as lines of the job give its sides. */
   readonly size?: readonly number[];
+  /** The same, between what and what each lies: it is lifted whole, so its weight is feared at the worst. */
+  readonly ends?: readonly Ends[];
 }
 
 /** What is taken away: its volume loose, its mass. */

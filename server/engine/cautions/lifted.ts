@@ -4,7 +4,7 @@ import { showNumber } from '../../../shared/show';
 import { sizeText } from '../brickwork/lengths';
 import { masonryOf } from '../brickwork/masonry';
 import type { BrickNeed, PieceNeed } from '../brickwork/needs';
-import { type Ends, endsOf, isRange } from '../resolve/ends';
+import { type Ends, endsOf, isRange, only, sideEndsOf } from '../resolve/ends';
 import { type BlockFacts, defaultLine, type Env, factsNamed, type LineFacts } from '../resolve/env';
 import { type Gathered, inWords, type Limit, lineIn, type Standing } from './holding';
 import { massText } from './mass-text';
@@ -20,7 +20,7 @@ export function lifted(standing: Standing, into: Gathered): void {
 function brick({ brick: name, origin }: BrickNeed, env: Env, into: Gathered): void {
   const facts = factsNamed(env, 'brick', name);
   const sides = facts?.line('size')?.sides('size');
-  const kg = facts && weighed(facts, sides, 'brick-density', env);
+  const kg = facts && weighed(facts, sideEndsOf(facts.line('size'), 'size'), 'brick-density', env);
   if (!facts || !sides || kg === undefined) return;
   const why = (limit?: Limit) => weighs(oneOf(facts, name, sides, env), kg, env, limit);
   into.add('mass', { origin, amount: kg, why, goods: true });
@@ -31,18 +31,20 @@ function bedded(line: LineFacts, { facts, env }: Standing, into: Gathered): void
   const material = line.word('material');
   const top = material ? undefined : (facts.line('cap') ?? facts.line('coping'));
   const named = material || top?.word('material') || 'piece';
-  piece({ material: named, origin: line.origin, size: top?.sides('size') }, env, into);
+  const [size, ends] = [top?.sides('size'), sideEndsOf(top, 'size')];
+  piece({ material: named, origin: line.origin, size, ends }, env, into);
 }
 
-type Piece = Pick<PieceNeed, 'material' | 'origin' | 'size'>;
+type Piece = Pick<PieceNeed, 'material' | 'origin' | 'size' | 'ends'>;
 
 /** One whose thickness no line gives may be any weight: it is told of too, and says so. */
-function piece({ material, origin, size }: Piece, env: Env, into: Gathered): void {
+function piece({ material, origin, size, ends: said }: Piece, env: Env, into: Gathered): void {
   const facts = factsNamed(env, 'material', material);
   const own = facts?.line('size')?.sides('size');
   const sides = size?.length === 3 ? size : (own ?? size);
   if (!sides) return;
-  const kg = weighed(facts, sides, 'precast-density', env);
+  const ends = sides === size ? (said ?? sides.map(only)) : sideEndsOf(facts?.line('size'), 'size');
+  const kg = weighed(facts, ends, 'precast-density', env);
   const why = (limit?: Limit) => {
     const one = oneOf(facts, material, sides, env);
     return kg ? weighs(one, kg, env, limit) : `no line says how thick ${one} is`;
@@ -74,7 +76,7 @@ function oneOf(
 /** By what it is said to weigh, else by its sides and its density; kg. */
 function weighed(
   facts: BlockFacts | undefined,
-  sides: readonly number[] | undefined,
+  sides: readonly Ends[] | undefined,
   density: 'brick-density' | 'precast-density',
   env: Env,
 ): Ends | undefined {
@@ -82,9 +84,10 @@ function weighed(
   if (said !== undefined) return said;
   const [length, width, height] = sides ?? [];
   const heavy = endsOf(facts?.line('density') ?? defaultLine(env, density), 'density');
-  if (!length || !width || !height || heavy === undefined) return undefined;
-  const m3 = length * width * height * 1e-9;
-  return { least: m3 * heavy.least, most: m3 * heavy.most };
+  if (!length?.most || !width?.most || !height?.most || heavy === undefined) return undefined;
+  const of = (end: 'least' | 'most') =>
+    [length, width, height].reduce((product, side) => product * side[end], heavy[end] * 1e-9);
+  return { least: of('least'), most: of('most') };
 }
 
 /** Brickwork that comes down: what it weighs in all, and how few bricks in their mortar are more than a limit. */

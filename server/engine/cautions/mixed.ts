@@ -95,7 +95,7 @@ function standing({ facts, wall, env }: Standing, into: Gathered): void {
 }
 
 /** What is bought ready is taken to hold some, where no parts say otherwise. */
-function holdsCement(mix: string, env: Env): boolean {
+export function holdsCement(mix: string, env: Env): boolean {
   const facts = factsNamed(env, 'mix', mix);
   if (facts?.line('ready') && !partsOf(facts, env).length) return true;
   return materialsOf({ mix }, env).some(

@@ -15,8 +15,28 @@ function changes(levels: readonly Level[]): number[] {
   return levels.slice(1).map(({ from }) => from);
 }
 
-/** Below the wall: each run, opening, pier and step, the same from the left end on, and over all. */
-export function lengthChains(out: SettingOut, left: number, right: number): Chain[] {
+interface Span {
+  readonly left: number;
+  readonly right: number;
+}
+
+/**
+ * Below the wall: each run, opening, pier and step, the same from the left end on, and over all; under it how long what
+ * stands out goes on past the ends of the wall, from end to end.
+ */
+export function lengthChains(
+  out: SettingOut,
+  left: number,
+  right: number,
+  past: Span = { left, right },
+): Chain[] {
+  const goesPast = past.left < left - SAME || past.right > right + SAME;
+  const stops = [past.left, past.right];
+  const over: Chain[] = goesPast ? [{ side: 'below', form: 'between', stops }] : [];
+  return [...alongWall(out, left, right), ...over];
+}
+
+function alongWall(out: SettingOut, left: number, right: number): Chain[] {
   const { openings, piers, movement = [] } = out.spec;
   const fixed = [...openings, ...piers, ...movement].flatMap(({ from, width }) => [
     from,

@@ -3,6 +3,7 @@
 export { asBlocks } from './as-blocks';
 export type { DrawnBrick } from './bricks';
 export { bricksOf } from './bricks';
+export { type Placed as PiecesPlaced, withChanges } from './changes';
 export type { BandShown } from './face/bands-in-face';
 export type { ElevationOptions } from './face/elevation';
 export { elevation } from './face/elevation';

@@ -38,7 +38,9 @@ export type Style =
   | 'band'
   | 'projecting'
   | 'block'
-  | 'reused';
+  | 'reused'
+  | 'new-piece'
+  | 'gone-piece';
 
 export interface Point {
   x: number;

@@ -1,9 +1,11 @@
 /** Everything there is to tell about a file, in the order of its lines. */
 import type { Fault } from '../../../grammar/read/fault';
 import type { Finding } from '../../../shared/finding';
+import { templateOf } from '../life/template';
 import { ONCE } from '../resolve/book';
 import type { Job } from '../workspace/job';
 import { MOST_CHARACTERS, type SourceBlock } from '../workspace/source';
+import { askRemarks } from './asks';
 import { bondUnsound } from './bond-unsound';
 import { cautions } from './cautions';
 import { checkBlock, namesTwice, type WorkNames } from './checks';
@@ -11,8 +13,11 @@ import { editionMissing, editionUnknown, jobTwice, libraryAssumed } from './file
 import { incomplete } from './fit/gaps';
 import { mixSandy } from './mortar/mix-sandy';
 import { mixWeak } from './mortar/mix-weak';
+import { outputMeasured } from './output-measured';
+import { optionRemarks } from './options';
+import { priceRemarks } from './price';
+import { recordRemarks } from './record';
 import { headOrigin, type Remark, toFinding } from './remark';
-import { stagesOff } from './stages';
 import { whenUnknown } from './when-unknown';
 
 export function findingsOf(job: Job): Finding[] {
@@ -33,19 +38,23 @@ function remarksOf(job: Job): Remark[] {
     ...fileRemarks(job),
     ...job.scope.remarks,
     ...namesTwice(file),
+    ...askRemarks(file),
     ...file.blocks.flatMap((block) => checkBlock(block, env, names)),
     ...file.blocks.flatMap((block) => bondUnsound(block, env)),
     ...file.blocks.flatMap((block) => whenUnknown(block, env)),
   ];
-  if (!job.isJob) return general;
+  if (!job.isJob) return [...general, ...outputMeasured(job)];
   return [
     ...general,
+    ...optionRemarks(job, names),
+    ...recordRemarks(job),
     ...works.flatMap((w) => w.remarks),
     ...cautions(job),
     ...mixWeak(works, env),
     ...mixSandy(works, env),
-    ...stagesOff(job.price, env).map((r) => toldAt(r, home(job))),
-    ...incomplete(job.price.total, home(job)),
+    ...priceRemarks(job.price, env).map((r) => toldAt(r, home(job))),
+    // A template has no prices: what a job of it lacks is told in the job.
+    ...(templateOf(file) ? [] : incomplete(job.price.total, home(job))),
   ];
 }
 

@@ -3,7 +3,9 @@ import { listed } from '../../../grammar/read/numbers';
 import { counted } from '../../../shared/show';
 import { cautionsOf, type Told } from '../cautions';
 import type { Rule } from '../cautions/rules';
+import type { Env } from '../resolve/env';
 import type { Job } from '../workspace/job';
+import { limeMixes } from './mortar/softer';
 import { headOrigin, type Remark } from './remark';
 
 type Asked = Pick<Job, 'works' | 'env' | 'wallOf'>;
@@ -30,7 +32,8 @@ export function cautions(job: Asked): Remark[] {
     const time = (times.get(each.rule) ?? 0) + 1;
     times.set(each.rule, time);
     const more = time === MOST_TOLD ? seen.get(each.rule)! - MOST_TOLD : 0;
-    return more > 0 ? andMore(keptRemark(each), more) : keptRemark(each);
+    const remark = keptRemark(each, job.env);
+    return more > 0 ? andMore(remark, more) : remark;
   });
 }
 
@@ -39,8 +42,8 @@ function andMore(remark: Remark, more: number): Remark {
   return { ...remark, message: `${remark.message} ${others}` };
 }
 
-function keptRemark(told: Told): Remark {
-  const remark = remarks.get(told) ?? remarkOf(told);
+function keptRemark(told: Told, env: Env): Remark {
+  const remark = remarks.get(told) ?? remarkOf(told, env);
   remarks.set(told, remark);
   return remark;
 }
@@ -51,7 +54,7 @@ const remarks = new WeakMap<Told, Remark>();
 /** More places than these are not looked up one by one. */
 const MOST_PLACES = 10;
 
-function remarkOf({ rule, at, why }: Told): Remark {
+function remarkOf({ rule, at, why, work }: Told, env: Env): Remark {
   const [first, ...others] = at;
   const here = why.length ? ` (${shortened(why)})` : '';
   const from = rule.source.length ? ` (${listed(rule.source, 'and')})` : '';
@@ -66,6 +69,7 @@ function remarkOf({ rule, at, why }: Told): Remark {
     origin: first!.origin,
     message,
     related: [...also, library],
+    ways: () => limeMixes(work, rule, env),
   };
 }
 

@@ -2,6 +2,8 @@
 import { lengthText } from '../brickwork/lengths';
 import type { Masonry } from '../brickwork/masonry';
 import type { Head } from '../brickwork/wall/heads/head';
+import type { Tee } from '../brickwork/wall/meet/tees';
+import type { BlockFacts } from '../resolve/env';
 import { carvedLap, type PoorLap, type SettingOut } from '../setting-out';
 import { otherBearing } from './heads/other-bearing';
 import type { Remark } from './remark';
@@ -16,7 +18,8 @@ export function perpendsAligned(
   heads: readonly Head[] = [],
 ): Remark[] {
   const shown = (mm: number) => lengthText(env, mm);
-  const told = out.poorLaps.filter(({ carved }) => !carved);
+  const front = out.poorLaps.filter(({ back }) => !back);
+  const told = front.filter(({ carved, beside }) => !carved && beside === undefined);
   const met = laidPoorly(out, told, shown);
   const wall: Remark[] = met
     ? [
@@ -28,8 +31,54 @@ export function perpendsAligned(
         },
       ]
     : [];
-  const carved = out.poorLaps.filter((lap) => lap.carved);
-  return [...wall, ...heads.flatMap((head) => besideHead(head, out, carved, shown) ?? [])];
+  const carved = front.filter((lap) => lap.carved);
+  const beside = heads.flatMap((head) => besideHead(head, out, carved, shown) ?? []);
+  return [...wall, ...beside, ...inBack(out, front, facts, shown)];
+}
+
+/** What stands so in the back alone: nobody has to be told twice of one place. */
+function inBack(
+  out: SettingOut,
+  front: readonly PoorLap[],
+  { block }: BlockFacts,
+  shown: (mm: number) => string,
+): Remark[] {
+  const brick = out.spec.unit.length + out.spec.joints.perpend;
+  const seen = (lap: PoorLap) =>
+    front.some((f) => f.course === lap.course && Math.abs(f.at - lap.at) < brick);
+  const alone = out.poorLaps.filter((lap) => lap.back && !seen(lap));
+  const poor = laidPoorly(out, alone, shown);
+  if (!poor) return [];
+  const what = `${poor.what[0]!.toLowerCase()}${poor.what.slice(1)}`;
+  return [
+    {
+      code: 'perpends-aligned',
+      about: 'back',
+      severity: 'information',
+      origin: nameOrigin(block),
+      message: `In the back ${what}, where a stretch begins or ends over another or beside what spans an opening: ${poor.places}. The front laps there. No way was found to lay the back so that it does. Cut the bricks of the back there by eye, none of them over a joint; or bring the openings and piers to brickwork sizes.`,
+    },
+  ];
+}
+
+/** Beside a wall that is bonded into this one and runs right through it. */
+export function besideArm(
+  out: SettingOut,
+  { block, env }: BlockFacts,
+  tee: Tee,
+): Remark | undefined {
+  const laps = out.poorLaps.filter(({ beside }) => beside === tee.distance);
+  const poor = laidPoorly(out, laps, (mm) => lengthText(env, mm));
+  if (!poor) return undefined;
+  const arm = tee.line.block.name ?? '';
+  return {
+    code: 'perpends-aligned',
+    about: arm,
+    severity: 'information',
+    origin: nameOrigin(block),
+    message: `${poor.what} beside the wall ${arm}, which is bonded into this one: ${poor.places}. No way was found to lay this wall beside it that laps there. Move it along by a few centimetres, or tie it.`,
+    related: [{ origin: tee.line.origin, message: `The wall ${arm} runs in` }],
+  };
 }
 
 function besideHead(

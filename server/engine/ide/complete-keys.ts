@@ -54,7 +54,7 @@ function others(parent: ReadLine, line: number): readonly ReadLine[] {
 }
 
 function keyItem(kind: LineKind, column: number, job: Job): Completion {
-  const room = kind.body ? 1 : Math.max(1, column - kind.key.length);
+  const room = kind.body && !kind.inColumn ? 1 : Math.max(1, column - kind.key.length);
   return {
     label: kind.key,
     kind: 'key',
@@ -68,7 +68,9 @@ function keyItem(kind: LineKind, column: number, job: Job): Completion {
 function valueColumn(parent: ReadLine, line: number): number {
   const columns = others(parent, line).flatMap(({ kind, syntax }) => {
     const first = syntax.items[0];
-    return first && syntax.key && !kind.body ? [first.span.start - syntax.key.span.start] : [];
+    return first && syntax.key && (!kind.body || kind.inColumn)
+      ? [first.span.start - syntax.key.span.start]
+      : [];
   });
   return columns.length ? Math.max(...columns) : 0;
 }

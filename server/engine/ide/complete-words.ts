@@ -1,6 +1,7 @@
 /** Words that a slot takes without naming a thing of the job: libraries, currencies, units of time, runs of a wall. */
 import { BROUGHT_UP_BY } from '../../../grammar/lines/caution';
 import { type Dimension, unitsOf } from '../../../shared/units';
+import { taskWords } from '../life/task-words';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
 import { stretches } from './line-text';
@@ -19,6 +20,8 @@ export function wordsFor(what: string, block: SourceBlock | undefined, job: Job)
       return OPENING_RUNS.map(word);
     case 'work or material':
       return [...Object.keys(BROUGHT_UP_BY), ...job.book.names('material')].map(word);
+    case 'task':
+      return taskWords().map(word);
     case 'unit of area':
       return units('area');
     case 'unit of distance':

@@ -1,6 +1,7 @@
 /** The figures of a block: of a wall under its heading, of the job under its own, of what is bought of a brick. */
 
 import type { Figure } from '../brickwork/needs';
+import { optionFigures } from '../life/priced';
 import { allFigures, workFigures } from '../views/job-view';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
@@ -15,17 +16,25 @@ export interface BlockFigures {
 const NONE: BlockFigures = { figures: [] };
 
 /** What a block’s heading stands for in figures; none for a block that only holds settings. */
-export function figuresOf(block: SourceBlock, job: Job): BlockFigures {
+export function figuresOf(block: SourceBlock, of: Job): BlockFigures {
+  const job = of.homeOf(block);
+  if (block.kind === 'option') return ofOption(block, job);
   const work = job.workAt(block);
   if (work) {
     const figures = workFigures(work, job);
     return { figures, main: figures[0] };
   }
   const ids = idsOf(block);
-  if (!job.isJob || block.file !== job.file || !ids.length) return NONE;
+  if (!job.isJob || block.file !== of.file || !ids.length) return NONE;
   const all = allFigures(job);
   const figures = ids.flatMap((id) => all.find((f) => f.key === id) ?? []);
   return { figures, main: figures.at(-1) };
+}
+
+function ofOption({ name }: SourceBlock, job: Job): BlockFigures {
+  const option = job.options.priced.find((each) => each.name === name);
+  const figures = option ? optionFigures(option) : [];
+  return { figures, main: figures[1] };
 }
 
 const OF_KIND: Readonly<Record<string, readonly string[]>> = {

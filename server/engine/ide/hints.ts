@@ -24,12 +24,14 @@ export function hintsOf(job: Job, range: LineRange): Hint[] {
 function blockHints(block: SourceBlock, job: Job): Hint[] {
   const heading = block.read.heading;
   if (!heading) return [];
-  const text = totalText(block, job);
-  return [...(text ? [total(block, heading, text)] : []), ...lineHints(block, job)];
+  const home = job.homeOf(block);
+  const text = totalText(block, home);
+  return [...(text ? [total(block, heading, text)] : []), ...lineHints(block, home)];
 }
 
 function totalText(block: SourceBlock, job: Job): string | undefined {
   if (block.kind === 'job') return job.works.length ? priceText(job) : undefined;
+  if (block.kind === 'option') return optionText(block, job);
   if (block.kind === 'mix') return mixSummary(block.name, job);
   const work = job.workAt(block);
   return work && workText(work, job);
@@ -46,6 +48,16 @@ function priceText(job: Job): string {
   const { total, tax, taxName } = job.price;
   const incl = tax.value.isZero() ? '' : ` incl. ${taxName}`;
   return `${showTerm(total, job.env)}${incl}${total.gaps.length ? ', not complete' : ''}`;
+}
+
+/** What it adds, and what the job comes to with it. */
+function optionText({ name }: SourceBlock, job: Job): string | undefined {
+  const option = job.options.priced.find((each) => each.name === name);
+  if (!option || !job.isJob) return undefined;
+  const { more, price } = option;
+  const sign = more.total.value.isNegative() ? '' : '+';
+  const open = price.total.gaps.length ? ', not complete' : '';
+  return `${sign}${showTerm(more.total, job.env)} · ${showTerm(price.total, job.env)} with it${open}`;
 }
 
 /** What hangs on a piece of work alone is worked out once, and stands until it changes. */

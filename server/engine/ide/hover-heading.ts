@@ -1,8 +1,10 @@
 /** A heading under the pointer: the figures of its block, and how the main one came about. */
+
 import type { ReadLine } from '../../../grammar/read/values';
 import type { WorkingView } from '../../../shared/views';
 import { lengthShown } from '../brickwork/lengths';
 import { wordOf } from '../resolve/book';
+import { ofJobsAlike } from '../views/alike';
 import { showTerm } from '../views/show';
 import { workingOf } from '../views/working';
 import type { Job } from '../workspace/job';
@@ -57,7 +59,7 @@ const LONGEST = 60;
 
 function rangeText(job: Job): string[] {
   const range = rangeOf(job);
-  return range ? [`In eight of ten jobs alike ${plain(range)}.`] : [];
+  return range ? [`${ofJobsAlike(job.env)} ${plain(range)}.`] : [];
 }
 
 /** An opening or a pier of a wall: where it stands, as the setting-out has it. */

@@ -1,8 +1,10 @@
 /** What is told of the word under the pointer. */
-import { cover, type Span } from '../../../shared/span';
+import { contains, cover, type Span } from '../../../shared/span';
+import { kindIn } from '../life/step';
+import { targetsIn } from '../life/targets';
 import type { Job } from '../workspace/job';
 import { hoverHeading } from './hover-heading';
-import { hoverKey } from './hover-key';
+import { explainKey, hoverKey } from './hover-key';
 import { hoverThing } from './hover-name';
 import { givenAt, thingsNamed } from './names';
 import { otherUnits } from './other-units';
@@ -16,7 +18,7 @@ export function hover(job: Job, at: Position, link: Linker = PLAIN): Hover | und
   if (!spot?.read || onComment(spot)) return undefined;
   if (onKey(spot)) return said(spot, spot.syntax!.key!.span, keyText(spot, job, link));
   const value = valueAt(spot);
-  if (!value) return undefined;
+  if (!value) return writtenAnew(spot, job);
   if (givenAt(spot)?.span === value.value.span)
     return said(spot, value.value.span, keyText(spot, job, link));
   const name = textOf(value.value);
@@ -36,4 +38,15 @@ function keyText(spot: Spot, job: Job, link: Linker): string {
 function said(spot: Spot, span: Span, markdown: string): Hover {
   const whole = cover(span, span);
   return { span: { ...whole, line: spot.block.firstLine + spot.line }, markdown };
+}
+
+/** The word of a line that an option writes anew. */
+function writtenAnew(spot: Spot, job: Job): Hover | undefined {
+  const { what, line } = spot.read!.values;
+  const word = line?.kind === 'rest' ? line.items[0] : line;
+  if (!word || spot.parents[0]?.kind.key !== 'option') return undefined;
+  if (!contains(word.span, spot.line, spot.column)) return undefined;
+  const [target] = targetsIn(job.file.blocks).get(textOf(what) ?? '') ?? [];
+  const kind = target && kindIn(spot.read!, target);
+  return kind && said(spot, word.span, explainKey(kind, job));
 }

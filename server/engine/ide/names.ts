@@ -41,7 +41,7 @@ export function thingsNamed(
 }
 
 function thingsOf(job: Job, kind: NamedKind, block: SourceBlock | undefined): Named[] {
-  if (kind === 'opening') return innerOf(kind, block ? [block] : []);
+  if (kind === 'opening') return innerOf(kind, openingsFrom(job, block));
   if (kind === 'zone') return innerOf(kind, job.book.blocksOf('limit'));
   if (isCounted(kind)) return countedThings(job, kind);
   if (!WORK.has(kind)) return job.book.blocksOf(kind).flatMap((b) => asNamed(kind, b) ?? []);
@@ -49,6 +49,12 @@ function thingsOf(job: Job, kind: NamedKind, block: SourceBlock | undefined): Na
   const other = job.book.blocksOf(kind);
   const top = [...own, ...other].flatMap((b) => asNamed(kind, b) ?? []);
   return [...top, ...innerOf(kind, job.file.blocks)];
+}
+
+/** An opening is known in its own wall, and in an option. */
+function openingsFrom(job: Job, block: SourceBlock | undefined): readonly SourceBlock[] {
+  if (block?.kind === 'option') return job.file.blocks;
+  return block ? [block] : [];
 }
 
 function asNamed(kind: NamedKind, block: SourceBlock): Named | undefined {

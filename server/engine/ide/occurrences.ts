@@ -48,11 +48,12 @@ interface Occurrence {
   readonly declares: boolean;
 }
 
-/** An opening is only known in its own wall. */
+/** An opening is only known in its own wall, and in options. */
 function occurrencesIn(file: SourceFile, thing: Named): Occurrence[] {
-  const blocks = thing.kind === 'opening' ? [thing.block] : file.blocks;
-  return blocks
-    .filter((block) => block.file === file)
+  const knows = (block: SourceBlock) =>
+    thing.kind !== 'opening' || block === thing.block || block.kind === 'option';
+  return file.blocks
+    .filter(knows)
     .flatMap((block) => (block.read.heading ? inLine(block, block.read.heading, thing) : []));
 }
 

@@ -42,8 +42,10 @@ function inches(value: Exact, from: Unit, env: Env): string {
 function sizes(value: Extract<Value, { kind: 'size' }>, env: Env): string | undefined {
   if (value.sides.some((s) => s.unit.dimension !== 'length')) return undefined;
   const imperial = value.sides[0]!.unit.system !== 'imperial';
-  const sides = value.sides.map((s) =>
-    lengthText({ ...env, imperial }, toBase(s.value, s.unit).toNumber()),
+  const text = (side: Exact, unit: Unit) =>
+    lengthText({ ...env, imperial }, toBase(side, unit).toNumber());
+  const sides = value.sides.map(({ value: low, high, unit }) =>
+    [low, ...(high ? [high] : [])].map((end) => text(end, unit)).join(' to '),
   );
   return sides.join(' × ');
 }

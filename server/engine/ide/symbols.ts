@@ -28,7 +28,7 @@ function symbol(
   const first = syntax.span.line;
   const name = wordOf(read?.values.name);
   const title = wordOf(read?.values.title) || wordOf(read?.values.text);
-  const inner = (read?.body ?? []).filter((line) => line.kind.body);
+  const inner = (read?.body ?? []).filter((line) => line.kind.body && !line.kind.inColumn);
   return {
     name: [kind, name].filter(Boolean).join(' '),
     detail: title,

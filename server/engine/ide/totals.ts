@@ -1,5 +1,6 @@
 /** What a status bar shows of a job. */
 import type { Totals } from '../../../shared/protocol';
+import { ofJobsAlike } from '../views/alike';
 import { showTerm } from '../views/show';
 import type { Job } from '../workspace/job';
 
@@ -9,8 +10,10 @@ const STEPS = [
   'travel',
   'others',
   'cost',
+  'contingency',
   'overhead',
   'profit',
+  'discount',
   'net',
   'tax',
 ];
@@ -25,13 +28,14 @@ export function totalsOf(job: Job): Totals | undefined {
   return {
     price: showTerm(price.total, env),
     range: rangeOf(job),
+    alike: job.spread && ofJobsAlike(env),
     hours: showTerm(price.hours, env),
     missing: [...new Set(price.total.gaps.map((g) => g.what))],
     steps: steps.map(({ term }) => ({ label: term.label, text: showTerm(term, env) })),
   };
 }
 
-/** From what to what in eight jobs of ten, when a line of the job is a range. */
+/** From what to what, when a line of the job is a range. */
 export function rangeOf(job: Job): string | undefined {
   const { spread, env } = job;
   return spread && [spread.low, spread.high].map((end) => showTerm(end, env)).join(' to ');

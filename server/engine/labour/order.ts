@@ -1,56 +1,45 @@
-/**
- * In which order the tasks of one piece of work are done: down before up, dirty before clean, what carries before what
- * lies on it, pointing last (common practice).
- */
-const ORDER = [
-  'take-down',
-  'clean',
-  'cut-out',
-  'tooth-in',
-  'footing',
-  'facework',
-  'blockwork',
-  'pier-work',
-  'core',
-  'subsill',
-  'lintel',
-  'centre',
-  'arch',
-  'head',
-  'tiles',
-  'coping',
-  'precast',
-  'cap',
-  'replace',
-  'rebed',
-  'rebed-pieces',
-  'stitch',
-  'repoint',
-  'repoint-joints',
-  'make-good',
-];
+/** In which order the tasks of one piece of work are done, which of them raise it, and which have to set: as the defaults say. */
+import { wordOf } from '../resolve/book';
+import { defaultLine, type Env } from '../resolve/env';
 
-/** Tasks that raise the work: no more of them in a day than a lift. */
-const RAISING: ReadonlySet<string> = new Set(['facework', 'blockwork', 'pier-work', 'core']);
+export class TaskOrder {
+  private readonly order: readonly string[];
+  private readonly raising: ReadonlySet<string>;
+  private readonly letIn: ReadonlySet<string>;
+  private readonly overnight: ReadonlySet<string>;
 
-export function raises(task: string): boolean {
-  return RAISING.has(task);
+  constructor(env: Env) {
+    this.order = tasksIn('task-order', env);
+    this.raising = new Set(tasksIn('raising', env));
+    this.letIn = new Set(tasksIn('let-in', env));
+    this.overnight = new Set(tasksIn('overnight', env));
+  }
+
+  /** No more of it in a day than a lift. */
+  raises(task: string): boolean {
+    return this.raising.has(task);
+  }
+
+  /** It has to set before anything stands on it. */
+  sets(task: string): boolean {
+    return this.overnight.has(task);
+  }
+
+  /** It is let into the work as it goes up: after its first lift, before its last. */
+  isLetIn(task: string): boolean {
+    return this.letIn.has(task);
+  }
+
+  /** What is not in the list comes after what raises the work and what is let into it, and before what finishes it. */
+  placeOf(task: string): number {
+    const at = this.order.indexOf(task);
+    if (at >= 0) return at;
+    const last = this.order.findLastIndex((other) => this.raises(other) || this.isLetIn(other));
+    return last + 0.5;
+  }
 }
 
-/** Concrete has to set before anything stands on it. */
-export function sets(task: string): boolean {
-  return task === 'footing';
-}
-
-/** What is let into the work as it goes up: after its first lift, before its last. */
-const LET_IN: ReadonlySet<string> = new Set(['subsill', 'lintel', 'centre', 'arch', 'head']);
-
-export function isLetIn(task: string): boolean {
-  return LET_IN.has(task);
-}
-
-/** What is not in the list comes after what raises the work, and before what finishes it. */
-export function placeOf(task: string): number {
-  const at = ORDER.indexOf(task);
-  return at < 0 ? ORDER.indexOf('tiles') - 0.5 : at;
+function tasksIn(key: string, env: Env): string[] {
+  const value = defaultLine(env, key)?.values.tasks;
+  return value?.kind === 'list' ? value.of.map((each) => wordOf(each.task)) : [];
 }

@@ -3,28 +3,48 @@
 import { brickTerms } from '../brickwork/count';
 import { inUnit, unitNames } from '../brickwork/lengths';
 import { jointsIn, type Masonry } from '../brickwork/masonry';
-import type { Lays, TaskNeed } from '../brickwork/needs';
+import type { Lays, MixNeed, TaskNeed } from '../brickwork/needs';
 import { defaultLine, defaultTerm } from '../resolve/env';
 import { difference, product, quotient, sum, type Term } from '../working/term';
 
 /** Work of a wall or pier that takes no mortar of its own mix, or a mix of its own. */
 const NO_MORTAR: ReadonlySet<string> = new Set(['footing', 'core', 'centre', 'take-down', 'clean']);
 
-/** Of the mortar of a wall or pier: `litres` of it, as laid, are what the bricks take and the hours lay. */
+/**
+ * Of the mortar of a wall or pier: `litres` of it, as laid, are what the bricks take and the hours lay, but for those
+ * that are laid `apart`, in a mix of their own.
+ */
 export function laidIn(
   litres: Term,
   bricks: readonly Term[],
   tasks: readonly TaskNeed[],
   masonry: Masonry,
+  apart: readonly Pick<MixNeed, 'lays'>[] = [],
 ): Lays {
   const laying = tasks.filter((t) => !NO_MORTAR.has(t.task)).map((t) => t.hours);
   return {
     litres,
-    bricks: bricks.length ? sum('bricks laid in it', 'bricks', bricks) : undefined,
-    hours: laying.length ? sum('hours of laying', 'h', laying) : undefined,
+    bricks: but('bricks laid in it', bricks, apart, (lays) => lays.bricks),
+    hours: but('hours of laying', laying, apart, (lays) => lays.hours),
     pointing: pointingOf(masonry),
     joints: jointsOf(masonry),
   };
+}
+
+/** All of them together, but for what is laid apart. */
+function but(
+  label: string,
+  all: readonly Term[],
+  apart: readonly Pick<MixNeed, 'lays'>[],
+  of: (lays: Lays) => Term | undefined,
+): Term | undefined {
+  const [first] = all;
+  if (!first) return undefined;
+  const others = apart.flatMap(({ lays }) => (lays && of(lays)) ?? []);
+  const whole = sum(label, first.unit, all);
+  if (!others.length) return whole;
+  const away = sum('laid in another mix', first.unit, others);
+  return difference(label, first.unit, whole, away);
 }
 
 /** All of several as one. What pointing takes is that of the first: it goes by the brick. */

@@ -10,6 +10,8 @@ export interface Wanted {
   readonly of: MortarClass;
   readonly line: LineFacts;
   readonly source: readonly string[];
+  /** The line of the work that may name a mix for that place alone. */
+  readonly own?: LineFacts;
 }
 
 /** What a wall or pier wants, place by place; nothing where no library says. */
@@ -17,7 +19,11 @@ export function wantedIn(work: Work, env: Env): Wanted[] {
   const facts = factsOf(work.block, env);
   if (!facts || work.kind === 'repair') return [];
   const zone = facts.orDefault('exposure')?.word('zone');
-  return placesOf(work, facts).flatMap((place) => wantedAt(place, zone, env) ?? []);
+  return placesOf(work, facts).flatMap((place) => {
+    const wanted = wantedAt(place, zone, env);
+    const own = place === 'dpc' || place === 'coping' ? facts.line(place) : undefined;
+    return wanted ? { ...wanted, own } : [];
+  });
 }
 
 function placesOf(work: Work, facts: BlockFacts): Place[] {

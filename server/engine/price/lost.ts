@@ -22,14 +22,15 @@ export class Losses {
     errorsIn(works.flatMap((work) => work.remarks)),
   );
 
-  /** Of every file of the job, its own first, libraries that ship left out: they have none. Remarks in the order of the work. */
+  /** Of every file of the job, its own first, of which `own` are the blocks that count; libraries that ship have none. Remarks in the order of the work. */
   in(
     files: readonly SourceFile[],
     remarks: readonly Remark[],
     works: readonly HasRemarks[],
+    own: readonly SourceBlock[],
   ): Gap[] {
     const lost: Gap[] = [];
-    for (const gaps of this.ofLines(files)) {
+    for (const gaps of this.ofLines(files, own)) {
       lost.push(...gaps);
       if (lost.length >= MOST_LOST) return lost;
     }
@@ -37,10 +38,13 @@ export class Losses {
     return [...lost, ...errors.map(leftOut)];
   }
 
-  private ofLines(files: readonly SourceFile[]): (readonly Gap[])[] {
-    const [own, ...used] = files.filter((file) => !file.shipped);
-    const others = used.flatMap((file) => lostLines(file.blocks));
-    return [...(own ? this.lines.of(own.blocks).flat() : []), ...others];
+  private ofLines(
+    [job, ...others]: readonly SourceFile[],
+    own: readonly SourceBlock[],
+  ): (readonly Gap[])[] {
+    const used = others.filter((file) => !file.shipped);
+    const lost = used.flatMap((file) => lostLines(file.blocks));
+    return [...(job?.shipped ? [] : this.lines.of(own).flat()), ...lost];
   }
 }
 
@@ -56,9 +60,12 @@ function errorsIn(remarks: readonly Remark[]): Remark[] {
   return remarks.filter((remark) => remark.severity === 'error').slice(0, MOST_LOST);
 }
 
+/** What they say is in no price: an option that is not taken, what has happened. */
+const NOT_PRICED: ReadonlySet<string> = new Set(['option', 'record']);
+
 /** Lines of a block that are read to say nothing. */
 function linesLost(block: SourceBlock): Gap[] {
-  if (!block.read.faults.length) return [];
+  if (NOT_PRICED.has(block.kind ?? '') || !block.read.faults.length) return [];
   const lost = block.read.faults.filter((f) => f.severity === 'error' && !NOTHING_LOST.has(f.code));
   return lost.slice(0, MOST_LOST).map((fault) => lineLost(block, fault));
 }

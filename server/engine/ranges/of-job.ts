@@ -11,7 +11,7 @@ import { type Ranged, rangesIn } from './found';
 import { type Lanes, Samples, Unfollowed } from './lanes';
 import { groupsOf, Places } from './places';
 import { RUNS, SAMPLES } from './points';
-import { endsOf } from './spread';
+import { betweenOf, spreadBetween } from './spread';
 
 /** What the sampling asks of a job. */
 export interface Sampled {
@@ -31,7 +31,7 @@ export interface RangeShare extends Ranged {
 }
 
 export interface Spread {
-  /** In eight of ten jobs alike the price lies between the two. */
+  /** In as many jobs alike as the defaults’ price-between has it, the price lies between the two. */
   readonly low: Term;
   readonly high: Term;
   /** The one that most hangs on first; those that move nothing are left out. */
@@ -58,7 +58,7 @@ export function samplingOf(job: Sampled, runs: Runs): Sampling | undefined {
 export function spreadOf(job: Sampled, runs: Runs): Spread | undefined {
   const sampling = samplingOf(job, runs);
   if (!sampling) return undefined;
-  const { low, high } = endsOf(sampling.prices);
+  const { low, high } = spreadBetween(sampling.prices, betweenOf(job.env));
   if (low === high) return undefined;
   return {
     low: price('low', low, job),

@@ -11,6 +11,7 @@ export const RULES: Readonly<Record<string, Rule | undefined>> = {
   quotient: ([a, b]) => (b ? a! / b : 0),
   share: ([percent, of]) => (of! * percent!) / 100,
   raised: ([of, percent]) => of! + (of! * percent!) / 100,
+  whole: ([of, percent]) => (percent! > 0 ? (of! * 100) / percent! : 0),
   up: ([of, step = 1]) => (step ? Math.ceil(of! / step - 5e-10) * step : of!),
   nearest: ([of, step]) => (step ? halfAway(of! / step) * step : of!),
   most: ([a, b]) => Math.max(a!, b!),

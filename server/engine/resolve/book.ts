@@ -10,6 +10,7 @@ import { type SourceBlock, type SourceFile, WORK } from '../workspace/source';
 /** Kinds of block that may stand only once in a file: the first holds, and a second is a finding. */
 export const ONCE: ReadonlySet<string> = new Set([
   'perpend',
+  'template',
   'job',
   'firm',
   'bill-to',

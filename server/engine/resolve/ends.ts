@@ -22,6 +22,16 @@ export function endsOf(line: LineFacts | undefined, key: string): Ends | undefin
   return { least: Math.min(...ends), most: Math.max(...ends) };
 }
 
+/** The same of each side of a size. */
+export function sideEndsOf(line: LineFacts | undefined, key: string): Ends[] | undefined {
+  const value = line?.values[key];
+  if (value?.kind !== 'size') return undefined;
+  return value.sides.map(({ value: low, high = low, unit }) => ({
+    least: toBase(low, unit).toNumber(),
+    most: toBase(high, unit).toNumber(),
+  }));
+}
+
 function inBase(amount: Exact, { unit }: QuantityValue): number {
   return (unit ? toBase(amount, unit) : amount).toNumber();
 }

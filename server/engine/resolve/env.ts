@@ -1,6 +1,6 @@
 /** What every part of the work is worked out in: the book, the units and money of the reader, and which end of a range is taken. */
 import type { NamedKind } from '../../../grammar/lines/slots';
-import type { MoneyValue, ReadLine, Value, Values } from '../../../grammar/read/values';
+import type { MoneyValue, ReadLine, SideValue, Value, Values } from '../../../grammar/read/values';
 import type { Exact } from '../../../shared/exact';
 import { type FigureStyle, PLAIN_STYLE, readStyle } from '../../../shared/show';
 import { toBase } from '../../../shared/units';
@@ -182,11 +182,18 @@ export class LineFacts {
     return (value.unit ? toBase(one, value.unit) : one).toNumber();
   }
 
+  private side(side: SideValue): Exact {
+    if (!side.high) return side.value;
+    const key = rangeKey(this.block, side);
+    watching?.add(key);
+    return picked({ low: side.value, high: side.high }, this.pinned(key) ?? 0.5);
+  }
+
   /** The sides of a size in base units. */
   sides(key: string): readonly number[] | undefined {
     const value = this.values[key];
     if (value?.kind !== 'size') return undefined;
-    return value.sides.map((s) => toBase(s.value, s.unit).toNumber());
+    return value.sides.map((side) => toBase(this.side(side), side.unit).toNumber());
   }
 }
 

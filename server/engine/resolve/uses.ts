@@ -2,6 +2,7 @@
 import type { ReadLine } from '../../../grammar/read/values';
 import * as findings from '../findings/files';
 import type { Remark } from '../findings/remark';
+import type { MeasuredOutput } from '../firm/outputs';
 import type { SourceBlock, SourceFile } from '../workspace/source';
 
 /** What the outside lends the engine. It never touches a disk itself. */
@@ -17,6 +18,8 @@ export interface FileStore {
   /** Changes when a file is opened, closed, or changes outside: then names may mean other files. */
   readonly generation: number;
   readonly libraries: readonly string[];
+  /** What the past jobs of a firm’s file show; nothing where nobody has looked through them. */
+  pastOutputs?(file: string): readonly MeasuredOutput[];
   library(name: string): SourceFile | undefined;
   find(from: SourceFile, to: string): SourceFile | 'outside' | 'missing';
 }

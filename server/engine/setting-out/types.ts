@@ -160,6 +160,11 @@ export interface WallSpec {
   limits: JointLimits;
   /** Stretches that somebody has decided to lay otherwise than by rule. */
   decided?: readonly Decided[];
+  /**
+   * For whoever asks about no more: `face` lays only the row that shows in the front; `apart` that, each stretch as if it
+   * lay on no other.
+   */
+  only?: 'face' | 'apart';
 }
 
 /** A stretch, by its ends in mm, laid at joints within other limits, or with its cut at one end. */
@@ -253,6 +258,10 @@ export interface PoorLap {
   lap: number;
   /** It came about when something was let into the wall. */
   carved?: true;
+  /** It stands in the back of a wall that has rows behind its face. */
+  back?: true;
+  /** It came about where another wall runs through this one: mm from the left end to the near side of that. */
+  beside?: number;
 }
 
 export interface SettingOut {
@@ -266,7 +275,7 @@ export interface SettingOut {
   /** Mm through the wall. */
   thickness: number;
   /**
-   * Perpends of the face that lap too little (under what rules still call a lap: 41 mm of 56) where
+   * Perpends of the face, and of the back of a wall of more rows, that lap too little (under what rules still call a lap: 41 mm of 56) where
    * stretches of unlike ends meet, at a sill or a head, or where something was let in, and no way of laying
    * them was found that mends it; at most 200 of each, the lowest first. Always empty for a bond that asks for no lap.
    */

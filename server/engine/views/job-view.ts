@@ -2,6 +2,8 @@
 import type { BlockView, FigureView, JobView } from '../../../shared/views';
 import type { Figure, Work } from '../brickwork/needs';
 import { headOrigin } from '../findings/remark';
+import { optionFigures } from '../life/priced';
+import { resultFigures, resultOf } from '../life/result';
 import type { MixBatch } from '../mortar/batch';
 import { mortarFigures } from '../mortar/figures';
 import { namesOf } from '../mortar/named-twice';
@@ -10,6 +12,7 @@ import type { Env } from '../resolve/env';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
 import { cautionViews } from './caution-view';
+import { priceFigures } from './price-figures';
 import { missingOf, showTerm } from './show';
 
 export function figureView(id: string, term: Term, env: Env): FigureView {
@@ -33,9 +36,13 @@ export function workFigures(work: Work, job: Job): readonly Figure[] {
 
 /** Every figure of the job by its id. */
 export function allFigures(job: Job): readonly Figure[] {
-  const { figures, purchases, batches, stages } = job.price;
+  return [...job.works.flatMap((work) => workFigures(work, job)), ...jobFigures(job)];
+}
+
+/** Those of the job as a whole, by their ids. */
+export function jobFigures(job: Job): readonly Figure[] {
+  const { figures, purchases, batches } = job.price;
   return [
-    ...job.works.flatMap((work) => workFigures(work, job)),
     ...batches.flatMap((b) => [{ key: `mix.${b.name}`, term: b.wet }, ...partFigures(b)]),
     ...purchases.flatMap((p) => [
       { key: `need.${p.name}`, term: p.needed },
@@ -44,8 +51,16 @@ export function allFigures(job: Job): readonly Figure[] {
     ]),
     ...mortarFigures(job.price, job.env),
     ...figures.map(({ key, term }) => ({ key: `job.${key}`, term })),
-    ...stages.map((s, i) => ({ key: `stage.${i + 1}`, term: { ...s.amount, label: s.title } })),
+    ...job.options.priced.flatMap(optionFigures),
+    ...happened(job),
+    ...priceFigures(job.price),
   ];
+}
+
+/** What became of it, once something is recorded. */
+function happened(job: Job): Figure[] {
+  const result = resultOf(job);
+  return result ? resultFigures(result) : [];
 }
 
 function partFigures({ name, parts }: MixBatch): Figure[] {
@@ -54,7 +69,7 @@ function partFigures({ name, parts }: MixBatch): Figure[] {
 
 export function jobView(job: Job): JobView {
   const { env, file } = job;
-  const block = job.book.blocksOf('job').find((b) => b.file === file);
+  const block = job.book.blocksOf('job').find((b) => b.file.name === file.name);
   return {
     file: file.name,
     edition: 1,
@@ -63,7 +78,9 @@ export function jobView(job: Job): JobView {
     blocks: job.works.map((work) => blockView(work, job)),
     totals: allFigures(job)
       .filter(({ key }) =>
-        /^(mix|need|buy|cost|left|lays|batch|batches|last|over|job|stage)\./.test(key),
+        /^(mix|need|buy|cost|left|lays|batch|batches|last|over|job|discount|tax|stage|deducted)\./.test(
+          key,
+        ),
       )
       .map(({ key, term }) => figureView(key, term, env)),
     cautions: cautionViews(job),

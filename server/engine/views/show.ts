@@ -91,8 +91,14 @@ function moneyDigits(value: Exact, env: Env): number {
 
 export function showTerm(term: Term, env: Env): string {
   const some = term.mixed?.filter((part) => !part.value.isZero()) ?? [];
-  if (some.length > 1) return some.map((part) => showTerm(part, env)).join(' + ');
+  if (some.length > 1) return some.map((part) => packsText(part, env)).join(' + ');
   return showValue(term.value, term.unit, env);
+}
+
+/** Two kinds of pack may go by one name: each says what it holds. */
+function packsText({ value, unit, holds }: Term, env: Env): string {
+  const text = showValue(value, unit, env);
+  return holds ? `${text} of ${showTerm(holds, env)}` : text;
 }
 
 /** As many as anyone reads: every figure of a long job may lack the same thousand things. */

@@ -1,6 +1,6 @@
 /** The timetable of a job: its tasks in the order they are done, in the firm’s day. */
 import type { Work } from '../brickwork/needs';
-import { isLetIn, placeOf, raises, sets } from '../labour/order';
+import { TaskOrder } from '../labour/order';
 import { type Break, type Chunk, type Day, type DayPlan, timetable } from '../labour/timetable';
 import { LineFacts } from '../resolve/env';
 import type { Term } from '../working/term';
@@ -16,22 +16,23 @@ function chunksOf(job: Job): Chunk[] {
   const first = loading
     ? [{ work: '', label: 'Loading out', hours: loading.value.toNumber() }]
     : [];
-  return [...first, ...job.works.flatMap(chunksOfWork)];
+  const order = new TaskOrder(job.env);
+  return [...first, ...job.works.flatMap((work) => chunksOfWork(work, order))];
 }
 
 /** Work that takes several days for its height is built up in as many lifts. */
-function chunksOfWork(work: Work): Chunk[] {
+function chunksOfWork(work: Work, order: TaskOrder): Chunk[] {
   const { tasks, leastDays } = work.needs;
   const lifts = Math.max(1, leastDays?.value.toNumber() ?? 1);
   const name = work.title || work.name;
   const all = tasks
     .slice()
-    .sort((a, b) => placeOf(a.task) - placeOf(b.task))
+    .sort((a, b) => order.placeOf(a.task) - order.placeOf(b.task))
     .map(({ task, hours }) => ({ task, label: hours.label, hours: hours.value.toNumber() }));
-  return liftsOf(all, lifts).map(({ task, ...chunk }) => ({
+  return liftsOf(all, lifts, order).map(({ task, ...chunk }) => ({
     ...chunk,
     work: name,
-    sets: sets(task) || undefined,
+    sets: order.sets(task) || undefined,
   }));
 }
 
@@ -40,9 +41,9 @@ interface Step extends Omit<Chunk, 'work' | 'sets'> {
 }
 
 /** What raises the work parted into lifts; what is let into it comes after the first of them. */
-function liftsOf(tasks: readonly Step[], lifts: number): readonly Step[] {
+function liftsOf(tasks: readonly Step[], lifts: number, order: TaskOrder): readonly Step[] {
   if (lifts === 1) return tasks;
-  const raising = tasks.filter((t) => raises(t.task));
+  const raising = tasks.filter((t) => order.raises(t.task));
   const one = (i: number) =>
     raising.map((t) => ({
       ...t,
@@ -50,11 +51,11 @@ function liftsOf(tasks: readonly Step[], lifts: number): readonly Step[] {
       hours: t.hours / lifts,
       lift: i + 1,
     }));
-  const rest = tasks.filter((t) => !raises(t.task));
+  const rest = tasks.filter((t) => !order.raises(t.task));
   const first = raising.length ? tasks.indexOf(raising[0]!) : 0;
   const before = rest.filter((t) => tasks.indexOf(t) < first);
-  const letIn = rest.filter((t) => !before.includes(t) && isLetIn(t.task));
-  const after = rest.filter((t) => !before.includes(t) && !isLetIn(t.task));
+  const letIn = rest.filter((t) => !before.includes(t) && order.isLetIn(t.task));
+  const after = rest.filter((t) => !before.includes(t) && !order.isLetIn(t.task));
   const later = Array.from({ length: lifts - 1 }, (_, i) => one(i + 1)).flat();
   return [...before, ...one(0), ...letIn, ...later, ...after];
 }

@@ -72,6 +72,8 @@ function sumOf(term: Term, env: Env): string | undefined {
       return `${args[0]} of ${args[1]}`;
     case 'raised':
       return `${args[0]} + ${args[1]}`;
+    case 'whole':
+      return `${args[0]} is ${args[1]} of it`;
     case 'up':
       return args[1] ? `${args[0]}, in steps of ${args[1]}` : `${args[0]}, up to whole ones`;
     case 'nearest':

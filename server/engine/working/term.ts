@@ -40,6 +40,7 @@ export type Op =
   | 'quotient'
   | 'share'
   | 'raised'
+  | 'whole'
   | 'up'
   | 'nearest'
   | 'cents'
@@ -69,8 +70,10 @@ export interface Term {
   readonly ranged?: boolean;
   /** The value from those of `args`, where the op alone does not say it: so that it can be worked out again within ranges. */
   readonly again?: (args: readonly number[]) => number;
-  /** Said as these, each in its own unit, where more than one is anything: 1 bulk bag + 2 bags. */
+  /** Said as these, each in its own unit, where more than one is anything: 1 bulk bag of 850 kg + 2 bags of 25 kg. */
   readonly mixed?: readonly Term[];
+  /** Of packs: what one of them holds, as its line says it. */
+  readonly holds?: Term;
 }
 
 /** A value that a line gives as `60..75%`. */
@@ -187,6 +190,22 @@ export function share(label: string, unit: string, percent: Term, of: Term, note
 export function raised(label: string, unit: string, of: Term, percent: Term, note?: string): Term {
   const value = of.value.add(of.value.mul(percent.value).div(HUNDRED));
   return made('raised', label, unit, value, [of, percent], note);
+}
+
+/** The whole of which a value is `percent`. Nothing is no part of anything: a gap, never an endless number. */
+export function wholeOf(label: string, unit: string, of: Term, percent: Term, note?: string): Term {
+  if (percent.value.gt(0))
+    return made(
+      'whole',
+      label,
+      unit,
+      of.value.mul(HUNDRED).div(percent.value),
+      [of, percent],
+      note,
+    );
+  const term = made('whole', label, unit, ZERO, [of, percent], note);
+  const gap: Gap = { what: `${percent.label} is nothing or less`, origin: percent.origin };
+  return { ...term, gaps: percent.gaps.length ? term.gaps : [...term.gaps, gap] };
 }
 
 /**

@@ -8,18 +8,23 @@ import type { Finding } from '../../../shared/finding';
 import type { Needs, Work } from '../brickwork/needs';
 import { workPier } from '../brickwork/pier/pier';
 import { workRepair } from '../brickwork/repair';
-import { type ToldOf, toldOfWall, workWall } from '../brickwork/wall';
+import { layingFor, type ToldOf, toldOfWall, workWall } from '../brickwork/wall';
 import { besideOf } from '../brickwork/wall/meet/beside';
 import { claimsOf } from '../brickwork/wall/meet/ends';
 import { searchesFor } from '../brickwork/wall/meet/into-thick';
 import { Neighbours } from '../brickwork/wall/meet/neighbours';
 import { findingsOf } from '../findings/all';
 import { freeStanding } from '../findings/piers/free-standing';
+import type { MeasuredOutput } from '../firm/outputs';
 import { type Gang, gangOf } from '../labour/gang';
+import { isIn, optionsOf } from '../life/in-option';
+import { Variants } from '../life/variant';
+import type { VariantFile } from '../life/variant-block';
 import { Costs } from '../price/costs';
 import { Losses, withLost } from '../price/lost';
 import { NeedsPool } from '../price/pool';
-import { sharesOf, type WorkShare } from '../price/shares';
+import { type ItemShare, type PriceShares, sharesOf, type WorkShare } from '../price/shares';
+import { TaxLines } from '../price/tax/own';
 import { type JobPrice, priceOf } from '../price/total';
 import { allFollowable, opened } from '../ranges/again';
 import { Runs, type Spread, spreadOf } from '../ranges/of-job';
@@ -48,28 +53,40 @@ export class Job {
   works: readonly Work[] = [];
   private seen: { generation: number; versions: readonly number[] } | undefined;
   private kept = new Map<SourceBlock, Kept>();
-  private readonly parts = new Groups<SourceBlock, FilePart>(partOf);
+  private readonly parts = new Groups<SourceBlock, FilePart>((of) => partOf(of, this.taken));
   private lone = this.newLone();
   private neighbours!: Neighbours;
   private readonly pool = new NeedsPool();
   private readonly losses = new Losses();
   private readonly costs = new Costs();
+  private readonly taxLines = new TaxLines();
   private priced: JobPrice | undefined;
-  private shared: ((at: number) => WorkShare) | undefined;
+  private shared: PriceShares | undefined;
   private found: readonly Finding[] | undefined;
   private spreadNow: Spread | null | undefined;
   private readonly runs = new Runs();
   private effort = new Effort();
+  private inForce: readonly SourceBlock[] = [];
+  private optionBlocks: readonly SourceBlock[] = [];
+  private variants: Variants | undefined;
+  /** Whether a piece of work comes out here as it does in the job without options. */
+  private asBase = false;
 
   constructor(
     readonly file: SourceFile,
     private readonly store: FileStore,
+    /** With options taken: the job as its file has it, and which they are. */
+    private readonly base?: Job,
+    readonly taken: ReadonlySet<string> = NONE_TAKEN,
   ) {}
 
   /** Brings everything up to the text as it stands now. */
   refresh(): void {
     if (!this.bookStands()) this.lookAround();
     const parts = this.parts.of(this.file.blocks);
+    this.inForce = joined(parts.map((part) => part.blocks));
+    this.optionBlocks = joined(parts.map((part) => part.options));
+    this.variants?.changed();
     this.neighbours = new Neighbours(joined(parts.map((part) => part.walls)));
     const work = joined(parts.map((part) => part.work));
     // Where no piece of work looks at another, one that has not changed is not even asked about.
@@ -97,18 +114,30 @@ export class Job {
   }
 
   private lookAround(): void {
-    this.scope = scopeOf(this.file, this.store);
-    const blocks = bookBlocks(this.scope.files);
+    this.scope = this.scopeNow();
+    const blocks = bookBlocks(this.scope.files).filter((b) => isIn(b, this.taken));
     if (!this.book || !same(blocks, this.book.blocks)) this.newBook(blocks);
     const versions = this.scope.files.map(versionOf);
     this.seen = { generation: this.store.generation, versions };
   }
 
+  /** The files that the job without options uses, whatever they say of its own. */
+  private scopeNow(): Scope {
+    if (!this.base) return scopeOf(this.file, this.store);
+    const { scope } = this.base;
+    return { ...scope, files: [this.file, ...scope.files.slice(1)] };
+  }
+
   /** Pieces of work stand as long as nothing has changed that they are worked out from. */
   private newBook(blocks: readonly SourceBlock[]): void {
     const before = this.book && { blocks: this.book.blocks, env: this.env };
-    this.book = new Book(blocks);
-    this.env = envOf(this.book, 'middle');
+    const shared = this.base && same(blocks, this.base.book.blocks) ? this.base : undefined;
+    this.book = shared?.book ?? new Book(blocks);
+    this.env = shared?.env ?? envOf(this.book, 'middle');
+    this.asBase =
+      this.base !== undefined &&
+      sameEnv(this.base.env, this.env) &&
+      same(forWork(this.base.book.blocks), forWork(blocks));
     if (before && sameEnv(before.env, this.env) && same(forWork(before.blocks), forWork(blocks)))
       return;
     this.gang = gangOf(this.env);
@@ -133,8 +162,11 @@ export class Job {
 
   private workOf(block: SourceBlock): Work | undefined {
     const beside = this.besideOf(block);
-    const known = this.kept.get(block);
-    if (known && same(known.beside, beside)) return known.work;
+    const known = this.kept.get(block) ?? this.ofBase(block);
+    if (known && same(known.beside, beside)) {
+      this.kept.set(block, known);
+      return known.work;
+    }
     const { made, plain } = plainlyRead(() => this.workedOut(block, beside, this.neighbours));
     const laid =
       made &&
@@ -144,9 +176,14 @@ export class Job {
     return work;
   }
 
+  private ofBase(block: SourceBlock): Kept | undefined {
+    return this.asBase ? this.base!.kept.get(block) : undefined;
+  }
+
   private trialOf(block: SourceBlock, beside: readonly SourceBlock[]): Trial {
     return {
-      again: (other) => this.toldOf(other, beside, this.neighbours.with(block, other)),
+      again: (other, code) => this.toldOf(other, beside, this.neighbours.with(block, other), code),
+      alike: layingFor,
       takes: () =>
         block.lines.length + SEARCH_IN_LINES * searchesFor(block, this.neighbours, this.env),
       effort: () => this.effort,
@@ -178,31 +215,73 @@ export class Job {
   }
 
   /** What there is to tell of a block when a way out is tried in it; a wall costs less so. */
-  private toldOf(block: SourceBlock, beside: readonly SourceBlock[], neighbours: Neighbours) {
+  private toldOf(
+    block: SourceBlock,
+    beside: readonly SourceBlock[],
+    neighbours: Neighbours,
+    code: string,
+  ) {
     if (block.kind !== 'wall' || !factsOf(block, this.env))
       return this.workedOut(block, beside, neighbours);
-    return looked(toldOfWall(block, this.env, this.gang, neighbours), this.env);
+    return looked(toldOfWall(block, this.env, this.gang, neighbours, code), this.env);
   }
 
   /** What a repair is in: a wall or a pier, where the job has it; for a pier of a wall, that wall. */
   wallOf(repair: SourceBlock): SourceBlock | undefined {
     const line = (factsOf(repair, this.env) as BlockFacts).line('in');
-    return standsIn(line, this.file.blocks, this.book);
+    return standsIn(line, this.inForce, this.book);
   }
 
   get price(): JobPrice {
-    this.priced ??= priceOf(this.pool.all(this.works), this.env, this.lost());
+    this.priced ??= priceOf(this.pool.all(this.works), this.env, this.lost(), {
+      works: this.works,
+      taxes: this.taxLines.of(this.works),
+      costs: this.costs,
+    });
     return this.priced;
   }
 
   private lost(): readonly Gap[] {
-    return this.losses.in(this.scope.files, this.scope.remarks, this.works);
+    const { files, remarks } = this.scope;
+    const ofOptions = this.base ? (this.file as VariantFile).lost : [];
+    return [...this.losses.in(files, remarks, this.works, this.inForce), ...ofOptions];
+  }
+
+  /** Options of its file: each priced beside the job, and the job with some of them taken. */
+  get options(): Variants {
+    this.variants ??= new Variants(this);
+    return this.variants;
+  }
+
+  /** Blocks of its file that give an option. */
+  get optionsWritten(): readonly SourceBlock[] {
+    return this.optionBlocks;
+  }
+
+  /** The same job over another text of its file. */
+  variantIn(file: VariantFile, taken: ReadonlySet<string>): Job {
+    return new Job(file, this.store, this, taken);
+  }
+
+  /** The job that a block is worked out in: where it is done only with an option, the job with that option. */
+  homeOf(block: SourceBlock): Job {
+    const [option] = optionsOf(block);
+    return option === undefined || this.base ? this : (this.options.with([option]) ?? this);
   }
 
   /** What a piece of work costs, and its part of the price. */
   shareOf(work: Work): WorkShare {
+    return this.shares.ofWork(this.works.indexOf(work));
+  }
+
+  /** Costs that are taxed by themselves, and their parts of the price. */
+  get itemShares(): readonly ItemShare[] {
+    return this.shares.ofItems();
+  }
+
+  private get shares(): PriceShares {
     this.shared ??= sharesOf(this.works, this.price, this.env, this.costs);
-    return this.shared(this.works.indexOf(work));
+    return this.shared;
   }
 
   /** Between what and what the price lies, and on which ranges it hangs; nothing when none moves it. */
@@ -224,7 +303,14 @@ export class Job {
 
   /** What the whole job comes to from these needs, one for each piece of work. */
   priceAt(needs: readonly Needs[], env: Env): JobPrice {
-    return priceOf(needs, env);
+    const works = this.works.map(({ block }, i) => ({ block, needs: needs[i]! }));
+    const taxes = this.taxLines.of(this.works);
+    return priceOf(needs, env, [], { works, taxes, costs: new Costs() });
+  }
+
+  /** What the past jobs that use this file show, where somebody has looked through them. */
+  get pastOutputs(): readonly MeasuredOutput[] {
+    return this.store.pastOutputs?.(this.file.name) ?? [];
   }
 
   /** Names that a `use` line can give without quotation marks. */
@@ -241,6 +327,8 @@ export class Job {
   }
 
   get findings(): readonly Finding[] {
+    // With options taken nothing else is told: what they bring up is among the findings of the file.
+    if (this.base) return this.base.findings;
     this.found ??= findingsOf(this);
     return this.found;
   }
@@ -255,21 +343,28 @@ export class Job {
 
 /** Some blocks of a file, and those of them that are work. */
 interface FilePart {
+  /** Those that are done: without an option, or with one that is taken. */
+  readonly blocks: readonly SourceBlock[];
+  readonly options: readonly SourceBlock[];
   readonly walls: readonly SourceBlock[];
   readonly work: readonly SourceBlock[];
   /** None of them is worked out from another piece of work. */
   readonly alone: boolean;
 }
 
-function partOf(blocks: readonly SourceBlock[]): FilePart {
+function partOf(all: readonly SourceBlock[], taken: ReadonlySet<string>): FilePart {
+  const blocks = all.filter((b) => isIn(b, taken));
+  const options = all.filter((b) => b.kind === 'option');
   const walls = blocks.filter((b) => b.kind === 'wall');
   const work = blocks.filter((b) => b.kind !== undefined && WORK.has(b.kind));
   const alone = work.every((b) => b.kind !== 'repair') && !walls.some((b) => claimsOf(b).length);
-  return { walls, work, alone };
+  return { blocks, options, walls, work, alone };
 }
 
 /** To look for how a wall is bonded into a thick one takes as long as to work out so many lines, or less. */
 const SEARCH_IN_LINES = 100;
+
+const NONE_TAKEN: ReadonlySet<string> = new Set();
 
 const NO_RANGES: ReadonlySet<object> = new Set();
 
@@ -287,9 +382,11 @@ function looked<W extends ToldOf>(wall: W, env: Env): W {
 /** Kinds of block that no piece of work is worked out from. */
 const NOT_FOR_WORK: ReadonlySet<string> = new Set([
   'perpend',
+  'template',
   'job',
   'use',
   'firm',
+  'bill-to',
   'travel',
   'cost',
   'price',

@@ -36,6 +36,8 @@ export class Effort {
 /** How a piece of work is worked out again, and what that takes. */
 export interface Trial {
   readonly again: Again;
+  /** Told apart by this, findings may want to know different things of the same text. */
+  readonly alike: (code: string) => unknown;
   /** In lines: those of the piece of work, and as many again as what it is bonded to takes. */
   readonly takes: () => number;
   /** Of the job as it stands when somebody asks. */
@@ -46,7 +48,8 @@ export interface Trial {
 interface Told {
   readonly remarks: readonly Pick<Remark, 'code' | 'about' | 'severity'>[];
 }
-type Again = (block: SourceBlock) => Told | undefined;
+/** What there is to tell of a block, as far as it matters to a finding of such a code. */
+type Again = (block: SourceBlock, code: string) => Told | undefined;
 
 interface Trials {
   readonly again: Again;
@@ -68,16 +71,19 @@ export function tried(work: Work, trial: Trial): Work {
 }
 
 /** Several findings may offer the same edit: each text is worked out once. */
-function onceEach({ again, takes: own, effort }: Trial, { block, remarks }: Work): Trials {
+function onceEach(
+  { again, alike: kind, takes: own, effort }: Trial,
+  { block, remarks }: Work,
+): Trials {
   const known = new Map<string, Told | undefined>();
   // One line may stand for very much: then there is much to tell of it.
   const takes = () => own() + TO_TELL * remarks.length;
   const spent = () => !effort().has(block, takes());
-  const once: Again = (other) => {
-    const text = other.lines.join('\n');
+  const once: Again = (other, code) => {
+    const text = [kind(code), ...other.lines].join('\n');
     if (!known.has(text)) {
       effort().add(block, takes());
-      known.set(text, kept(again(other)));
+      known.set(text, kept(again(other, code)));
     }
     return known.get(text);
   };
@@ -133,7 +139,7 @@ function leftBy(
   if (way.edits.some((e) => e.block !== work.block)) return told(work);
   if (spent()) return way.sure ? told(work) : undefined;
   const block = withEdits(work.block, way);
-  const after = again(block);
+  const after = again(block, remark.code);
   const stands = after && alike(after, remark) >= alike(work, remark);
   if (!after || stands || errors(after, block) > errors(work, work.block)) return undefined;
   return told(after) + 1;

@@ -1,5 +1,6 @@
 /** The files a session knows, and the job each of them makes. The one place where anything changes. */
 
+import type { MeasuredOutput } from '../firm/outputs';
 import type { FileStore, Host } from '../resolve/uses';
 import { Job } from './job';
 import { SourceFile, type TextChange } from './source';
@@ -19,6 +20,8 @@ export class Workspace implements FileStore {
   private readonly kept = new Map<string, SourceFile>();
   private readonly shelf = new Map<string, SourceFile>();
   private readonly jobs = new Map<string, Job>();
+  /** Set by whoever has looked through a firm’s jobs: what they show for a file of it. */
+  pastOutputs: (file: string) => readonly MeasuredOutput[] = () => [];
 
   constructor(
     private readonly host: Host,

@@ -8,7 +8,7 @@ import type {
   TaxGroup,
 } from '../../../server/documents/invoice/types';
 import { invoiceUbl, lacking } from '../../../server/documents/invoice/ubl';
-import { exact, roundTo, ZERO } from '../../../shared/exact';
+import { type Exact, exact, roundTo, ZERO } from '../../../shared/exact';
 import { readInvoice } from './read';
 import { broken, IN_ORDER, RULES } from './rules';
 import '../../harness/seed';
@@ -55,8 +55,7 @@ function invoiceOf(sold: readonly Sold[], off: number, prepaid: number): Invoice
     const amount = roundTo(base.mul(rate).div(100), 2);
     return { category, rate, base, amount, reason: REASONS[category] };
   });
-  const sumOf = (values: readonly { toNumber(): number }[]) =>
-    values.reduce((all, v) => all.add(exact(String(v))), ZERO);
+  const sumOf = (values: readonly Exact[]) => values.reduce((all, v) => all.add(v), ZERO);
   const net = sumOf(taxes.map((t) => t.base));
   const tax = sumOf(taxes.map((t) => t.amount));
   const paid = exact(prepaid).div(100);

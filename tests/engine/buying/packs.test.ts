@@ -16,7 +16,7 @@ describe('several packs', () => {
     [300, '12 bags', 36],
     [450, '1 bulk bag', 52],
     [850, '1 bulk bag', 52],
-    [890, '1 bulk bag + 2 bags', 58],
+    [890, '1 bulk bag of 850 kg + 2 bags of 25 kg', 58],
     [1300, '2 bulk bags', 104],
   ])('%d kg are bought as %s', (kg, bought, cost) => {
     for (const lines of [BULK + BAG, BAG + BULK]) {
@@ -24,6 +24,11 @@ describe('several packs', () => {
       expect(textOf(job, 'buy.sand')).toBe(bought);
       expect(amountOf(job, 'cost.sand')).toBe(cost);
     }
+  });
+
+  test('packs of one name are told apart by what they hold', () => {
+    const two = '  pack 850 kg bag at £52\n  pack 25 kg bag at £3\n';
+    expect(textOf(sand(890, two), 'buy.sand')).toBe('1 bag of 850 kg + 2 bags of 25 kg');
   });
 
   test('what is left over is what they hold less what is needed', () => {

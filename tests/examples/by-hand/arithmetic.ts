@@ -62,6 +62,18 @@ export function priceUp(cost: number, terms: Terms): Record<string, number> {
   };
 }
 
+/** What the price leaves when all is paid, what part of it that is, and wages and profit for each hour paid. */
+export function withLeft(job: Record<string, number>): Record<string, number> {
+  const leaves = cents(job['job.net']! - job['job.cost']! - job['job.overhead']!);
+  const hours = job['job.paid'] ?? job['job.hours']!;
+  return {
+    ...job,
+    'job.leaves': leaves,
+    'job.leaves-share': nearest((100 * leaves) / job['job.net']!, 0.1),
+    'job.earns': cents((job['job.labour']! + leaves) / hours),
+  };
+}
+
 export const sum = (...amounts: number[]) => amounts.reduce((a, b) => a + b, 0);
 
 /** An amount shared to the penny: all rounded down, and the pennies left over to those that lost most by it. */

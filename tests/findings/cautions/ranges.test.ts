@@ -173,3 +173,24 @@ describe('a height that is a range', () => {
     );
   });
 });
+
+/** 400 x 400 x 50 mm at 2400 kg/m3 are 19.2 kg and 60 mm thick 23 kg: HSE Information Sheet 37, over 20 kg. */
+describe('what is lifted, of a size that is a range', () => {
+  const pier = (thick: string) => `
+      pier g
+        brick red
+        size 1.5 x 1.5 bricks
+        height 4 courses
+        cap 400 x 400 x ${thick} mm`;
+
+  test('is as heavy as it may be', () => {
+    tellsOf(
+      'uk',
+      'lifting',
+      job(`${pier('50..60')}
+        ^^^^^^^^^^^^^^^^^^^^^^^^^ caution-lifting: may be up to 23 kg, over 20 kg
+`),
+    );
+    tellsOf('uk', 'lifting', job(`${pier('40..50')}\n`));
+  });
+});

@@ -286,12 +286,6 @@ everyCaution('uk', {
         footing 450 x 225 mm
         boundary 6 m
         ^^^^^^^^^^^^ caution-boundary: the boundary is 6 m away, within 6 m
-      wall b
-        brick red
-        length 1790 mm
-        height 4 courses
-        footing 450 x 225 mm
-        ^^^^^^^^^^^^^^^^^^^^ caution-boundary: no line says how far the boundary is
     `,
     not: `
       wall a
@@ -300,6 +294,11 @@ everyCaution('uk', {
         height 4 courses
         footing 450 x 225 mm
         boundary 6.1 m
+      wall c
+        brick red
+        length 1790 mm
+        height 4 courses
+        footing 450 x 225 mm
       wall b
         brick red
         length 1790 mm
@@ -327,11 +326,6 @@ everyCaution('uk', {
         height 27 courses
         ^^^^^^^^^^^^^^^^^ caution-planning: it is 2.03 m high, over 2 m
         road 20 m
-      wall c
-        brick red
-        length 1790 mm
-        height 14 courses
-        ^^^^^^^^^^^^^^^^^ caution-planning: no line says how far a road is
     `,
     not: `
       wall a
@@ -349,6 +343,10 @@ everyCaution('uk', {
         length 1790 mm
         height 40 courses
         stands held
+      wall d
+        brick red
+        length 1790 mm
+        height 14 courses
     `,
   },
   retaining: {
@@ -394,11 +392,6 @@ everyCaution('uk', {
             ^^^^^^ caution-old-lime: it stands in Lime mortar 1 : 3
         stands-in lime-soft
         repoint 1 m2 raked 20 mm
-      repair t
-        brick red
-        mix weak
-            ^^^^ caution-old-lime: no line says what mortar it stands in
-        repoint 1 m2 raked 20 mm
     `,
     not: `
       repair r
@@ -415,6 +408,10 @@ everyCaution('uk', {
         brick red
         mix general
         stands-in strong
+        repoint 1 m2 raked 20 mm
+      repair u
+        brick red
+        mix general
         repoint 1 m2 raked 20 mm
     `,
   },

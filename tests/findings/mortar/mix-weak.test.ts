@@ -1,6 +1,7 @@
 /** Mixes that are weaker than their place wants, and mixes sandier than all that the library knows. */
 import { describe, expect, test } from 'vitest';
-import { findingsIn, silent, tells } from '../tells';
+import { expectFindings } from '../../harness/marks';
+import { afterWay, findingsIn, silent, tells } from '../tells';
 
 const wall = (lines: string, mix = '') => `perpend 1
 use "firm.perp"
@@ -61,6 +62,15 @@ describe('caution-mortar', () => {
   const told = (lines: string) =>
     findingsIn(wall(lines)).filter((f) => f.code === 'caution-mortar');
 
+  /** Of all cautions only this one is held against the marks; each way out of it has to clear it. */
+  function mortar(marked: string, ways: readonly string[]): void {
+    const find = (text: string) => findingsIn(text).filter((f) => f.code === 'caution-mortar');
+    const { text, found } = expectFindings(marked, find);
+    expect(found.flatMap((f) => f.ways.map((w) => w.title))).toEqual(ways);
+    for (const { ways: all } of found)
+      for (const { edits } of all) expect(find(afterWay(text, edits))).toEqual([]);
+  }
+
   test('courses that want more than the wall’s mix', () => {
     const [found, ...more] = told('  dpc engineering 2 courses\n  coping brick-on-edge\n');
     expect(more).toEqual([]);
@@ -68,6 +78,21 @@ describe('caution-mortar', () => {
     expect(found!.message).toContain(
       'for its damp course M12 (Designation (i)) and the bricks on its top M12',
     );
+  });
+
+  test('each line may have a stronger mix of its own, and a weak one of its own is told of too', () => {
+    const text = (dpc: string, coping: string) =>
+      wall(`  dpc engineering 2 courses${dpc}\n  coping brick-on-edge${coping}\n`).replace(
+        'wall a',
+        'wall a\n     ^ caution-mortar: Give them a mix of their own',
+      );
+    const way = 'in Mortar for a brick damp-proof course 1 : 1/4 : 3, M12';
+    mortar(text('', ''), [`Lay the damp course and the coping ${way}`]);
+    mortar(text(' mix dpc-mortar', ''), [`Lay the coping ${way}`]);
+    mortar(text(' mix dpc-mortar', ' mix strong'), [`Lay the coping ${way}`]);
+    expect(
+      told('  dpc engineering 2 courses mix dpc-mortar\n  coping brick-on-edge mix dpc-mortar\n'),
+    ).toEqual([]);
   });
 
   test('nothing where the mix is strong enough, or where nothing asks for more', () => {

@@ -235,8 +235,42 @@ export const values: readonly Case[] = [
     marked: `
       wall north
         thick 1..2 bricks
-              ^^^^^^^^^^^ value-wrong: No range is taken here, only one value
+              ^^^^^^^^^^^ value-wrong: only one value: a wall has one thickness, and another is another wall
     `,
+  },
+  {
+    says: 'a range of what is fixed',
+    marked: `
+      job "A"
+        tax 5..20%
+            ^^^^^^ value-wrong: No range is taken here, only one value: a tax rate is fixed
+    `,
+  },
+  {
+    says: 'a range of money that is decided',
+    marked: `
+      price
+        round £1..£5
+              ^^^^^^ value-wrong: only one value: what a price is rounded to is decided
+    `,
+  },
+  {
+    says: 'a range of a size that is decided',
+    marked: `
+      pier p
+        size 1..2 x 1.5 bricks
+             ^^^^ value-wrong: only one value: a pier has one size, and another is another pier
+    `,
+  },
+  {
+    says: 'a side of a size turned round',
+    marked: `
+      wall north
+        footing 450 x 300..225 mm
+                      ^^^^^^^^ range-backwards: 225..300
+    `,
+    way: 'Write 225..300',
+    leaves: 'wall north\n  footing 450 x 225..300 mm\n',
   },
   {
     says: 'a trade named as it is written',

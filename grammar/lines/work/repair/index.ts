@@ -6,8 +6,10 @@ import {
   JOINT_LINE,
   MIX_LINE,
   NOTE,
+  OWN_TAX,
   THICK_LINE,
 } from '../../job';
+import { IN_OPTION } from '../../option';
 import { type LineKind, line, name, newName, optional, text } from '../../slots';
 import { CORE, PIER_SIZE } from '../pier';
 import { SITE, STANDS_IN } from '../site';
@@ -55,7 +57,9 @@ export const REPAIR: LineKind = line(
       STANDS_IN,
       ...SITE,
       FIT,
+      OWN_TAX,
       NOTE,
+      IN_OPTION,
     ],
   },
 );

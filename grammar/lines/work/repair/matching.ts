@@ -14,7 +14,10 @@ import {
 
 const MEASURED = line(
   'measured',
-  [size('size', [3], 'length'), optional(lit('of'), fixed(whole(quantity('of', 'bricks'))))],
+  [
+    size('size', [3], 'length'),
+    optional(lit('of'), fixed(whole(quantity('of', 'bricks')), 'so many were measured')),
+  ],
   'A brick that stands there: length, width and height, the mean of so many that were measured. Bricks that are bought are compared with it.',
   'measured 214 x 102 x 66 mm of 10 bricks',
   { unless: 'the size of the brick of the wall' },

@@ -1,12 +1,13 @@
 /** The figures of piers that stand alone, each a term with its working. */
 import type { BlockFacts } from '../../resolve/env';
 import { named, sum, type Term } from '../../working/term';
+import { apartFigures } from '../apart-figures';
 import type { Figure, Needs } from '../needs';
 import type { Height } from '../wall/height';
 
 /** `high` is the height of the courses. */
 export function pierFigures(facts: BlockFacts, height: Height, high: Term, needs: Needs): Figure[] {
-  const [mortar, ...concretes] = needs.mixes;
+  const [mortar, ...concretes] = needs.mixes.filter((mix) => !mix.apart);
   const hours = needs.tasks.map((t) => t.hours);
   const [footing, core] = facts.line('footing') ? concretes : [undefined, ...concretes];
   return [
@@ -14,6 +15,7 @@ export function pierFigures(facts: BlockFacts, height: Height, high: Term, needs
     { key: 'courses', term: { ...height.term, label: 'Courses' } },
     { key: 'height', term: high },
     { key: 'mortar', term: named('Mortar, laid', mortar!.litres) },
+    ...apartFigures(needs),
     { key: 'hours', term: sum('Hours of the gang', 'h', hours) },
     ...(footing
       ? [{ key: 'concrete', term: named('Concrete in the footing', footing.litres) }]

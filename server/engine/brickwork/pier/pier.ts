@@ -15,6 +15,7 @@ import { laidIn } from '../../mortar/lays';
 import type { BlockFacts, Env } from '../../resolve/env';
 import { type Bats, type PierPlan, sumTallies, type Tally, tallyPier } from '../../setting-out';
 import { fact, type Gap, named, product, sum, type Term, withGaps } from '../../working/term';
+import { type Apart, apartNeeds, dampApart, ownMix } from '../apart';
 import { type Counted, countBricks, courseTerms, heightTerms, laidFrom, mortarOf } from '../count';
 import { batsOf } from '../cuts/bats';
 import { pierCuts } from '../cuts/pier';
@@ -26,6 +27,7 @@ import { dampSaid, footingSaid, highSaid, planSaid } from '../said';
 import { besideRemarks, besideRun, besideStanding } from '../standing/beside';
 import { capsOf, capTop } from '../tops/cap';
 import { countCoping } from '../tops/coping';
+import { copingApart } from '../tops/coping-apart';
 import { type CopingBricks, copingBricks } from '../tops/coping-bricks';
 import { footingOf } from '../tops/footing';
 import { type Height, heightIn, heightRun } from '../wall/height';
@@ -94,7 +96,8 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
   ];
   remarks.push(...notes.filter((r): r is Remark => r !== undefined));
   const leastDays = daysForHeight(settingOutHeight, env);
-  const gaps = [...masonry.gaps, ...gapsIn(remarks)];
+  const apart = [ownMix(facts.line('dpc'), masonry), counts.coping?.mix];
+  const gaps = [...masonry.gaps, ...gapsIn(remarks), ...apart.flatMap((mix) => mix?.gaps ?? [])];
   const needs = { ...needsOf({ ...masonry, gaps }, counts, spec, alike, gang), leastDays };
   const damp = facts.line('dpc');
   if (damp)
@@ -210,12 +213,13 @@ function needsOf(
     origin: brick.origin,
   };
   const bricks = [main];
-  const mine = sumTallies([counts.pier, onTop].flatMap((c) => (c ? [c.tally] : [])));
+  const inMix = counts.coping?.mix ? undefined : onTop;
+  const mine = sumTallies([counts.pier, inMix].flatMap((c) => (c ? [c.tally] : [])));
   const laid = [{ tally: mine, brick }];
   const damp = facts.line('dpc');
   if (counts.dpc && damp) {
     const other = brickOf(damp, env, damp.origin);
-    laid.push({ tally: counts.dpc.tally, brick: other });
+    if (!ownMix(damp, masonry)) laid.push({ tally: counts.dpc.tally, brick: other });
     bricks.push({
       brick: other.name,
       block: other.facts?.block,
@@ -224,8 +228,8 @@ function needsOf(
     });
   }
   if (counts.coping && !isOwn) {
-    const { brick: other, counted } = counts.coping;
-    laid.push({ tally: counted.tally, brick: other });
+    const { brick: other, counted, mix: apart } = counts.coping;
+    if (!apart) laid.push({ tally: counted.tally, brick: other });
     bricks.push({
       brick: other.name,
       block: other.facts?.block,
@@ -255,9 +259,30 @@ function needsOf(
     gang,
   );
   const laying = bricks.map((b) => b.bricks);
-  const lays = laidIn(litres, laying, tasks, masonry);
-  const mixes = [{ ...mortar, lays }, footing, core].filter((m) => m !== undefined);
+  const apart = apartNeeds(apartIn(masonry, counts, tasks, times), masonry, from, times);
+  const lays = laidIn(litres, laying, tasks, masonry, apart);
+  const mixes = [{ ...mortar, lays }, footing, core, ...apart].filter((m) => m !== undefined);
   return { bricks, mixes, pieces, tasks };
+}
+
+/** In mixes of their own: the damp course and the coping, of all piers alike. */
+function apartIn(
+  masonry: Masonry,
+  { pier, dpc, coping }: PierCounts,
+  tasks: readonly TaskNeed[],
+  times: (label: string, of: Term) => Term,
+): Apart[] {
+  const damp = masonry.facts.line('dpc');
+  const mix = dpc && ownMix(damp, masonry);
+  const low = (): Apart[] => {
+    if (!mix || !dpc) return [];
+    const brick = brickOf(damp, masonry.env, damp!.origin);
+    const [all, own] = [pier.bricks, dpc.bricks].map((of) => times('bricks', of));
+    return [dampApart(mix, { tally: dpc.tally, brick }, own!, [all!, own!], tasks)];
+  };
+  const top = coping ? copingApart([coping], undefined, tasks, masonry) : [];
+  const many = top.map((t) => ({ ...t, bricks: t.bricks.map((b) => times('bricks', b)) }));
+  return [...low(), ...many];
 }
 
 /** Of all piers alike. */

@@ -51,6 +51,7 @@ export function workRepair(
       does: new Set([...mendings.flatMap((m) => m.does ?? []), ...gauge.does]),
       says: [...mendings.flatMap((m) => m.says ?? []), ...gauge.says, ...match.says],
       matching: match.matching,
+      cuts: mendings.find((m) => m.cuts)?.cuts,
       rebuilt: rebuiltOf(mendings, salvage),
     },
     notes: facts.lines('note').map((n) => n.word('text')),

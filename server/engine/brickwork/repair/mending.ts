@@ -41,6 +41,8 @@ export interface Mending {
   readonly says?: readonly string[];
   /** What brings up a caution: see `WorkFacts.does`. */
   readonly does?: readonly string[];
+  /** What is to be cut for what is built again. */
+  readonly cuts?: WorkFacts['cuts'];
   /** What is built again, for its drawing. */
   readonly rebuilt?: Omit<NonNullable<WorkFacts['rebuilt']>, 'reused'>;
 }

@@ -1,8 +1,15 @@
 /** The topmost courses of a pier, taken down and built again by its plan. */
 import { defaultTerm } from '../../resolve/env';
-import { type CoursePlan, type PierPlan, tallyPier } from '../../setting-out';
+import {
+  type CoursePlan,
+  type CutPlace,
+  cutsInPier,
+  type PierPlan,
+  tallyPier,
+} from '../../setting-out';
 import { fact, product, type Term } from '../../working/term';
 import { countBricks, laidFrom, mortarOf } from '../count';
+import { cutPart } from '../cuts/sheet';
 import { jointsIn } from '../masonry';
 import { coreConcrete } from '../pier/core';
 import { sideTerms } from '../pier/plan-terms';
@@ -21,20 +28,28 @@ export function pierRebuilt(extent: Extent, site: Site, pier: PierSite): Rebuilt
   const courses = Math.min(high?.value.toNumber() ?? 0, pier.spec.courses);
   if (!high || courses < 1) return undefined;
   const lowest = pier.high === undefined ? 0 : pier.high - courses;
-  const all = tallyPier(pier.spec, unit, joints, { from: lowest, to: lowest + courses });
+  const range = { from: lowest, to: lowest + courses };
+  const all = tallyPier(pier.spec, unit, joints, range);
   const inputs = [high, ...sideTerms(pier.facts)];
-  const { bricks } = countBricks('Bricks to build again', [all], masonry, inputs);
+  const counts = countBricks('Bricks to build again', [all], masonry, inputs);
   const laid = [{ tally: all, brick: masonry.brick }];
   const plan = { ...pier.spec, courses };
   const from = laidFrom(masonry, inputs);
   const placed = pier.placed && turned(pier.placed, lowest);
   return {
-    bricks,
+    bricks: counts.bricks,
     mortar: mortarOf('building again', laid, env, from),
     ...concreteOf(pier, plan, from, site),
     places: { halves: inCore(pier, high), where: 'in the core' },
+    cuts: () => cutPart(masonry.brick.title, counts, cutsFrom(pier.spec, range)),
     drawn: { pier: { plan, unit, joints, placed, coreHalves: pier.coreHalves * courses } },
   };
+}
+
+/** What is cut for some of its courses, counted from the lowest of them. */
+function cutsFrom(spec: PierPlan, range: { from: number; to: number }): CutPlace[] {
+  const shift = ({ from, to }: CutPlace) => ({ from: from - range.from, to: to - range.from });
+  return cutsInPier(spec, range).map((place) => ({ ...place, ...shift(place) }));
 }
 
 function inCore({ coreHalves, facts }: PierSite, courses: Term): Term {

@@ -1,17 +1,28 @@
 /**
- * A length of wall taken down and built again, between toothed ends. Toothing runs out as often as it runs in, so
- * that in any bond so many half bricks come down in every course; it is drawn as it would be laid.
+ * A length of wall taken down and built again, between toothed ends. It is laid, and what is laid is what is counted,
+ * listed and drawn. Toothing runs out as often as it runs in: it is set out as long as brings what is laid nearest to so
+ * many half bricks in every course.
  */
 import { exact } from '../../../../shared/exact';
-import { type BondPattern, rowOf, setOut, sizeOf, type WallSpec } from '../../setting-out';
-import { fact, nearest, product, quotient, sum, type Term, up } from '../../working/term';
-import { brickTerms } from '../count';
+import {
+  ALL_COURSES,
+  cutList,
+  rowOf,
+  type SettingOut,
+  setOut,
+  sizeOf,
+  type Tally,
+  tally,
+  type WallSpec,
+} from '../../setting-out';
+import { fact, nearest, quotient, sum, type Term } from '../../working/term';
+import { brickTerms, countBricks, laidFrom, mortarOf } from '../count';
+import { cutPart } from '../cuts/sheet';
 import { jointsIn, limitsOf } from '../masonry';
 import { bondNamedIn } from '../wall/bond';
-import { BEHIND, isWhole, wholeRebuilt } from './as-it-stands';
+import { BEHIND, inputsOf, isWhole, topmost } from './as-it-stands';
 import type { Extent } from './extent';
 import { hiddenOf } from './hidden';
-import { bedded, endJoints } from './mortar';
 import type { Rebuilt } from './rebuild';
 import type { Site } from './site';
 
@@ -22,26 +33,28 @@ export function wallRebuilt(extent: Extent, site: Site): Rebuilt | undefined {
   if (!length?.value.gt(0) || !courses?.value.gte(1) || !thickness || !jointsIn(masonry))
     return undefined;
   const halves = halvesIn(length, site);
-  const spec = specOf(site, halves.value.toNumber(), courses.value.toNumber());
-  if (!spec) return undefined;
-  if (isWhole(extent, site)) return wholeRebuilt(extent, site, spec);
-  const each = eachHalf(thickness, site);
-  const all = product('bricks', 'bricks', [halves, courses, each]);
-  const bricks = up('Bricks to build again', 'bricks', all);
-  const hidden = hiddenOf(bricks, site);
-  const mortar = bedded('building again', bricks, site);
-  return {
-    bricks,
-    mortar: sum('building again', mortar.unit, [mortar, endJoints(courses, site)]),
-    ...(hidden ? { places: { halves: hidden, where: BEHIND } } : {}),
-    drawn: { settingOut: setOut(spec) },
-  };
+  const spec = specOf(site, courses.value.toNumber());
+  if (!spec || halves.value.lt(1)) return undefined;
+  const out = isWhole(extent, site)
+    ? setOut(topmost(spec, site.withOpenings!))
+    : toothed(spec, halves.value.toNumber());
+  return counted(out, extent, site);
 }
 
-/** A wall has a brick to two half bricks of its length for every half brick that it is thick. */
-function eachHalf(thickness: number, { stands }: Site): Term {
-  const label = 'bricks to each half brick of length';
-  return fact(label, exact(thickness / 2), 'bricks', stands.orDefault('thick')?.origin);
+function counted(out: SettingOut, extent: Extent, site: Site): Rebuilt {
+  const { masonry, env } = site;
+  const all = tally(out);
+  const inputs = inputsOf(extent, site);
+  const counts = countBricks('Bricks to build again', [all], masonry, inputs);
+  const laid = [{ tally: all, brick: masonry.brick }];
+  const halves = hiddenOf(counts.bricks, site);
+  return {
+    bricks: counts.bricks,
+    mortar: mortarOf('building again', laid, env, laidFrom(masonry, inputs)),
+    ...(halves ? { places: { halves, where: BEHIND } } : {}),
+    drawn: { settingOut: out },
+    cuts: () => cutPart(masonry.brick.title, counts, cutList(out, ALL_COURSES)),
+  };
 }
 
 /** To the nearest: between toothed ends no part of one comes down. */
@@ -58,24 +71,38 @@ function halvesIn(length: Term, { masonry }: Site): Term {
   return nearest('half bricks long', '', parts, fact('one', exact(1), '', long!.origin));
 }
 
-function specOf(site: Site, halves: number, courses: number): WallSpec | undefined {
+/** Of what is built again, all but its length. */
+function specOf(site: Site, courses: number): WallSpec | undefined {
   const { masonry, stands, env, thickness } = site;
   const unit = masonry.brick.size;
   const joints = jointsIn(masonry);
   const bond = thickness && bondNamedIn(stands, thickness);
-  if (!unit || !joints || !bond || halves < 1) return undefined;
+  if (!unit || !joints || !bond) return undefined;
   const limits = limitsOf(env, 'joints-accepted', masonry.jointTerms.perpend);
   const ends = { left: 'toothed', right: 'toothed' } as const;
-  const row = rowOf(unit, joints.perpend, ends, limits);
-  const length = sizeOf(row, Math.max(1, halves - runOn(bond)));
   const none = { openings: [], piers: [] };
-  return { unit, joints, bond, thickness, length, courses, ...ends, ...none, limits };
+  return { unit, joints, bond, thickness, length: 0, courses, ...ends, ...none, limits };
 }
 
-/**
- * Between two toothed ends every second course of a half-lapped bond runs on half a brick at each. Set out one
- * half brick shorter, the courses are on average as long as what is taken down.
- */
-function runOn({ lap }: BondPattern): number {
-  return lap === 0.5 ? 1 : 0;
+/** Half bricks that it may be set out longer than what comes down, the likeliest first: courses run on past it. */
+const RUN_ON = [0, -1, -2, 1];
+
+function toothed(spec: WallSpec, halves: number): SettingOut {
+  const { unit, joints, limits, courses, thickness } = spec;
+  const row = rowOf(unit, joints.perpend, { left: 'toothed', right: 'toothed' }, limits);
+  const wanted = (halves * courses * thickness) / 2;
+  const tried = RUN_ON.filter((by) => halves + by >= 1).map((by) => {
+    const out = setOut({ ...spec, length: sizeOf(row, halves + by) });
+    return { out, off: Math.abs(bricksIn(tally(out)) - wanted) };
+  });
+  return tried.reduce((best, each) => (each.off < best.off - NEAR ? each : best)).out;
+}
+
+/** Nearer than this is as near, bricks. */
+const NEAR = 1e-6;
+
+/** Two half bats are a brick. */
+function bricksIn({ wholes, halves, threeQuarters, closers, cuts }: Tally): number {
+  const cut = cuts.reduce((all, { count }) => all + count, 0);
+  return wholes + threeQuarters + (halves + closers + cut) / 2;
 }

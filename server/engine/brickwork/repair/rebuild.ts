@@ -11,7 +11,7 @@ import { pierRebuilt } from './rebuild-pier';
 import { wallRebuilt } from './rebuild-wall';
 import type { Site } from './site';
 
-export interface Rebuilt extends Pick<Mending, 'places' | 'mortar' | 'mixes' | 'blocks'> {
+export interface Rebuilt extends Pick<Mending, 'places' | 'mortar' | 'mixes' | 'blocks' | 'cuts'> {
   readonly bricks: Term;
   readonly drawn?: Mending['rebuilt'];
 }

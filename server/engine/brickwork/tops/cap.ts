@@ -1,5 +1,7 @@
 /** Caps on piers: bought by the piece, by the name the line gives, else by their size. */
+
 import { exact } from '../../../../shared/exact';
+import { sideEndsOf } from '../../resolve/ends';
 import type { BlockFacts } from '../../resolve/env';
 import { fact, product, type Term } from '../../working/term';
 import type { PieceNeed, TopRun } from '../needs';
@@ -12,7 +14,7 @@ export function capsOf(facts: BlockFacts, alike?: Term): PieceNeed[] {
   const origin = line.values.material ? line.at('material') : line.origin;
   const one = fact('caps', exact(1), 'pieces', line.origin);
   const count = alike ? product('caps', 'pieces', [one, alike]) : one;
-  return [{ material, count, origin, size: line.sides('size') }];
+  return [{ material, count, origin, size: line.sides('size'), ends: sideEndsOf(line, 'size') }];
 }
 
 /** How high a cap is drawn, mm, where no line says it. */

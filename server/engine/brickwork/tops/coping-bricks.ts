@@ -4,7 +4,7 @@ import { taskHours } from '../../labour/output';
 import type { Env } from '../../resolve/env';
 import { missing, sum, type Term } from '../../working/term';
 import { type Counted, countBricks } from '../count';
-import type { Brick } from '../goods';
+import type { Brick, Mix } from '../goods';
 import type { Masonry } from '../masonry';
 import type { TaskNeed } from '../needs';
 import type { CopingLaid } from './coping';
@@ -15,6 +15,8 @@ export interface CopingBricks {
   readonly counted: Counted;
   /** How many of them are cut on edge or on end, to less than their height. */
   readonly cuts: number;
+  /** What they are laid in, where that is another mix than the wall’s. */
+  readonly mix?: Mix;
 }
 
 /** The wall’s own brick first, where any run is of it. */
@@ -26,9 +28,13 @@ export function copingBricks(
   const named = laid.map(({ run }) => run.made.brick?.name).filter((n) => n !== undefined);
   const own = masonry.brick.name;
   const names = [...new Set(named)].sort((a, b) => Number(b === own) - Number(a === own));
-  return names.map((name) => {
+  return names.flatMap((name) => {
     const runs = laid.filter(({ run }) => run.made.brick?.name === name);
-    return inBrick(runs, masonry, inputs);
+    const mixes = [...new Set(runs.map(({ run }) => run.mix?.name))];
+    return mixes.map((mix) => {
+      const alike = runs.filter(({ run }) => run.mix?.name === mix);
+      return inBrick(alike, masonry, inputs);
+    });
   });
 }
 
@@ -49,7 +55,7 @@ function inBrick(
     () => laid.map((each) => each.detail),
     cuts,
   );
-  return { brick, counted, cuts };
+  return { brick, counted, cuts, mix: laid[0]!.run.mix };
 }
 
 /** Hours for all of them; a gap where the brick that a coping line names has no size to lay it by. */

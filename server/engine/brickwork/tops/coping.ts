@@ -6,6 +6,7 @@ import { copingUnfit } from '../../findings/tops/fit-coping';
 import type { Tally } from '../../setting-out';
 import { type CutWay, type Fit, fitRun, type JointWay } from '../../setting-out';
 import type { Origin } from '../../working/term';
+import type { Mix } from '../goods';
 import { lengthText } from '../lengths';
 import { limitsOf, type Masonry, waysIn } from '../masonry';
 import type { TopRun } from '../needs';
@@ -23,6 +24,8 @@ export interface CopingRun {
   readonly made: CopingMade;
   readonly text: RunInText;
   readonly origin: Origin;
+  /** What it is laid in, where that is another mix than the wall’s. */
+  readonly mix?: Mix;
   /** A cap would do instead. */
   readonly cap?: boolean;
 }

@@ -1,4 +1,5 @@
 /** Precast lengths of coping: how many are bought, whole ones and those that are cut. */
+import { sideEndsOf } from '../../resolve/ends';
 import { bricksNeeded, sumTallies, type Tally } from '../../setting-out';
 import { counted, type Term } from '../../working/term';
 import { kerfOf, kerfTerm, type Masonry } from '../masonry';
@@ -32,5 +33,6 @@ export function countPrecast(
   const count = counted('Lengths of coping', total, 'pieces', { detail, args });
   const origin = line.values.material ? line.at('material') : line.origin;
   const size = line.sides('size');
-  return { need: { material, count, origin, size }, mortar: laid.map((each) => each.tally) };
+  const ends = sideEndsOf(line, 'size');
+  return { need: { material, count, origin, size, ends }, mortar: laid.map((each) => each.tally) };
 }

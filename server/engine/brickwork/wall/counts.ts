@@ -4,9 +4,10 @@ import type { WallRun } from '../../findings/fit/fit-run';
 import type { LineFacts } from '../../resolve/env';
 import { type Bats, type SettingOut, sumTallies, type Tally } from '../../setting-out';
 import { fact, type Term } from '../../working/term';
+import { ownMix } from '../apart';
 import { type Counted, countBricks, heightTerms } from '../count';
 import { batsOf } from '../cuts/bats';
-import { type Brick, brickOf } from '../goods';
+import { type Brick, brickOf, type Mix } from '../goods';
 import type { Masonry } from '../masonry';
 import { sideTerms } from '../pier/plan-terms';
 import { coursesText } from './courses-text';
@@ -24,6 +25,8 @@ export interface Dpc {
   readonly brick: Brick;
   readonly courses: Term;
   readonly counted: Counted;
+  /** What it is laid in, where that is another mix than the wall’s. */
+  readonly mix?: Mix;
 }
 
 /** A band of courses: see `PartBricks`. */
@@ -183,5 +186,6 @@ function countDpc(masonry: Masonry, plan: WallPlan, out: SettingOut, zones: read
     brick,
     courses: fact('courses', exact(courses), 'courses', line.at('courses')),
     counted: counts,
+    mix: ownMix(line, masonry),
   };
 }

@@ -1,6 +1,8 @@
 /** The figures of a wall, each a term with its working. */
+
 import { type Band, mostCourses } from '../../setting-out';
 import { named, sum, type Term } from '../../working/term';
+import { apartFigures } from '../apart-figures';
 import { courseTerms, laidFrom } from '../count';
 import { areaShown, lengthShown } from '../lengths';
 import type { Masonry } from '../masonry';
@@ -40,6 +42,7 @@ export function wallFigures(
     { key: 'courses', term: { ...height.term, label: 'Courses' } },
     { key: 'height', term: high },
     { key: 'mortar', term: named('Mortar, laid', needs.mixes[0]!.litres) },
+    ...apartFigures(needs),
     {
       key: 'hours',
       term: sum(
@@ -51,11 +54,9 @@ export function wallFigures(
   ];
   const rule = ruleOfThumb(area, spec.thickness, masonry);
   if (rule) figures.splice(1, 0, { key: 'rule', term: rule });
-  if (needs.mixes[1] && masonry.facts.line('footing'))
-    figures.push({
-      key: 'concrete',
-      term: named('Concrete in the footing', needs.mixes[1].litres),
-    });
+  const [, concrete] = needs.mixes.filter((mix) => !mix.apart);
+  if (concrete && masonry.facts.line('footing'))
+    figures.push({ key: 'concrete', term: named('Concrete in the footing', concrete.litres) });
   return figures;
 }
 

@@ -15,13 +15,13 @@ import {
   rowOf,
   type Segment,
   type SettingOut,
-  setOut,
   sizeOf,
   type Way,
 } from '../../setting-out';
 import { lengthText } from '../lengths';
 import { type Masonry, waysIn } from '../masonry';
 import { byEnds, cutIn, endsOf } from './laid-cut';
+import { laidOnce } from './laid-once';
 import type { PierFacts, WallPlan } from './spec';
 
 /** Points nearer than this are one point, mm. */
@@ -102,9 +102,16 @@ function closesOn(halves: number, segment: Segment, plan: WallPlan): boolean {
   const { left, right } = segment;
   const length = sizeOf(rowIn(segment, plan), halves);
   const courses = spec.bond.courses.length;
-  const alone = { openings: [], piers: [], steps: [], movement: [], decided: [] };
+  const alone = {
+    openings: [],
+    piers: [],
+    steps: [],
+    movement: [],
+    decided: [],
+    only: 'face' as const,
+  };
   const bare = { ...spec, left, right, length, courses, ...alone };
-  return setOut(bare).bands.every((band) => band.segments.every((s) => !s.broken.length));
+  return laidOnce(bare).bands.every((band) => band.segments.every((s) => !s.broken.length));
 }
 
 /** The ways of a run as a wall sees them, found when somebody asks. */

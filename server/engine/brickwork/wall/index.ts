@@ -6,9 +6,10 @@ import type { Gang } from '../../labour/gang';
 import { taskHours } from '../../labour/output';
 import { laidIn } from '../../mortar/lays';
 import type { Env } from '../../resolve/env';
-import { mostCourses, sumTallies } from '../../setting-out';
+import { mostCourses, sumTallies, type WallSpec } from '../../setting-out';
 import { fact, type Gap, sum, type Term, withGaps } from '../../working/term';
 import type { SourceBlock } from '../../workspace/source';
+import { apartNeeds, dampApart } from '../apart';
 import { type Counted, laidFrom, mortarOf } from '../count';
 import { volumeShown } from '../lengths';
 import type { Masonry } from '../masonry';
@@ -29,6 +30,7 @@ import { wallCuts } from './cuts';
 import { faceShown, wallFigures } from './figures';
 import { withHeads } from './heads/let-in';
 import { type LaidAlone, wallAlone } from './meet/alone';
+import { besideOf } from './meet/beside';
 import { Neighbours } from './meet/neighbours';
 import { type Cornered, cornered } from './meet/quoins';
 import { meetingRemarks, unanswered } from './meet/remarks';
@@ -51,15 +53,29 @@ export function workWall(
   return wall instanceof WallWork ? wall.done() : wall;
 }
 
-/** The same without its figures and what it needs: all that is looked at when a way out is tried. */
+/**
+ * The same without its figures and what it needs: all that is looked at when a way out of a finding is tried. Of a wall
+ * that meets no other only so much is laid as that hangs on.
+ */
 export function toldOfWall(
   block: SourceBlock,
   env: Env,
   gang: Gang,
   neighbours: Neighbours,
+  code?: string,
 ): ToldOf {
+  wallAlone(block, env, besideOf(block, neighbours).length ? undefined : layingFor(code));
   const wall = begun(block, env, gang, neighbours);
   return wall instanceof WallWork ? wall.told() : wall;
+}
+
+/**
+ * How much of a wall has to be laid to know whether a finding of such a code stands: all of it where perpends are looked
+ * at, its face where the bond is, else each stretch by itself. No warning or error hangs on more.
+ */
+export function layingFor(code: string | undefined): WallSpec['only'] {
+  if (code === undefined || code === 'perpends-aligned') return undefined;
+  return code === 'bond-broken' ? 'face' : 'apart';
 }
 
 export type ToldOf = Pick<Work, 'block' | 'remarks' | 'facts'>;
@@ -217,7 +233,9 @@ class WallWork {
     const parts = [wall, piers, ...this.own()]
       .filter((c): c is Counted => c !== undefined)
       .map((c) => c.bricks);
-    const gaps = [...this.masonry.gaps, ...gapsIn(this.remarks)];
+    const apart = this.parts.flatMap((p) => p.apart ?? []).map(({ mix }) => mix);
+    const others = [dpc?.mix, ...apart].flatMap((mix) => mix?.gaps ?? []);
+    const gaps = [...this.masonry.gaps, ...gapsIn(this.remarks), ...others];
     const main = sum(
       'Bricks',
       'bricks',
@@ -261,11 +279,13 @@ class WallWork {
   private mortar(): MixNeed {
     const { mix, brick } = this.masonry;
     const { wall, piers, dpc } = this.counts;
-    const own = [wall, piers, ...this.own()].filter((c): c is Counted => c !== undefined);
+    const inIt = this.parts.flatMap((p) => p.bricks ?? []).filter((b) => !b.mix);
+    const own = [wall, piers, ...inIt.filter((b) => this.isOwn(b)).map((b) => b.counted)];
     const mortar = this.parts.flatMap((p) => p.mortar ?? []);
-    const laid = [{ tally: sumTallies([...own.map((c) => c.tally), ...mortar]), brick }];
-    if (dpc) laid.push({ tally: dpc.counted.tally, brick: dpc.brick });
-    for (const { counted, brick: other } of this.others())
+    const tallies = own.flatMap((c) => (c ? [c.tally] : []));
+    const laid = [{ tally: sumTallies([...tallies, ...mortar]), brick }];
+    if (dpc && !dpc.mix) laid.push({ tally: dpc.counted.tally, brick: dpc.brick });
+    for (const { counted, brick: other } of inIt.filter((b) => !this.isOwn(b)))
       laid.push({ tally: counted.tally, brick: other });
     const litres = mortarOf('Mortar', laid, this.env, this.laidFrom());
     return {
@@ -274,6 +294,18 @@ class WallWork {
       litres: withGaps(litres, mix.gaps),
       origin: mix.origin,
     };
+  }
+
+  /** In mixes of their own: the damp course, the coping. */
+  private apart(tasks: readonly TaskNeed[]): MixNeed[] {
+    const { dpc, wall, bands } = this.counts;
+    const all = this.parts.flatMap((p) => p.apart ?? []);
+    if (dpc?.mix) {
+      const { brick, counted } = dpc;
+      const laid = [wall, counted, ...bands.map((b) => b.counted)].map((c) => c.bricks);
+      all.unshift(dampApart(dpc.mix, { tally: counted.tally, brick }, counted.bricks, laid, tasks));
+    }
+    return apartNeeds(all, this.masonry, this.laidFrom());
   }
 
   private laidFrom(): readonly Term[] {
@@ -286,10 +318,12 @@ class WallWork {
     const tasks = this.tasks(footing);
     const mortar = this.mortar();
     const laid = bricks.map((b) => b.bricks);
-    const lays = laidIn(mortar.litres, laid, tasks, this.masonry);
+    const apart = this.apart(tasks);
+    const lays = laidIn(mortar.litres, laid, tasks, this.masonry, apart);
     const mixes = [
       { ...mortar, lays },
       ...(footing ? [footing] : []),
+      ...apart,
       ...this.parts.flatMap((p) => p.mixes ?? []),
     ];
     const height = this.counts.out.gauge * mostCourses(this.plan.ground, this.plan.top);

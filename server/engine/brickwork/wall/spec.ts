@@ -109,7 +109,7 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
     openings: openings.map((o) => o.spec),
     piers: piers.map((p) => p.spec),
     ...(steps.length ? { steps } : {}),
-    ...(movement.length ? { movement } : {}),
+    ...(movement.length ? { movement: movement.map(({ from, width }) => ({ from, width })) } : {}),
     limits,
   };
   const heads = headsOf(masonry, { spec, openings, piers, top }, remarks);

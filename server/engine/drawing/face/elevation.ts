@@ -21,6 +21,7 @@ import {
   projectionBoxes,
   projectionKeys,
   projectionLabels,
+  projectionSpan,
   withProjections,
 } from './projections';
 
@@ -142,11 +143,11 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
       ...shapeSizes(shapes, view, units),
       ...piers.labels,
       ...names,
-      ...projectionLabels(projections, view),
+      ...projectionLabels(projections, view, bricks.labels),
       ...toppings.flatMap((t) => toppingLabels(t, units)),
     ],
     chains: [
-      ...lengthChains(out, view.left, view.right),
+      ...lengthChains(out, view.left, view.right, projectionSpan(projections, view)),
       heightChain(out, extent.bottom, view.to * out.gauge, toppingTops(toppings)),
     ],
     rod: { gauge: out.gauge, courses: view.to, every: 4 },

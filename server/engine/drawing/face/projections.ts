@@ -59,21 +59,67 @@ export function projectionBoxes(projections: readonly Projection[], view: View):
   return projections.flatMap((p) => outlines(p, view)).flatMap((box) => clip(view, box) ?? []);
 }
 
+/** From where to where they reach in view, the ends of the wall at least, mm. */
+export function projectionSpan(projections: readonly Projection[], view: View) {
+  const boxes = projectionBoxes(projections, view);
+  return {
+    left: Math.min(view.left, ...boxes.map(({ x }) => x)),
+    right: Math.max(view.right, ...boxes.map(({ x, width }) => x + width)),
+  };
+}
+
 /** Height of the letters on an outline, mm on paper. */
 const SMALL = 2;
 
-/** Its name in each stretch of it, on the bricks of its middle course: a joint or an outline would cross it. */
-export function projectionLabels(projections: readonly Projection[], view: View): Label[] {
-  const { out } = view;
+/**
+ * Its name in each stretch of it, on the bricks of a course: a joint or an outline would cross it. It stands in the middle,
+ * or as near to that as no size of a cut does.
+ */
+export function projectionLabels(
+  projections: readonly Projection[],
+  view: View,
+  sizes: readonly Label[],
+): Label[] {
   return projections.flatMap((projection) =>
-    stretchesOf(projection, view).map(({ from, to, courses }): Label => {
-      const text = projection.name;
-      const middle = Math.floor((courses.from + courses.to) / 2);
-      const y = middle * out.gauge + (out.gauge + out.spec.joints.bed) / 2;
-      const room = { width: to - from, height: (courses.to - courses.from) * out.gauge };
-      return { text, x: (from + to) / 2, y, size: SMALL, room };
+    stretchesOf(projection, view).map((stretch): Label => {
+      const { from, to, courses } = stretch;
+      const { gauge } = view.out;
+      const room = { width: to - from, height: (courses.to - courses.from) * gauge };
+      const places = placesIn(stretch, view);
+      const free = places.find((place) => !sizes.some((size) => touches(place, size, view)));
+      return { text: projection.name, ...(free ?? places[0]!), size: SMALL, room };
     }),
   );
+}
+
+type Spot = Pick<Label, 'x' | 'y'>;
+
+/** Tries to either side of the middle, in half bricks. */
+const TRIES = 12;
+
+/** The middle of the middle course first, then beside it, then so in the other courses. */
+function placesIn({ from, to, courses }: ReturnType<typeof stretchesOf>[number], { out }: View) {
+  const { gauge, spec } = out;
+  const half = (spec.unit.length + spec.joints.perpend) / 2;
+  const middle = Math.floor((courses.from + courses.to) / 2);
+  const all = [middle, middle - 1, middle + 1].filter((c) => c >= courses.from && c < courses.to);
+  const beside = Array.from(
+    { length: TRIES },
+    (_, i) => (i % 2 ? -1 : 1) * Math.ceil(i / 2) * half,
+  );
+  return (all.length ? all : [middle]).flatMap((course) =>
+    beside
+      .map((by): Spot => {
+        return { x: (from + to) / 2 + by, y: course * gauge + (gauge + spec.joints.bed) / 2 };
+      })
+      .filter(({ x }, i) => i === 0 || (x > from + half && x < to - half)),
+  );
+}
+
+/** A size in the same course, nearer than the words are long at the scales that cuts are sized at. */
+function touches({ x, y }: Spot, size: Label, { out: { gauge, spec } }: View): boolean {
+  const long = 1.5 * (spec.unit.length + spec.joints.perpend);
+  return Math.abs(size.y - y) < gauge / 2 && Math.abs(size.x - x) < long;
 }
 
 export function projectionKeys(projections: readonly Projection[], units: Units): Key[] {

@@ -9,10 +9,13 @@ import { headOrigin, nameOrigin, type Remark } from '../remark';
 export function mixSandy(works: readonly Work[], env: Env): Remark[] {
   const seen = new Set<string>();
   return works.flatMap((work) => {
-    const mix = work.needs.mixes[0]?.mix;
-    if (mix === undefined || seen.has(mix)) return [];
-    seen.add(mix);
-    return sandyIn(mix, work, env);
+    const [own, ...others] = work.needs.mixes;
+    const mixes = [own, ...others.filter((need) => need.apart)].flatMap((need) => need?.mix ?? []);
+    return mixes.flatMap((mix) => {
+      if (seen.has(mix)) return [];
+      seen.add(mix);
+      return sandyIn(mix, work, env);
+    });
   });
 }
 

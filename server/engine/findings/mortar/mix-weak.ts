@@ -3,10 +3,10 @@ import { listed } from '../../../../grammar/read/numbers';
 import { mixOf } from '../../brickwork/goods';
 import type { Work } from '../../brickwork/needs';
 import { classesIn, gradeOf, type MortarClass } from '../../mortar/classes';
-import { partsOf } from '../../mortar/parts';
 import { type Place, type Wanted, wantedIn } from '../../mortar/wanted';
-import { type BlockFacts, type Env, factsNamed, factsOf, type LineFacts } from '../../resolve/env';
-import { headOrigin, lineAfter, nameOrigin, type Remark, type RemarkWay, rewrite } from '../remark';
+import { type BlockFacts, type Env, factsOf } from '../../resolve/env';
+import { headOrigin, nameOrigin, type Remark } from '../remark';
+import { ownMixes, strongerMixes } from './stronger';
 
 const WORDS: Readonly<Record<Place, string>> = {
   'free-standing': 'a wall that stands free',
@@ -55,21 +55,40 @@ function weakIn(work: Work, env: Env): Remark[] {
   const facts = factsOf(work.block, env);
   const mix = facts && mixOf(facts.orDefault('mix'), env, facts.origin);
   const graded = mix?.facts && gradeOf(mix.facts, env);
-  if (!facts || !mix || !graded || !(graded.of || graded.sandier)) return [];
+  if (!facts || !mix) return [];
+  const all = wantedIn(work, env);
+  const apart = all.filter(({ own }) => own?.values.mix);
+  const told = apart.flatMap((w) => apartWeak(w, work, facts, env));
+  if (!graded || !(graded.of || graded.sandier)) return told;
   const strength = graded.of?.strength ?? 0;
-  const short = wantedIn(work, env).filter((w) => w.of.strength > strength);
-  const [whole, parts] = [short.filter(isWhole), short.filter((w) => !isWhole(w))];
+  const short = all.filter((w) => !apart.includes(w) && w.of.strength > strength);
+  const whole = short.find(isWhole);
+  const parts = short.filter((w) => !isWhole(w));
   const about = { work, facts, title: mix.title, of: graded.of, env };
+  const [lines, rest] = [parts.filter((w) => w.own), parts.filter((w) => !w.own)];
   return [
-    ...(whole[0] ? [wholeWeak(about, whole[0])] : []),
-    ...(parts.length ? [partsWeak(about, parts)] : []),
+    ...(whole ? [wholeWeak(about, whole)] : []),
+    ...(lines.length ? [linesWeak(about, lines)] : []),
+    ...(rest.length ? [partsWeak(about, rest)] : []),
+    ...told,
   ];
+}
+
+/** A mix of its own that is no stronger than it should be. */
+function apartWeak(wanted: Wanted, work: Work, facts: BlockFacts, env: Env): Remark[] {
+  const line = wanted.own!;
+  const mix = mixOf(line, env, line.origin);
+  const graded = mix.facts && gradeOf(mix.facts, env);
+  if (!graded || !(graded.of || graded.sandier)) return [];
+  if ((graded.of?.strength ?? 0) >= wanted.of.strength) return [];
+  const about = { work, facts, title: mix.title, of: graded.of, env };
+  return [linesWeak(about, [wanted])];
 }
 
 /** Other places have an engineer to ask, or are a few courses that can be mixed for. */
 const isWhole = ({ place }: Wanted) => place === 'free-standing';
 
-interface About {
+export interface About {
   readonly work: Work;
   readonly facts: BlockFacts;
   readonly title: string;
@@ -100,9 +119,24 @@ function wholeWeak(about: About, wanted: Wanted): Remark {
   };
 }
 
-function partsWeak({ work, title, of }: About, wanted: readonly Wanted[]): Remark {
+/** Places whose lines may name a mix for them alone. */
+function linesWeak(about: About, wanted: readonly Wanted[]): Remark {
+  const advice =
+    'Give them a mix of their own, stronger, on their line: it is counted and bought apart.';
+  return { ...inPlaces(about, wanted, advice), ways: () => ownMixes(about, wanted) };
+}
+
+function partsWeak(about: About, wanted: readonly Wanted[]): Remark {
+  return inPlaces(
+    about,
+    wanted,
+    'Mix those courses’ mortar apart, with more cement; the amounts here count one mix for all.',
+  );
+}
+
+function inPlaces({ work, title, of }: About, wanted: readonly Wanted[], advice: string): Remark {
   const places = wanted.map((w) => `${WORDS[w.place]} ${named(w.of)}`);
-  const message = `${title} is ${classText(of)}. Wanted are: for ${listed(places, 'and')}. Mix those courses’ mortar apart, with more cement; the amounts here count one mix for all. Soft old work may ask for less: ask whoever looks after it${sourceText(wanted)}.`;
+  const message = `${title} is ${classText(of)}. Wanted ${places.length === 1 ? 'is' : 'are'}: for ${listed(places, 'and')}. ${advice} Soft old work may ask for less: ask whoever looks after it${sourceText(wanted)}.`;
   return {
     code: 'caution-mortar',
     severity: 'information',
@@ -127,44 +161,4 @@ function relatedTo(wanted: readonly Wanted[]): Remark['related'] {
     message: `${named(of)} in the library`,
   }));
   return [...lines, ...classes];
-}
-
-/** As many as anyone chooses among. */
-const MOST_WAYS = 3;
-
-/** Whether it is a mortar, laid at a joint, and the firm has a price for all that goes into it: others are no way out. */
-function isAtHand(mix: BlockFacts, env: Env): boolean {
-  const bought = (line: LineFacts) => line.values.price !== undefined;
-  if (!mix.line('joint')) return false;
-  if (mix.line('ready')) return mix.lines('ready').some(bought);
-  const doses = mix.lines('dose').map((line) => line.word('material'));
-  return [...partsOf(mix, env).map((p) => p.material), ...doses].every((material) => {
-    const facts = factsNamed(env, 'material', material);
-    return facts?.line('price') !== undefined || (facts?.lines('pack') ?? []).some(bought);
-  });
-}
-
-/** Mixes that are strong enough, the weakest of them first. */
-function strongerMixes({ work, facts, env }: About, wanted: Wanted): RemarkWay[] {
-  const line = facts.line('mix');
-  const mixes = env.book.names('mix').flatMap((name) => {
-    const mix = factsNamed(env, 'mix', name);
-    const of = mix && gradeOf(mix, env).of;
-    const fits = mix && of && of.strength >= wanted.of.strength && isAtHand(mix, env);
-    return fits ? [{ name, mix, of }] : [];
-  });
-  mixes.sort((a, b) => a.of.strength - b.of.strength);
-  return mixes.slice(0, MOST_WAYS).map(({ name, mix, of }, i) => ({
-    title: `Lay it in ${mix.title}, ${of.name}`,
-    preferred: i === 0,
-    edits: [
-      line
-        ? rewrite(line.at('mix'), name)
-        : lineAfter(work.block, headLine(facts), `  mix ${name}`),
-    ],
-  }));
-}
-
-function headLine(facts: BlockFacts): number {
-  return facts.heading.syntax.span.line;
 }

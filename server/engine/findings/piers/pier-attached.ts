@@ -27,11 +27,40 @@ export function pierUnbonded(facts: BlockFacts, half: number, env: Env): Remark 
   const message = `No plan was found that bonds the pier ${facts.name} into its wall with every face lapped: walls of half a brick and one brick are looked at. It is counted by itself, the wall butting against it. Try another place or width, or tie it with wall ties to an engineer’s design.`;
   return {
     code: 'pier-unbonded',
+    about: facts.name,
     severity: 'warning',
     origin: facts.line('projects')!.origin,
     message,
     ways: onJoints(facts, half, env),
   };
+}
+
+/** A pier in the line of its wall, deeper than that where `deeper` says so: the wall ends at it. */
+export function pierButted(facts: BlockFacts, deeper: boolean): Remark {
+  const message = `The wall butts against the pier ${facts.name}: a straight joint runs up between them from foot to top, and nothing bonds the two. It is counted so. Where it is to strengthen the wall, or carry a gate, bond it in with \`projects\`, or tie it with wall ties to an engineer’s design.`;
+  return {
+    code: 'pier-unbonded',
+    about: facts.name,
+    severity: 'information',
+    origin: headingName(facts),
+    message,
+    ways: deeper ? SIDES.map((side) => projecting(facts, side)) : [],
+  };
+}
+
+/** The first that clears it stands for the others: a wall has a weather side, and piers as a rule stand behind it. */
+const SIDES = ['back', 'front'] as const;
+
+function projecting(facts: BlockFacts, side: (typeof SIDES)[number]): RemarkWay {
+  const size = facts.line('size')!.origin.span;
+  const indent = ' '.repeat(size.start);
+  const edits = [lineAfter(facts.block, size.line, `${indent}projects ${side}`)];
+  return { title: `Bond it into the wall, standing out at the ${side}`, edits };
+}
+
+function headingName({ block, heading }: BlockFacts) {
+  const name = heading.values.name;
+  return { block, span: name?.span ?? heading.syntax.span };
 }
 
 /** One plan is for all courses of a pier: above the lower side of its wall there is nothing to bond with on that side. `courses` are those of the pier up to there. */
@@ -44,6 +73,7 @@ export function pierAtStep(facts: BlockFacts, courses: number): Remark {
     : lineAfter(facts.block, facts.line('projects')!.origin.span.line, `    height ${text}`);
   return {
     code: 'pier-unbonded',
+    about: facts.name,
     severity: 'warning',
     origin: facts.line('projects')!.origin,
     message,

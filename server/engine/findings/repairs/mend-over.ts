@@ -1,51 +1,151 @@
-/** More mended than there is of what it is in: coping, indents, or a face to point. */
+/** More mended than there is of what it is in: coping, indents, a face to point, bricks to cut out, a crack to stitch. */
 import { lengthText } from '../../brickwork/lengths';
-import { MEASURED } from '../../brickwork/repair/as-it-stands';
+import { measuredWithin } from '../../brickwork/repair/as-it-stands';
 import type { Site } from '../../brickwork/repair/site';
 import type { LineFacts } from '../../resolve/env';
-import { type Remark, rewrite } from '../remark';
+import { type Remark, type RemarkWay, rewrite } from '../remark';
+import { areaText, bricksBuilt, piecesOn, type Standing, saidIn, standingOf } from './standing';
+
+/** Lines that draw on the same: together they are no more than stands. */
+interface Shared {
+  readonly lines: readonly LineFacts[];
+  readonly key: string;
+  readonly most: number;
+  /** Gone already. */
+  readonly taken?: number;
+  /** Each line by itself is held against what stands. */
+  readonly apart?: boolean;
+  /** More than this over it is not how it was measured. */
+  readonly near?: number;
+  readonly text: (amount: number) => string;
+  /** “which is 2240 mm long”. */
+  readonly stands: string;
+}
 
 export function mendOver(site: Site): Remark[] {
   if (!site.called) return [];
-  return [...tooLong(site), ...tooHigh(site)];
+  const standing = standingOf(site);
+  return [
+    ...onTop(site),
+    ...indents(site),
+    ...pieces(site),
+    ...(standing ? inFaces(site, standing) : []),
+  ].flatMap((shared) => overIn(shared, site));
 }
 
 /** Coping and what lies on top is no longer than the wall. */
-function tooLong(site: Site): Remark[] {
-  const { facts, size, env } = site;
-  const { length } = size;
+function onTop({ facts, size: { length }, env }: Site): Shared[] {
   if (!length) return [];
   const lines = ['recope', 'rebed'].flatMap((key) => facts.lines(key));
-  return lines.flatMap((line) => {
-    const said = line.number('length');
-    if (said === undefined || said <= length + MEASURED) return [];
-    const text = lengthText(env, length);
-    return [over(line, 'length', lengthText(env, said), `${text} long`, text, site)];
-  });
+  const text = (mm: number) => lengthText(env, mm);
+  return [
+    {
+      lines,
+      key: 'length',
+      most: length,
+      near: measuredWithin(env),
+      text,
+      stands: `${text(length)} long`,
+    },
+  ];
 }
 
 /** Where it steps, its height is that of its left end alone, and nothing is held against it. */
-function tooHigh(site: Site): Remark[] {
-  const { facts, size, stands } = site;
-  const { courses } = size;
+function indents({ facts, size: { courses }, stands }: Site): Shared[] {
   if (!courses || stands.line('top') || stands.line('ground')) return [];
-  return facts.lines('tooth-in').flatMap((line) => {
-    const said = line.number('courses') ?? 0;
-    if (said <= courses) return [];
-    const text = `${courses} courses`;
-    return [over(line, 'courses', `${said} courses`, `${text} high`, text, site)];
+  const text = (some: number) => `${some} courses`;
+  const lines = facts.lines('tooth-in');
+  return [
+    { lines, key: 'courses', most: courses, apart: true, text, stands: `${text(courses)} high` },
+  ];
+}
+
+/** Those of one material lie on one thing. */
+function pieces(site: Site): Shared[] {
+  const lines = ['replace', 'rebed'].flatMap((key) => site.facts.lines(key));
+  const materials = new Set(lines.map((line) => line.word('material')));
+  return [...materials].flatMap((material) => {
+    const group = lines.filter((line) => line.word('material') === material);
+    const most = piecesOn(group[0]!, site);
+    if (!most) return [];
+    const text = (some: number) => `${some} ${some === 1 ? 'piece' : 'pieces'}`;
+    return [
+      { lines: group, key: 'pieces', most, text, stands: `covered by ${text(most)} of that size` },
+    ];
   });
 }
 
-function over(
-  line: LineFacts,
-  key: string,
-  said: string,
-  stands: string,
-  text: string,
-  { called }: Site,
-): Remark {
-  const message = `${said} are mended of ${called}, which is ${stands}. It is counted as it is written. Write what is done.`;
-  const ways = [{ title: `All of it: ${text}`, edits: [rewrite(line.at(key), text)] }];
-  return { code: 'mend-over', severity: 'warning', origin: line.at(key), message, ways };
+function inFaces(site: Site, standing: Standing): Shared[] {
+  const { facts, env } = site;
+  const { length, high, faces, bricks, joints } = standing;
+  const area = (m2: number) => areaText(env, m2);
+  const mm = (of: number) => lengthText(env, of);
+  const seen = `${area(faces)} to look at, both faces, its ends and its top`;
+  const some = (count: number) => `${count} bricks`;
+  const across = length + high;
+  return [
+    { lines: facts.lines('repoint'), key: 'area', most: faces, text: area, stands: seen },
+    { lines: facts.lines('make-good'), key: 'area', most: faces, text: area, stands: seen },
+    {
+      lines: facts.lines('repoint'),
+      key: 'joints',
+      most: joints,
+      text: mm,
+      stands: `jointed for at most ${mm(joints)}, both faces together`,
+    },
+    {
+      lines: facts.lines('stitch'),
+      key: 'length',
+      most: across,
+      apart: true,
+      text: mm,
+      stands: `${mm(across)} along its length and up its height`,
+    },
+    {
+      lines: facts.lines('rebuild'),
+      key: 'bricks',
+      most: bricks,
+      text: some,
+      stands: `no more than ${some(bricks)}`,
+    },
+    {
+      lines: facts.lines('cut-out'),
+      key: 'bricks',
+      most: bricks,
+      taken: bricksBuilt(site),
+      text: some,
+      stands: `no more than ${some(bricks)}`,
+    },
+  ];
+}
+
+function overIn(shared: Shared, site: Site): Remark[] {
+  const { lines, key, most, near = 0, apart } = shared;
+  let before = shared.taken ?? 0;
+  return lines.flatMap((line) => {
+    const said = saidIn(line, key);
+    if (said === undefined) return [];
+    const all = before + said;
+    if (!apart) before = all;
+    return all > most + near ? [over(line, shared, all, said, site)] : [];
+  });
+}
+
+function over(line: LineFacts, shared: Shared, all: number, said: number, site: Site): Remark {
+  const { key, text, stands } = shared;
+  const others = all > said + 1e-9 ? ', with what other lines take' : '';
+  const message = `${text(all)} are mended of ${site.called}${others}, which is ${stands}. It is counted as it is written. Write what is done.`;
+  const origin = line.at(key);
+  const ways = [wayOut(line, shared, shared.most - (all - said))];
+  return { code: 'mend-over', severity: 'warning', origin, message, ways };
+}
+
+function wayOut(line: LineFacts, { key, text, most }: Shared, left: number): RemarkWay {
+  if (left > 0) {
+    const title = left === most ? `All of it: ${text(left)}` : `What is left: ${text(left)}`;
+    return { title, edits: [rewrite(line.at(key), text(left))] };
+  }
+  const at = line.origin.span.line;
+  const span = { line: at, start: 0, end: line.block.lines[at]!.length };
+  return { title: 'Take the line out', edits: [{ block: line.block, span, text: '' }] };
 }

@@ -1,6 +1,6 @@
 /** More built again than stands there. */
 import { lengthText } from '../../brickwork/lengths';
-import { MEASURED } from '../../brickwork/repair/as-it-stands';
+import { measuredWithin } from '../../brickwork/repair/as-it-stands';
 import { coursesSaid } from '../../brickwork/repair/extent';
 import type { Site } from '../../brickwork/repair/site';
 import type { LineFacts } from '../../resolve/env';
@@ -28,7 +28,7 @@ export function rebuildOver(site: Site): Remark | undefined {
 
 function tooLong(line: LineFacts, { size, env, pier }: Site): Over | undefined {
   const said = line.number('length');
-  if (pier || said === undefined || !size.length || said <= size.length + MEASURED)
+  if (pier || said === undefined || !size.length || said <= size.length + measuredWithin(env))
     return undefined;
   const text = lengthText(env, size.length);
   return { origin: line.at('length'), said: lengthText(env, said), stands: `${text} long`, text };

@@ -1,8 +1,9 @@
 /** A cap that does not reach far enough over the faces to throw water clear of them. */
 
-import { lengthText, sizeText } from '../../brickwork/lengths';
+import { lengthText } from '../../brickwork/lengths';
 import { type BlockFacts, defaultLine, type Env } from '../../resolve/env';
 import type { Remark } from '../remark';
+import { piecesLarger } from './piece-ways';
 
 /** A cap that reaches far enough over faces of so many mm, in the steps that a library asks for caps in. */
 export function capFor(faces: readonly number[], reach: number, env: Env): number[] {
@@ -36,12 +37,6 @@ export function capOverhang(
     origin: line.at('size'),
     message,
     related: [{ origin: wanted.origin, message: 'How far it should reach' }],
-    ways: [
-      {
-        title: `A cap of ${sizeText(env, enough)}`,
-        edits: [{ ...line.at('size'), text: sizeText(env, enough) }],
-        preferred: true,
-      },
-    ],
+    ways: piecesLarger(line, enough, 'A cap of', env),
   };
 }

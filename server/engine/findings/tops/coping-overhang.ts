@@ -1,11 +1,12 @@
 /** A coping that does not cover its wall, or a precast one that does not reach far enough over its faces to throw water clear of them. */
 
-import { lengthText, sizeText } from '../../brickwork/lengths';
+import { lengthText } from '../../brickwork/lengths';
 import type { Masonry } from '../../brickwork/masonry';
 import { type CopingMade, depthOf } from '../../brickwork/tops/coping-made';
 import { defaultLine, type LineFacts } from '../../resolve/env';
-import { type Remark, type RemarkWay, rewrite } from '../remark';
+import type { Remark, RemarkWay } from '../remark';
 import { capFor } from './cap-overhang';
+import { piecesLarger } from './piece-ways';
 
 /** What lies below a coping, mm. */
 export interface CopingSeat {
@@ -44,13 +45,11 @@ export function copingOverhang(
     origin: precast ? line.at('size') : line.at('kind'),
     message,
     related: [{ origin: wanted.origin, message: 'How far it should reach' }],
-    ways: precast ? [wider(line, wide!, env)] : [],
+    ways: precast ? wider(line, wide!, env) : [],
   };
 }
 
-function wider(line: LineFacts, wide: number, env: Masonry['env']): RemarkWay {
+function wider(line: LineFacts, wide: number, env: Masonry['env']): RemarkWay[] {
   const [long, , ...high] = line.sides('size')!;
-  const enough = sizeText(env, [long!, wide, ...high]);
-  const edits = [rewrite(line.at('size'), enough)];
-  return { title: `Lengths of ${enough}`, edits, preferred: true };
+  return piecesLarger(line, [long!, wide, ...high], 'Lengths of', env);
 }

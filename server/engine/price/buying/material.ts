@@ -119,7 +119,7 @@ class Buying {
     const kind = (name: string) => unitNamed(name)?.dimension;
     const held =
       kind(content.unit) === kind(unit) ? inUnit(content, unit) : this.across(content, unit);
-    return { unit: word, content: held };
+    return { unit: word, content: held, holds: content };
   }
 
   /** A pack sold by volume where the others are sold by weight, and the other way round. */

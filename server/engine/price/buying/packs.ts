@@ -12,6 +12,8 @@ export interface Pack {
   /** What the pack is called: a bag. */
   readonly unit: string;
   readonly content: Term;
+  /** The same as its line says it; left out where that is no more than what it makes. */
+  readonly holds?: Term;
   readonly price: Term;
 }
 
@@ -95,7 +97,8 @@ function countOf(
   const args = [needed, ...inTurn(kind, kinds).flatMap((k) => [k.content, k.price])];
   const all = each ? [...args, each] : args;
   const count = (values: readonly Exact[]) => chosen(values).count;
-  return packs('packs', `${title}, ${kind.unit}s`, kind.unit, all, count);
+  const term = packs('packs', `${title}, ${kind.unit}s`, kind.unit, all, count);
+  return kind.holds ? { ...term, holds: kind.holds } : term;
 }
 
 /** The kind that is counted stands first. */

@@ -35,7 +35,7 @@ export function coursesAt(out: SettingOut, side: Side): Courses[] {
 }
 
 /** How the courses of a wall are cut back by work that reaches `by` mm in from its end. */
-export function cutbackOf({ spec }: SettingOut, by: number): Cutback {
+export function cutbackOf({ spec }: Pick<SettingOut, 'spec'>, by: number): Cutback {
   const { unit, joints, limits } = spec;
   const module = unit.length + joints.perpend;
   const known = [

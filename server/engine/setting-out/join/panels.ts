@@ -17,10 +17,10 @@ export interface PanelQuestion {
   readonly joint: number;
   /** Joints that the wall has at its left end: 1 where it is butted or toothed. */
   readonly endJoint: 0 | 1;
+  /** So many bricks are the shortest length that is parted off. */
+  readonly least: number;
 }
 
-/** A length of wall shorter than this many bricks is none that anyone parts off. */
-const LEAST_BRICKS = 4;
 /** More movement joints than any wall has. */
 export const MOST_GAPS = 1000;
 
@@ -33,7 +33,7 @@ export function panelsOf(q: PanelQuestion): MovementGap[] | null {
   const { length, most, width, module, joint, endJoint } = q;
   if (length <= most) return [];
   const bricks = Math.floor((most + joint * (1 - endJoint)) / module);
-  if (!(bricks >= LEAST_BRICKS)) return null; // not true of NaN either
+  if (!(bricks >= Math.max(1, q.least))) return null; // not true of NaN either
   for (let count = Math.ceil((length + width) / (most + width)); count <= MOST_GAPS; count++) {
     const all = Math.round((length - width * (count - 1) + joint * count) / module);
     const gaps = parted(q, count, all);

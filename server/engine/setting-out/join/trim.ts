@@ -53,7 +53,7 @@ function dropPieces(pieces: readonly PieceRun[], joint: number, room: number) {
 }
 
 /** Pieces dropped from the left, as many as go into `room` with the joint after each. Whole turns are stepped over. */
-function drop(groups: readonly PieceGroup[], joint: number, room: number): Dropped {
+export function drop(groups: readonly PieceGroup[], joint: number, room: number): Dropped {
   let width = 0;
   for (const [i, { pieces, times }] of groups.entries()) {
     const turn = widthOf(pieces, joint);

@@ -5,6 +5,7 @@ import { jointsOf } from './joints';
 import { leastLapOf, stillLapOf, wholeLapOf } from './least-laps';
 import type { Meetings } from './meetings';
 import { growPlumb } from './plumb/grow';
+import { Answers, nameOf } from './shelf';
 import { mendedByUnfit } from './unfit';
 
 /** Times that stretches are looked at again: a third time hardly ever gains anything. */
@@ -28,6 +29,8 @@ export interface Laying {
   readonly meetings: Meetings;
   readonly limits: JointLimits;
   readonly again: (now: Segment, craft: Craft, places: readonly number[]) => Iterable<Segment>;
+  /** All that this hangs on beside its neighbours, in words. */
+  readonly site: (now: Segment) => string;
   /** The stretch that runs past one, laid as if the wall had no openings. */
   readonly wholeOf: (now: Segment) => Segment | null;
 }
@@ -67,8 +70,11 @@ function unfitMended(laying: Laying, first: ReadonlyMap<string, Segment>): boole
   const still = (keys?: ReadonlySet<string>) => poorPairs(laying, lap, keys);
   return mendedByUnfit(laying.placed, first, {
     plumb: (may) => growPlumb(laying, still, may),
-    otherwise: (may) => layOtherwise(laying, { may, lap, sweeps: 1 }),
-    clash: () => !still().next().done,
+    otherwise: (may) => layOtherwise(laying, { may, lap, orNone: true }),
+    clash: (both = () => true) => {
+      for (const { key, other } of still()) if (both(key) && both(other)) return true;
+      return false;
+    },
   });
 }
 
@@ -77,35 +83,64 @@ interface Otherwise {
   readonly may?: (key: string) => boolean;
   /** Those that lap by less clash, mm. */
   readonly lap?: number;
-  readonly sweeps?: number;
+  /** Looks at each but once, and at no more as soon as two of them still clash that are looked at no more. */
+  readonly orNone?: boolean;
 }
 
 /**
  * Lays again those stretches whose perpends stand over others' above or below, each with an eye to
- * its neighbours as they stand, as long as anything is gained; the rest stay as they are.
+ * its neighbours as they stand, as long as anything is gained; the rest stay as they are. False where it stopped short.
  */
-function layOtherwise(laying: Laying, { may, lap, sweeps = SWEEPS }: Otherwise = {}): void {
+function layOtherwise(laying: Laying, { may = all, lap, orNone }: Otherwise = {}): boolean {
+  const sweeps = orNone ? 1 : SWEEPS;
   let left = MOST_SPENT;
   const tried = new Map<string, number>();
   let clashing = clashes(laying, lap);
   let stirred: ReadonlySet<string> = clashing;
   for (let sweep = 0; sweep < sweeps && clashing.size > 0 && stirred.size > 0; sweep++) {
     const next = new Set<string>();
-    for (const key of clashing) {
-      if (!stirred.has(key) || left <= 0 || may?.(key) === false) continue;
-      const now = laying.placed.get(key)!;
-      const beside = besideOf(laying, now, key);
-      // What no way mended before is tried again only where its neighbours have made it worse.
-      if (beside <= (tried.get(key) ?? 0) + 1e-6) continue;
-      left -= laying.meetings.get(key)!.length + BREAK * now.broken.length;
-      const mended = improve(laying, key, now, beside);
-      tried.set(key, mended.beside);
-      if (mended.segment === now) continue;
-      for (const { key: neighbour } of laying.meetings.get(key) ?? []) next.add(neighbour);
+    const waiting = new Set([...clashing].filter((key) => stirred.has(key) && may(key)));
+    for (const key of [...waiting]) {
+      if (left <= 0) continue;
+      waiting.delete(key);
+      left -= layOneOtherwise(laying, key, tried, next);
+      if (orNone && stillClashes(laying, key, lap, (other) => may(other) && !waiting.has(other)))
+        return false;
     }
     stirred = next;
     if (next.size > 0) clashing = clashes(laying, lap);
   }
+  return true;
+}
+
+const all = () => true;
+
+/** Tells what work it took; `next` then has those beside it that had better be looked at again. */
+function layOneOtherwise(
+  laying: Laying,
+  key: string,
+  tried: Map<string, number>,
+  next: Set<string>,
+): number {
+  const now = laying.placed.get(key)!;
+  const beside = besideOf(laying, now, key);
+  // What no way mended before is tried again only where its neighbours have made it worse.
+  if (beside <= (tried.get(key) ?? 0) + 1e-6) return 0;
+  const meetings = laying.meetings.get(key)!;
+  const mended = improve(laying, key, now, beside);
+  tried.set(key, mended.beside);
+  if (mended.segment !== now) for (const { key: neighbour } of meetings) next.add(neighbour);
+  return meetings.length + BREAK * now.broken.length;
+}
+
+function stillClashes(
+  laying: Laying,
+  key: string,
+  lap: number | undefined,
+  such: (other: string) => boolean,
+): boolean {
+  for (const { other } of poorPairs(laying, lap, new Set([key]))) if (such(other)) return true;
+  return false;
 }
 
 /** Stretches that clash with another, each pair looked at once. */
@@ -173,8 +208,25 @@ interface Mended {
   readonly beside: number;
 }
 
-/** Takes the first way to lay a stretch that lacks nothing, or the one that lacks least, and never one less bonded in itself. */
+const known = new Answers<Mended>();
+
+/** The same stretch among the same neighbours is mended alike. */
 function improve(laying: Laying, key: string, now: Segment, lack: number): Mended {
+  const words = `${laying.site(now)}|${nameOf(now)}|${nearWords(laying, key)}`;
+  const mended = known.of(laying.craft, words, () => mendedOf(laying, key, now, lack));
+  laying.placed.set(key, mended.segment);
+  return mended;
+}
+
+function nearWords({ placed, meetings }: Laying, key: string): string {
+  const all = meetings.get(key)!;
+  return all
+    .map(({ key: other, mine, theirs }) => `${mine} ${theirs} ${nameOf(placed.get(other)!)}`)
+    .join();
+}
+
+/** Takes the first way to lay a stretch that lacks nothing, or the one that lacks least, and never one less bonded in itself. */
+function mendedOf(laying: Laying, key: string, now: Segment, lack: number): Mended {
   const own = ownOf(laying, now);
   let best: Mended = { segment: now, beside: lack };
   const seen = new Set<string>();
@@ -188,7 +240,6 @@ function improve(laying: Laying, key: string, now: Segment, lack: number): Mende
     best = { segment, beside };
     if (beside === 0) break;
   }
-  laying.placed.set(key, best.segment);
   return best;
 }
 

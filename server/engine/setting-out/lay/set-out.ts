@@ -12,7 +12,7 @@ import { fromTheRight, mirrorSpec, Turning } from './mirror';
 import { wholesOf } from './plumb/wholes';
 import { depthsOf, rowsOf } from './rows';
 import type { Site } from './site';
-import { layAgain, layClear, siteOf } from './site';
+import { layAgain, layClear, siteOf, siteWords } from './site';
 import { rowOf } from './stretch';
 
 /** Far above any wall, and far below where counts stop being exact. */
@@ -65,14 +65,25 @@ interface Laid {
 /** Each row from the left end on. */
 function layRows(spec: WallSpec): Laid {
   const depths = depthsOf(spec.bond, spec.thickness);
-  const rows = (depths ? rowsOf(spec.bond) : []).map((bond, row) => {
+  const all = depths ? rowsOf(spec.bond) : [];
+  const rows = (spec.only ? all.slice(0, 1) : all).map((bond, row) => {
     const site = siteOf({ ...spec, bond });
     return { ...layBands(site), depths: depths![row]! };
   });
   return {
     rows: rows.map(({ bands, depths: deep }) => ({ bands, depths: deep })),
-    poorLaps: rows[0]?.poorLaps ?? [],
+    poorLaps: [...(rows[0]?.poorLaps ?? []), ...backLaps(rows)],
   };
+}
+
+/** Of the hindmost row, where both courses have it. */
+function backLaps(rows: readonly (WallRow & { poorLaps: readonly PoorLap[] })[]): PoorLap[] {
+  if (rows.length < 2) return [];
+  const { poorLaps, depths } = rows.at(-1)!;
+  const has = (course: number) => depths[course % depths.length]! > 0;
+  return poorLaps
+    .filter(({ course }) => has(course) && has(course - 1))
+    .map((lap) => ({ ...lap, back: true }));
 }
 
 /** From the right end on: as its mirror image is, turned back. */
@@ -90,7 +101,7 @@ function layBands(site: Site): { bands: Band[]; poorLaps: readonly PoorLap[] } {
   const clear = makesSense(site.spec) ? clearBands(site.spec, site.fixed) : [];
   const segmentsOf = carried((c: Clear) => layClear(site, c));
   const bands = clear.map(({ from, to, clear: all }) => ({ from, to, segments: segmentsOf(all) }));
-  if (allAgree(site, bands)) return { bands, poorLaps: [] };
+  if (site.spec.only === 'apart' || allAgree(site, bands)) return { bands, poorLaps: [] };
   const { instead, poorLaps } = agreed(site, clear);
   const stands = (segment: Segment) => instead.get(segment) ?? segment;
   return {
@@ -118,6 +129,7 @@ function agreed(site: Site, clear: readonly ClearBand[]): Agreed {
     meetings,
     limits: site.spec.limits,
     again,
+    site: (now) => siteWords(site, now),
     wholeOf: wholesOf(site),
   });
 }

@@ -10,6 +10,7 @@ import type { Craft } from './craft';
 import { craftOf, remembered } from './craft-shelf';
 import { BRICK, mod } from './grid';
 import { layOnGrid } from './phases';
+import { nameOf } from './shelf';
 import type { LaidStretch, Match } from './stretch';
 import { layStretch, matchLength, rowOf } from './stretch';
 import type { Tiling } from './tiling';
@@ -241,6 +242,22 @@ export function* layAgain(
       const laid = layStretch(craft, clear.to - clear.from, match, clear, () => way, places);
       yield segmentOf(site, clear, laid, across);
     }
+}
+
+/** All that laying a stretch again hangs on beside what it lies on and bears, in words. */
+export function siteWords(site: Site, clear: Clear): string {
+  const { from, to, left, right } = clear;
+  const { spec, fixed } = site;
+  const { tilings, by } = masterAt(site, from);
+  const past = besideOf(site, pastOf(site, clear)).map((each) => {
+    const { clear: own, stretch } = each;
+    return `${own.from} ${own.to} ${stretch.width} ${nameOf(stretch.zones)}`;
+  });
+  // Breaks under or over an opening are told by its name.
+  const over = fixed.filter((f) => f.opening && f.from < to && f.to > from);
+  const named = over.map((f) => `${f.name} ${f.from} ${f.to}`);
+  const laid = [spec.limits, decidedFor(spec, clear) ?? null, named, past];
+  return `${from} ${to} ${left} ${right} ${by} ${nameOf(tilings)} ${JSON.stringify(laid)}`;
 }
 
 /** Where a cut that there has to be may go: where it would anyhow, or near either end, so that the rest keeps plumb. */

@@ -7,10 +7,10 @@ type Which = (key: string) => boolean;
 export interface Mending {
   /** Lays them in the perpends of the whole wall, cut at the reveals. */
   readonly plumb: (may: Which) => void;
-  /** Lays them in other ways, with no cut that was not there. */
-  readonly otherwise: (may: Which) => void;
-  /** Whether any still clash. */
-  readonly clash: () => boolean;
+  /** Lays them in other ways, with no cut that was not there; false as soon as two of them will still clash. */
+  readonly otherwise: (may: Which) => boolean;
+  /** Whether any still clash, of which both are such as are asked for; of all of them when left out. */
+  readonly clash: (both?: Which) => boolean;
 }
 
 /** Of more stretches than this hardly ever are all mended so, and it takes its time. */
@@ -31,12 +31,15 @@ export function mendedByUnfit(
   const asItWas = () => {
     for (const [key, segment] of first) placed.set(key, segment);
   };
-  cut();
-  if (!clash()) return true;
+  // Where two that both work clash, no cutting of others mends that.
+  const mended = () => {
+    if (clash(fits)) return false;
+    cut();
+    return !clash();
+  };
+  if (mended()) return true;
   asItWas();
-  otherwise(fits);
-  cut();
-  if (!clash()) return true;
+  if (otherwise(fits) && mended()) return true;
   asItWas();
   return false;
 }

@@ -20,24 +20,35 @@ const FROM_END = [1.5, 2.5, 3.5].map((bricks) => bricks * BRICK);
 /** More places than this no stretch is tried with a break at. */
 const MOST_PLACES = 24;
 
-/** Ways to lay a stretch of `width` steps by itself, unbroken or with one break, at one of `places` or elsewhere. */
+/** Ways to lay a stretch of `width` steps by itself, unbroken or with one break, at one of `places` or elsewhere; none of those `tried`. */
 export function* waysAlone(
   craft: Craft,
   width: number,
   ends: Ends,
   master: readonly Tiling[],
   places: readonly number[],
+  tried = new Set<string>(),
 ): Generator<Laid> {
-  for (const zone of unbroken(craft, width, ends, master)) {
-    const courses = layZones(craft, [zone], width, ends);
-    if (courses) yield { courses, zones: [zone] };
-  }
+  const layNew = (zones: readonly Zone[]) => layOnce(craft, zones, width, ends, tried);
+  for (const zone of unbroken(craft, width, ends, master)) yield* layNew([zone]);
   const tiny = width <= SHORT ? layTiny(craft, width) : null;
   if (tiny) yield tiny;
-  for (const zones of brokenOnce(craft, width, master, places)) {
-    const courses = layZones(craft, zones, width, ends);
-    if (courses) yield { courses, zones };
-  }
+  for (const zones of brokenOnce(craft, width, master, places)) yield* layNew(zones);
+}
+
+/** Laid in those zones, unless that was tried before or cannot be. */
+function* layOnce(
+  craft: Craft,
+  zones: readonly Zone[],
+  width: number,
+  ends: Ends,
+  tried: Set<string>,
+): Generator<Laid> {
+  const text = textOf(zones);
+  if (tried.has(text)) return;
+  tried.add(text);
+  const courses = layZones(craft, zones, width, ends);
+  if (courses) yield { courses, zones };
 }
 
 function* brokenOnce(
@@ -68,19 +79,17 @@ export function* waysAcross(
   const parts = partsUnder(clear, beside, width, craft.grid.step);
   const tried = new Set<string>();
   for (const narrow of width > 2 * CLEAR_OF_END ? [...NARROW, BRICK, BRICK / 2] : [])
-    for (const own of withOwnEnds(craft, tidy(parts, width, narrow), width)) {
-      const text = textOf(own);
-      const courses = tried.has(text) ? null : layZones(craft, own, width, clear);
-      tried.add(text);
-      if (courses) yield { courses, zones: own };
-    }
+    for (const own of withOwnEnds(craft, tidy(parts, width, narrow), width))
+      yield* layOnce(craft, own, width, clear, tried);
   const under = parts.slice(0, -1).map(({ to }) => to);
-  yield* waysAlone(craft, width, clear, master, [...places, ...under]);
+  yield* waysAlone(craft, width, clear, master, [...places, ...under], tried);
 }
 
-/** Zones alike in this are alike. */
+/** Zones alike in this are alike: where the last of them ends does not matter. */
 function textOf(zones: readonly Zone[]): string {
   const phase = ({ origin, period, cells }: Tiling) =>
     `${mod(origin, period).toFixed(3)}:${cells.map(({ width }) => width)}`;
-  return zones.map(({ to, tilings }) => `${to.toFixed(3)} ${tilings.map(phase)}`).join();
+  const last = zones.length - 1;
+  const end = (to: number, i: number) => (i === last ? '' : to.toFixed(3));
+  return zones.map(({ to, tilings }, i) => `${end(to, i)} ${tilings.map(phase)}`).join();
 }

@@ -3,7 +3,7 @@ import { jointsOf } from '../lay/joints';
 import type { Band, LaidRun, Segment, SettingOut, WallRow, WallSpec } from '../types';
 import { type Beside, SAME } from './closing';
 import { mirrored, upTo } from './cut-run';
-import { aboutIn, carvedLap, newlyPoor } from './laps';
+import { aboutIn, carvedLap, newlyPoor, newlyPoorInBack } from './laps';
 import { perpendsAt } from './near';
 
 /** What takes the place of bricks in one course, mm from the wall's left end. */
@@ -35,6 +35,9 @@ interface Left {
   readonly cut: (run: LaidRun, beside?: Beside) => LaidRun;
 }
 
+/** Times that courses beside an upright end are looked at: each may hang on what the others come to. */
+const TIMES = 3;
+
 /** Its courses cut one by one from the lowest, so that each knows what it lies on. */
 function cutIn(segment: Segment, left: Left, cutting: Cutting): LaidRun[] {
   const { from, to, spec, depths, perpends } = cutting;
@@ -49,12 +52,17 @@ function cutIn(segment: Segment, left: Left, cutting: Cutting): LaidRun[] {
   };
   const lap = carvedLap(spec);
   const upright = left.gap.upright === true;
-  for (let course = from; course < Math.min(to, from + cycle); course++) {
-    const turn = course % cycle;
-    const wary = lap > 0 ? [...over(course - 1), ...over(course + 1)] : [];
-    const deep = depths[turn] ?? 0;
-    done[turn] = left.cut(segment.runs[turn]!, { wary, lap, upright, deep });
-  }
+  // Beside an upright end again, when each knows what lies on it as well.
+  for (let time = 0; time < (upright ? TIMES : 1); time++)
+    for (let course = from; course < Math.min(to, from + cycle); course++) {
+      const turn = course % cycle;
+      // The highest that is cut like it lies under another.
+      const last = upright ? course + cycle * Math.floor((to - 1 - course) / cycle) : course;
+      const near = [...new Set([course - 1, course + 1, last + 1])];
+      const wary = lap > 0 ? near.flatMap(over) : [];
+      const deep = depths[turn] ?? 0;
+      done[turn] = left.cut(segment.runs[turn]!, { wary, lap, upright, deep });
+    }
   return segment.runs.map((run, turn) => done[turn] ?? left.cut(run));
 }
 
@@ -169,6 +177,10 @@ export function carve(out: SettingOut, gaps: readonly Gap[]): SettingOut {
   };
   const rows = out.rows.map((row) => ({ ...row, bands: carved(row) }));
   const wall = { ...out, rows, bands: rows[0]?.bands ?? [] };
-  const poorLaps = [...out.poorLaps, ...newlyPoor(wall, out, byCourse)];
+  const poorLaps = [
+    ...out.poorLaps,
+    ...newlyPoor(wall, out, byCourse),
+    ...newlyPoorInBack(wall, out, byCourse),
+  ];
   return { ...wall, poorLaps, uncarved: out.uncarved ?? out };
 }

@@ -1,6 +1,7 @@
 /** What closes a course against something that is let into it. */
 import { EPS, gridOf } from '../lay/grid';
 import type { FacePiece, PieceGroup, PieceRun, WallSpec } from '../types';
+import { fewest, MOST_TAKEN } from './fewest';
 
 /** Positions nearer than this are the same, mm. */
 export const SAME = 1e-6;
@@ -132,6 +133,9 @@ export function closed(
 ): PieceGroup[] {
   const { at, edge, joint } = opening;
   if (edge - at + 2 * joint <= spec.limits.most + SAME) return [...groups];
+  const few =
+    beside?.upright && beside.deep > 0 ? besideUpright(groups, opening, spec, beside) : undefined;
+  if (few) return few;
   let best: { way: Way; cost: number } | undefined;
   for (const way of waysOf(groups, opening, spec, beside)) {
     const cost = costOf(way, beside) + (best ? A_CUT / 4 : 0);
@@ -141,6 +145,43 @@ export function closed(
   if (!best) return withMore(groups, opening, spec, beside);
   const { way } = best;
   return [...way.groups, { pieces: merged(way.pieces), times: 1 }];
+}
+
+/** With one brick of the course laid again, or with two where one will not do; nothing where that closes it in no decent way. */
+function besideUpright(
+  groups: readonly PieceGroup[],
+  { at, edge, joint }: Opening,
+  spec: WallSpec,
+  beside: Beside,
+): PieceGroup[] | undefined {
+  const bats = knownIn(spec, beside).map(({ piece, long }) => ({ piece, length: long, count: 1 }));
+  const taken: PieceRun[] = [];
+  let found: PieceGroup[] | undefined;
+  let rest: readonly PieceGroup[] = groups;
+  for (let start = at; taken.length < MOST_TAKEN; ) {
+    const { rest: without, last } = withoutLast(rest);
+    if (last) {
+      taken.unshift({ ...last, count: 1 });
+      start -= last.length + joint;
+      rest = without;
+    }
+    const closing = fewest({ spec, beside, taken, bats, opening: { at: start, edge, joint } });
+    if (closing) found = [...rest, ...runsOf(closing.pieces)];
+    if (closing?.good || !last) break;
+  }
+  return found;
+}
+
+/** Like ones side by side as one entry. */
+function runsOf(pieces: readonly PieceRun[]): PieceGroup[] {
+  const runs: PieceRun[] = [];
+  for (const piece of pieces) {
+    const before = runs.at(-1);
+    const like = before?.piece === piece.piece && Math.abs(before.length - piece.length) < SAME;
+    if (before && like) runs[runs.length - 1] = { ...before, count: before.count + 1 };
+    else runs.push(piece);
+  }
+  return [{ pieces: runs, times: 1 }];
 }
 
 /** The last piece is too short to be cut with what is left: the one before it is cut too. */

@@ -96,6 +96,24 @@ export function newlyPoor(
     .map((lap) => ({ ...lap, carved: true }));
 }
 
+/** The same of the back of a wall that has rows behind its face, where both courses have the hindmost. */
+export function newlyPoorInBack(
+  carved: SettingOut,
+  before: SettingOut,
+  gaps: ReadonlyMap<number, readonly Gap[]>,
+): PoorLap[] {
+  const [now, was] = [carved.rows.at(-1), before.rows.at(-1)];
+  if (carved.rows.length < 2 || !now || !was) return [];
+  const has = (course: number) => now.depths[course % now.depths.length]! > 0;
+  const seen = [
+    { ...carved, bands: now.bands },
+    { ...before, bands: was.bands },
+  ] as const;
+  return newlyPoor(...seen, gaps)
+    .filter(({ course }) => has(course) && has(course - 1))
+    .map((lap) => ({ ...lap, back: true }));
+}
+
 const isSame = (a: PoorLap, b: PoorLap) => a.course === b.course && Math.abs(a.at - b.at) < SAME;
 
 function once(laps: readonly PoorLap[]): PoorLap[] {

@@ -22,6 +22,7 @@ export const rebuild: MendingOf = (site) => {
     remarks: site.pier?.remarks,
     says: rebuiltSaid(line, site),
     does: ['taking-down'],
+    cuts: laid.cuts,
     rebuilt: laid.drawn,
   };
 };

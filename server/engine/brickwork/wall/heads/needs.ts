@@ -1,5 +1,6 @@
 /** Lintels and centres, which come by the piece. */
 import { exact } from '../../../../../shared/exact';
+import { only, sideEndsOf } from '../../../resolve/ends';
 import { counted, fact, type Term, withGaps } from '../../../working/term';
 import { lengthText } from '../../lengths';
 import type { Masonry } from '../../masonry';
@@ -32,7 +33,8 @@ function lintelNeed({ opening }: Head, lintel: Lintel, env: Masonry['env']): Pie
   const known = bearing.line ? count : withGaps(count, [gap]);
   const [wide, high] = line.sides('size') ?? [];
   const size = wide && high ? [to - from, wide, high] : undefined;
-  return { material: line.word('material') || 'lintel', count: known, origin, size };
+  const ends = size && [only(to - from), ...sideEndsOf(line, 'size')!.slice(0, 2)];
+  return { material: line.word('material') || 'lintel', count: known, origin, size, ends };
 }
 
 function centreOf({ opening }: Head): Centre {

@@ -28,6 +28,7 @@ export interface Arm {
   readonly from: number;
   readonly to: number;
   readonly courses: Courses;
+  readonly tee: Tee;
   /** What shows of it in a face of the other wall, in one of its courses; nothing where it is tied. */
   readonly ends?: (face: 'front' | 'back', course: number) => readonly FaceEnd[];
 }

@@ -1,4 +1,5 @@
 /** Movement joints of a wall, from its lines. */
+import { counted } from '../../../../../shared/show';
 import { movementPlace } from '../../../findings/junctions/movement-place';
 import type { Remark } from '../../../findings/remark';
 import { tooMany } from '../../../findings/wall';
@@ -37,7 +38,7 @@ export function movementIn(
     const joints = jointsOf(line, masonry, length);
     const why = joints
       ? undefined
-      : 'There is no wall there, or not four bricks of it between two of them.';
+      : `There is no wall there, or not ${counted(leastBricks(masonry), 'brick', 'bricks')} of it between two of them.`;
     const bad = why ?? joints!.map((j) => inTheWay(j, length, others, found)).find(Boolean);
     if (bad) remarks.push(movementPlace(line, bad, placeFor(line, masonry, length, others, found)));
     else found.push(...joints!);
@@ -70,13 +71,17 @@ function evenly(
 ): MovementJoint[] | undefined {
   const joint = jointsIn(masonry)!.perpend;
   const module = masonry.brick.size!.length + joint;
+  const least = leastBricks(masonry);
   const endJoint = endKind(masonry.facts, 'left') === 'stopped' ? 0 : 1;
-  const gaps = panelsOf({ length, most, width, module, joint, endJoint });
+  const gaps = panelsOf({ length, most, width, module, joint, endJoint, least });
   return gaps?.map((gap) => ({ ...gap, line }));
 }
 
-/** No length of wall shorter than this many bricks is parted off. */
-const LEAST_BRICKS = 4;
+/** No length of wall shorter than so many bricks is parted off; one at the least, where no defaults say. */
+function leastBricks({ env }: Masonry): number {
+  return Math.max(1, Math.ceil(defaultLine(env, 'movement-least')?.number('bricks') ?? 1));
+}
+
 /** Parts of a brick less than this are none. */
 const SAME = 1e-6;
 /** As many places as are tried on either side of the one asked for. */
@@ -94,19 +99,17 @@ function placeFor(
   const module = masonry.brick.size!.length + joint;
   const width = widthOf(line, masonry);
   if (!(width > 0)) return undefined;
+  const least = leastBricks(masonry);
   const begins = endKind(masonry.facts, 'left') === 'stopped' ? 0 : joint;
   const at = (bricks: number) => begins + bricks * module - joint;
   const most = Math.floor(
-    (length - width - (LEAST_BRICKS * module - joint) - begins + joint) / module + SAME,
+    (length - width - (least * module - joint) - begins + joint) / module + SAME,
   );
   const distance = line.number('distance') ?? length / 2;
   const asked = line.word('side') === 'right' ? length - distance - width : distance;
-  const near = Math.min(
-    most,
-    Math.max(LEAST_BRICKS, Math.round((asked + joint - begins) / module)),
-  );
+  const near = Math.min(most, Math.max(least, Math.round((asked + joint - begins) / module)));
   const clear = (bricks: number) =>
-    bricks >= LEAST_BRICKS &&
+    bricks >= least &&
     bricks <= most &&
     !inTheWay({ from: at(bricks), width }, length, others, found);
   for (let step = 0; step <= MOST_TRIED; step++)

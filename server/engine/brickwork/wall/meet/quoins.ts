@@ -97,12 +97,14 @@ export function cornered(
   };
   const ways = { own: { ...meeting, ...runsOn }, face: runsOn };
   const { own, face } = withCorbel(whole, corbel, { alone, on: standing.on, begun, ways });
-  const laid = bondIn(letIn(own, room.gaps), room.ties);
+  const corners = quoins.map((q) => q.side);
+  const gaps = room.gaps.map((gap) => ({ ...gap, corners }));
+  const laid = bondIn(letIn(own, gaps), room.ties);
   return {
     face,
     laid,
     // Where there is no corner both are the same.
-    met: quoins.length ? bondIn(letIn(face, room.gaps), room.ties) : laid,
+    met: quoins.length ? bondIn(letIn(face, gaps), room.ties) : laid,
     arms: room.arms,
     quoins,
     corbel,

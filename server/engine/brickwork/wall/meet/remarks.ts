@@ -5,6 +5,7 @@ import { quoinRound } from '../../../findings/junctions/quoin-round';
 import { quoinTaken } from '../../../findings/junctions/quoin-taken';
 import { quoinUnanswered } from '../../../findings/junctions/quoin-unanswered';
 import { quoinUnbonded } from '../../../findings/junctions/quoin-unbonded';
+import { besideArm } from '../../../findings/perpends-aligned';
 import type { Remark } from '../../../findings/remark';
 import { type BlockFacts, factsOf } from '../../../resolve/env';
 import type { LaidAlone } from './alone';
@@ -16,10 +17,11 @@ import type { Cornered, Quoin } from './quoins';
 export function meetingRemarks(
   facts: BlockFacts,
   alone: LaidAlone,
-  { quoins }: Cornered,
+  { quoins, arms, laid }: Cornered,
   neighbours: Neighbours,
 ): Remark[] {
   const told = [
+    ...arms.map(({ tee }) => besideArm(laid, facts, tee)),
     ...unanswered(facts, neighbours),
     ...quoins.flatMap((q) => (q.comesIn ? ofQuoin(q, facts, alone) : [])),
     ...quoins.map((q) => taken(q, facts, alone)),

@@ -8,7 +8,7 @@ import { type Arm, endsOf, runningIn } from './arms';
 import { begunOf, tiedIn } from './into-thick';
 import type { Neighbours } from './neighbours';
 import { standingOf } from './standing';
-import { teesOf } from './tees';
+import { type Tee, teesOf } from './tees';
 import { turnsOf } from './turns';
 
 export interface Room {
@@ -48,12 +48,32 @@ function roomForOne(wall: SourceBlock, block: SourceBlock, neighbours: Neighbour
     const { side, other, distance: from, levels, entry } = tee;
     if (other !== block) continue;
     const ends = tee.bonded && endsOf(tee, () => runningIn(laid, standing, begun, ways));
-    arms.push({ from, to: from + deep, courses: levels.courses, ...(ends ? { ends } : {}) });
+    arms.push({ from, to: from + deep, courses: levels.courses, tee, ...(ends ? { ends } : {}) });
     const tie = tied[side]?.tie;
     if (tie) ties.push(tie);
     if (entry || !tee.bonded) continue;
     const parity = ((ways[side]!.parity + 1 + levels.lift) & 1) as Parity;
-    gaps.push({ from, to: from + laid.out.thickness, parity, courses: levels.courses });
+    const joints = ends && laid.plan.spec.thickness > 1 ? shownBetween(ends, tee, parity) : [];
+    gaps.push({ from, to: from + laid.out.thickness, parity, courses: levels.courses, joints });
   }
   return { gaps, ties, arms };
+}
+
+/** Courses of a wall that runs in that are looked at: as many as a bond has before it comes again, or nearly. */
+const MOST_SHOWN = 6;
+
+/** Joints between bricks of a wall of a brick or more where it runs right through: its courses show more than one there. */
+function shownBetween(
+  ends: NonNullable<Arm['ends']>,
+  { levels: { courses } }: Tee,
+  parity: Parity,
+): number[] {
+  const found = new Set<number>();
+  const last = Math.min(courses.to, courses.from + 2 * MOST_SHOWN);
+  for (let course = courses.from; course < last; course++) {
+    if ((course & 1) !== parity) continue;
+    const shown = [...ends('front', course)].sort((a, b) => a.from - b.from);
+    for (const [i, { from }] of shown.slice(1).entries()) found.add((shown[i]!.to + from) / 2);
+  }
+  return [...found];
 }

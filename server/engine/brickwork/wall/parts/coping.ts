@@ -5,9 +5,11 @@ import { type CopingSeat, copingOverhang } from '../../../findings/tops/coping-o
 import type { Gang } from '../../../labour/gang';
 import { taskHours } from '../../../labour/output';
 import type { Term } from '../../../working/term';
+import { ownMix } from '../../apart';
 import { type Masonry, thicknessOf } from '../../masonry';
 import type { PieceNeed, TaskNeed, TopRun } from '../../needs';
 import { type CopingLaid, type CopingRun, countCoping } from '../../tops/coping';
+import { copingApart } from '../../tops/coping-apart';
 import { copingBricks, copingTasks } from '../../tops/coping-bricks';
 import { type CreasingCount, countCreasing } from '../../tops/creasing-count';
 import { countPrecast, type Precast } from '../../tops/precast';
@@ -36,15 +38,19 @@ export const coping: PartOf = (masonry, plan, counts, gang) => {
     inputs,
   );
   const tiles = tilesUnder(over, masonry, plan, inputs);
+  const tasks = [
+    ...copingTasks(bricks, masonry, masonry.env, gang),
+    ...tasksOf(precast, tiles, masonry, gang),
+  ];
+  const beside = [...(precast?.mortar ?? []), ...(tiles ? [tiles.mortar] : [])];
+  const mix = ownMix(masonry.facts.line('coping'), masonry);
   const cut = bricks.some((b) => b.cuts + b.counted.tally.halves > 0);
   return {
     bricks,
-    mortar: [...(precast?.mortar ?? []), ...(tiles ? [tiles.mortar] : [])],
+    mortar: mix ? [] : beside,
+    apart: copingApart(bricks, mix && { mix, mortar: beside }, tasks, masonry),
     pieces: [precast?.need, tiles?.need].filter((need): need is PieceNeed => need !== undefined),
-    tasks: [
-      ...copingTasks(bricks, masonry, masonry.env, gang),
-      ...tasksOf(precast, tiles, masonry, gang),
-    ],
+    tasks,
     remarks,
     tops: [
       ...onFaces([...(tiles?.tops ?? []), ...own.map((each) => each.top)], masonry, plan),

@@ -66,8 +66,9 @@ function fillerIn({ env }: Masonry, plan: WallPlan, skins: readonly number[]): P
   if (!line) return [];
   const gauge = plan.spec.unit.height + plan.spec.joints.bed;
   const wide = factsNamed(env, 'material', line.word('material'))?.line('size')?.sides('size')?.[1];
+  const seal = defaultLine(env, 'movement-seal')?.number('times') ?? 0;
   const beside = plan.movement.map((j) =>
-    skins.reduce((sum, deep) => sum + stripsThrough(deep - 2 * j.width, wide), 0),
+    skins.reduce((sum, deep) => sum + stripsThrough(deep - 2 * seal * j.width, wide), 0),
   );
   const high = plan.movement.map((j) => coursesBefore(plan, j.from) * gauge);
   const long = high.reduce((sum, mm, i) => sum + mm * beside[i]!, 0);
@@ -83,7 +84,7 @@ function fillerIn({ env }: Masonry, plan: WallPlan, skins: readonly number[]): P
 /** More strips beside one another than any wall has: a width of next to nothing is a slip. */
 const MOST_STRIPS = 100;
 
-/** The seal at each face is about as deep as the joint is wide (common practice): so much less is filled. */
+/** Beside one another through so much of a wall as is filled, mm: the seal at each face is none of it. */
 function stripsThrough(deep: number, wide: number | undefined): number {
   if (!wide || !(wide > 0)) return 1;
   return Math.min(MOST_STRIPS, Math.max(1, Math.ceil(deep / wide - 1e-6)));

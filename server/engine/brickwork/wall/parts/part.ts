@@ -2,17 +2,19 @@
 import type { Remark } from '../../../findings/remark';
 import type { Gang } from '../../../labour/gang';
 import type { CutPlace, Tally } from '../../../setting-out';
+import type { Apart } from '../../apart';
 import type { Counted } from '../../count';
-import type { Brick } from '../../goods';
+import type { Brick, Mix } from '../../goods';
 import type { Masonry } from '../../masonry';
 import type { Figure, MixNeed, PieceNeed, TaskNeed, TopRun, WorkFacts } from '../../needs';
 import type { WallCounts } from '../counts';
 import type { WallPlan } from '../spec';
 
-/** Bricks of a feature: counted, and laid in the wall's mortar. */
+/** Bricks of a feature: counted, and laid in the wall's mortar, or in a mix of their own: see {@link Part.apart}. */
 export interface PartBricks {
   readonly brick: Brick;
   readonly counted: Counted;
+  readonly mix?: Mix;
   /** Where its cuts lie, course by course: asked for by the cut list alone. */
   readonly places?: () => readonly CutPlace[];
 }
@@ -22,6 +24,8 @@ export interface Part {
   readonly mixes?: readonly MixNeed[];
   /** Work without bricks in the wall’s mortar: its gross volume is that mortar. */
   readonly mortar?: readonly Tally[];
+  /** What is laid in another mix, bricks and all. */
+  readonly apart?: readonly Apart[];
   readonly pieces?: readonly PieceNeed[];
   readonly tasks?: readonly TaskNeed[];
   readonly figures?: readonly Figure[];

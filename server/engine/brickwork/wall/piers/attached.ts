@@ -1,6 +1,11 @@
 /** Piers that stand out of their wall and are bonded into it course by course. */
 import { coreInWall } from '../../../findings/piers/core-idle';
-import { pierAtStep, pierFlush, pierUnbonded } from '../../../findings/piers/pier-attached';
+import {
+  pierAtStep,
+  pierButted,
+  pierFlush,
+  pierUnbonded,
+} from '../../../findings/piers/pier-attached';
 import type { Remark } from '../../../findings/remark';
 import type { Env } from '../../../resolve/env';
 import {
@@ -27,6 +32,7 @@ export interface Attached {
 
 /** Bonds the attached piers of a wall into it; one that no plan bonds is left in its line, with a remark. */
 export function attachedIn(plan: WallPlan, env: Env, remarks: Remark[]): Attached {
+  remarks.push(...plan.piers.flatMap((pier) => butted(pier, plan)));
   const all = plan.piers.flatMap((pier, index) => {
     const shape = shapeOf(pier, plan, remarks);
     return shape ? [{ index, shape }] : [];
@@ -43,6 +49,10 @@ export function attachedIn(plan: WallPlan, env: Env, remarks: Remark[]): Attache
     plan: { ...plan, piers, spec: { ...plan.spec, piers: piers.map((p) => p.spec) } },
     spec,
   };
+}
+
+function butted({ facts, halves }: PierFacts, { spec }: WallPlan): Remark[] {
+  return facts.line('projects') ? [] : [pierButted(facts, halves > spec.thickness)];
 }
 
 function whyUnbonded({ facts, spec }: PierFacts, wall: WallPlan, half: number, env: Env): Remark {

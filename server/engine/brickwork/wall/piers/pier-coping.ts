@@ -5,6 +5,7 @@ import type { RemarkWay } from '../../../findings/remark';
 import { capFor } from '../../../findings/tops/cap-overhang';
 import { type BlockFacts, defaultLine, type Env } from '../../../resolve/env';
 import { fitRun, MOST_HALVES } from '../../../setting-out';
+import { ownMix } from '../../apart';
 import { sizeText } from '../../lengths';
 import { limitsOf, type Masonry, thicknessOf } from '../../masonry';
 import type { CopingRun } from '../../tops/coping';
@@ -42,6 +43,7 @@ export function pierCoping(
       endJoints: 0,
       on: base + courses,
       made,
+      mix: ownMix(line, masonry),
       origin: line.origin,
       text,
       cap: true,

@@ -1,6 +1,7 @@
 /** Where the coping of a wall runs: along its top, between whatever interrupts it. */
 
 import type { LineFacts } from '../../../resolve/env';
+import { ownMix } from '../../apart';
 import type { Masonry } from '../../masonry';
 import type { CopingRun } from '../../tops/coping';
 import { bricksMade, type CopingMade, precastMade } from '../../tops/coping-made';
@@ -54,6 +55,7 @@ export function wallRuns(
     on: level,
     ...(over ? { over } : {}),
     made,
+    mix: ownMix(line, masonry),
     origin: line.origin,
     text: {
       name: stretches.length > 1 ? `coping-${i + 1}` : 'coping',

@@ -2,8 +2,9 @@
 
 import type { Remark } from '../../../findings/remark';
 import { footingNarrow } from '../../../findings/tops/footing-narrow';
+import { footingPiers } from '../../../findings/tops/footing-pier';
 import { footingStep } from '../../../findings/tops/footing-step';
-import { defaultLine } from '../../../resolve/env';
+import { defaultLine, type LineFacts } from '../../../resolve/env';
 import { type FootingStep, footingSteps, lapVolume } from '../../../setting-out';
 import { sum, type Term } from '../../../working/term';
 import { lengthText, unitNames, volumeShown } from '../../lengths';
@@ -66,5 +67,23 @@ export function footingRemarks(masonry: Masonry, plan: WallPlan): Remark[] {
     footingStep(line, sides, stepsOf(masonry, plan), masonry.env),
     footingNarrow(masonry.facts, [through], masonry.env),
   ];
-  return found.filter((remark): remark is Remark => remark !== undefined);
+  return [
+    ...found.filter((remark): remark is Remark => remark !== undefined),
+    ...underPiers(line, sides, through, masonry, plan),
+  ];
+}
+
+/** Where it is no narrower than its wall: that is told first. */
+function underPiers(
+  line: LineFacts,
+  [width = 0, depth = 0]: readonly number[],
+  wall: number,
+  { facts, env }: Masonry,
+  plan: WallPlan,
+): Remark[] {
+  if (width < wall) return [];
+  const meets = (['left', 'right'] as const).filter((side) =>
+    /^(quoin|tee)$/.test(facts.line(side)?.word('end') ?? ''),
+  );
+  return footingPiers({ line, env, width, depth, wall }, plan, meets);
 }

@@ -6,6 +6,7 @@ import type { Segment } from '../../types';
 import type { Laying } from '../agree';
 import type { Clear } from '../bands';
 import { jointsOf } from '../joints';
+import { Answers, nameOf } from '../shelf';
 import type { Cropped } from './cut-off';
 import { cutOff } from './cut-off';
 import { REACH } from './near-end';
@@ -18,8 +19,25 @@ export function keptPlumb(
   whole: Segment,
 ): Segment | null {
   const beware = bewareOf(laying, key, now, whole);
-  const cropped = cutOff({ craft: laying.craft, whole, clear: now, beware, limits: laying.limits });
+  const { craft, limits } = laying;
+  const all = hangsOn({ now, whole, beware, limits });
+  const cropped = kept.of(craft, all, () => cutOff({ craft, whole, clear: now, beware, limits }));
   return cropped && asSegment(now, whole, cropped);
+}
+
+const kept = new Answers<Cropped | null>();
+
+interface HangsOn {
+  readonly now: Clear;
+  readonly whole: Segment;
+  readonly beware: readonly (readonly number[])[];
+  readonly limits: Laying['limits'];
+}
+
+function hangsOn({ now, whole, beware, limits }: HangsOn): string {
+  const { from, to, left, right } = now;
+  const near = beware.map((all) => all.join(' ')).join('/');
+  return `${from} ${to} ${left} ${right}|${near}|${limits.least} ${limits.most}|${nameOf(whole)}`;
 }
 
 /** Perpends above and below near its ends, for each course, mm along the wall and in order. */

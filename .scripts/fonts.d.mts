@@ -1,0 +1,2 @@
+/** Writes the fonts and their licence into a folder. */
+export function makeFonts(folder: string): Promise<void>;

@@ -1,0 +1,14 @@
+/** perpend site: the sheet that goes on site. */
+import { sitePaper } from '../../documents/site/paper';
+import { READ } from '../files/as';
+import { VERSION } from '../version';
+import { paperCommand } from './paper-command';
+
+export const site = paperCommand({
+  name: 'site',
+  about: 'write the site sheet: drawings, cuts, mixes, order of work, cautions',
+  more: ['Everything that whoever builds it needs at hand, and no money.'],
+  options: [],
+  forms: READ,
+  paper: ({ job }, head) => sitePaper(job, head, VERSION),
+});

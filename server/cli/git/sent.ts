@@ -1,0 +1,72 @@
+/** The revision in which what was sent last was first written down. */
+import path from 'node:path';
+import { type SaidLine, saidBlock } from '../../engine/compare';
+import { SourceFile } from '../../engine/workspace/source';
+import { FileTrouble } from '../exits';
+import { type Revision, textAt, topOf } from './revision';
+import { git } from './run';
+
+/** A revision, and the file’s name in it: it may have been moved since. */
+export interface SentAt {
+  readonly revision: Revision;
+  readonly name: string;
+}
+
+/** The last `sent` line of a job’s record. */
+export function lastSent(file: SourceFile): SaidLine | undefined {
+  return sentLines(file).at(-1);
+}
+
+function sentLines(file: SourceFile): SaidLine[] {
+  return file.blocks
+    .filter((block) => block.kind === 'record')
+    .flatMap((block) => saidBlock(block)?.body ?? [])
+    .filter((line) => line.key === 'sent');
+}
+
+/** Nothing where no revision has that line. @throws FileTrouble where there is no git or no repository */
+export function sentAt(sent: SaidLine, name: string): SentAt | undefined {
+  const top = topOf(path.dirname(name));
+  let found: SentAt | undefined;
+  for (const at of touching(top, name)) {
+    if (stands(sent, at)) found = at;
+    else if (found) return found;
+  }
+  return found;
+}
+
+/** Revisions in which a `sent` line came, went or was changed, the latest first. */
+function touching(top: string, name: string): SentAt[] {
+  const way = path.relative(top, name).replaceAll(path.sep, '/');
+  const log = git(top, [
+    'log',
+    '--no-color',
+    '--no-show-signature',
+    '--no-ext-diff',
+    '--no-textconv',
+    '--follow',
+    '-G^[ \t]*sent[ \t]',
+    '--format=%x01%H',
+    '--name-only',
+    '-z',
+    'HEAD',
+    '--',
+    way,
+  ]);
+  const entries = log?.toString('utf8').split('\u0001').slice(1) ?? [];
+  return entries.flatMap((entry) => {
+    const [commit = '', ...names] = entry.split(/[\0\n]+/).filter(Boolean);
+    const then = names.at(-1);
+    return then ? [{ revision: { top, commit }, name: path.join(top, then) }] : [];
+  });
+}
+
+function stands(sent: SaidLine, { revision, name }: SentAt): boolean {
+  try {
+    const file = new SourceFile(name, textAt(revision, name, name));
+    return sentLines(file).some((line) => line.means === sent.means);
+  } catch (error) {
+    if (error instanceof FileTrouble) return false;
+    throw error;
+  }
+}

@@ -1,0 +1,119 @@
+/**
+ * What an invoice asks for, line by line and tax by tax. A part of the price takes of every tax as much as it is of the
+ * whole, reckoned on running totals: so the invoices of a job add up to what was agreed, to the penny.
+ */
+import { type Exact, roundTo, ZERO } from '../../../shared/exact';
+import { fromMinor, shareOut } from '../../../shared/money';
+import { documentTotals } from '../../engine/price/document-totals';
+import type { TaxGroup as PriceTax } from '../../engine/price/tax/taxes';
+import type { Job } from '../../engine/workspace/job';
+import type { Billed } from './billed';
+import type { Allowance, Invoice, InvoiceLine, Tax, TaxGroup } from './types';
+
+type Money = Pick<Invoice, 'lines' | 'allowances' | 'taxes' | 'totals'>;
+
+/** @param titles of the pieces of work and what is said of them, in their order */
+export interface Sold {
+  readonly title: string;
+  readonly says: readonly string[];
+}
+
+export function moneyOf(job: Job, billed: Billed, sold: readonly Sold[], part: string): Money {
+  const all = billed.amount.eq(billed.whole) && billed.whole.eq(job.price.total.value);
+  const lines = all ? wholeLines(job, sold) : partLines(job, billed, part);
+  const allowances = all ? discounts(job) : [];
+  return totalled(job, billed, lines, allowances);
+}
+
+/** Every piece of work at its part of the price, before what is taken off. */
+function wholeLines(job: Job, sold: readonly Sold[]): InvoiceLine[] {
+  const works = job.works.map((work, i): InvoiceLine => {
+    const { gross, tax } = job.shareOf(work);
+    return { name: sold[i]!.title, says: sold[i]!.says, net: gross.value, tax: taxOf(tax) };
+  });
+  const items = job.itemShares.map(({ item, gross, tax }) => ({
+    name: item.title,
+    says: [],
+    net: gross.value,
+    tax: taxOf(tax),
+  }));
+  return [...works, ...items];
+}
+
+/** Off each tax as much as its base is less than its parts were. */
+function discounts({ price }: Job): Allowance[] {
+  const reason = price.discounts.map((d) => d.title).join(', ');
+  return price.taxes.flatMap((tax) => {
+    const amount = tax.gross.value.sub(tax.base.value);
+    return amount.gt(0) ? [{ reason, amount, tax: taxOf(tax) }] : [];
+  });
+}
+
+/** A line for each tax: the stage, of that part of the work. */
+function partLines(job: Job, { amount, before, whole }: Billed, name: string): InvoiceLine[] {
+  const { price, env } = job;
+  const { digits } = env.money;
+  const held = basesOf(job, whole);
+  const upTo = (base: Exact, sum: Exact) =>
+    whole.isZero() ? ZERO : roundTo(base.mul(sum).div(whole), digits);
+  return price.taxes.map((tax, i) => {
+    const base = held[i]!;
+    const net = upTo(base, before.add(amount)).sub(upTo(base, before));
+    return { name, says: [], net, tax: taxOf(tax) };
+  });
+}
+
+/** What each tax is on, of the price that the client holds: as of the price now, brought to the other total. */
+function basesOf({ price, env }: Job, whole: Exact): Exact[] {
+  const now = price.total.value;
+  const bases = price.taxes.map((tax) => tax.base.value);
+  if (now.eq(whole) || now.isZero()) return bases;
+  const { digits } = env.money;
+  const net = roundTo(price.price.value.mul(whole).div(now), digits);
+  const weights = bases.map((base) => base.toNumber());
+  return shareOut(net, weights, digits).map((minor) => fromMinor(minor, digits));
+}
+
+function taxOf({ category, rate }: PriceTax): Tax {
+  return { category, rate: rate.value };
+}
+
+function totalled(
+  job: Job,
+  { amount }: Billed,
+  lines: readonly InvoiceLine[],
+  allowances: readonly Allowance[],
+): Money {
+  const flat = (net: Exact, { category, rate }: Tax) => ({ net, category, rate });
+  const { digits } = job.env.money;
+  const totals = documentTotals({
+    lines: lines.map((line) => flat(line.net, line.tax)),
+    allowances: allowances.map((a) => flat(a.amount, a.tax)),
+    digits,
+  });
+  const taxes = totals.taxes.map(({ category, rate, base, tax }): TaxGroup => {
+    const reason = reasonFor(job, { category, rate });
+    return { category, rate, base, amount: tax, reason };
+  });
+  const { lines: net, allowances: off } = totals;
+  return {
+    lines,
+    allowances,
+    taxes,
+    totals: {
+      lines: net,
+      allowances: off,
+      net: totals.net,
+      tax: totals.tax,
+      gross: totals.gross,
+      prepaid: ZERO,
+      rounding: amount.sub(totals.gross),
+      due: amount,
+    },
+  };
+}
+
+function reasonFor({ price }: Job, { category, rate }: Tax): string {
+  const of = price.taxes.filter((t) => t.category === category && t.rate.value.eq(rate));
+  return [...new Set(of.map((t) => t.reason).filter(Boolean))].join('; ');
+}

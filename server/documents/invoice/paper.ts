@@ -1,0 +1,188 @@
+/** The invoice as a paper. */
+import { type Exact, HUNDRED, roundTo } from '../../../shared/exact';
+import { showTerm, showValue } from '../../engine/views/show';
+import type { Job } from '../../engine/workspace/job';
+import { languageOf } from '../letterhead';
+import type { Fact, Letterhead, Paper, Part, Row } from '../paper/model';
+import { type InvoiceWords, type Words, wordsFor } from '../words';
+import type { Made } from './make';
+import { jobLines } from './parties';
+import type { Invoice, Party, TaxGroup } from './types';
+
+/** @param draft why it may not go out yet; nothing when it may */
+export function invoicePaper(
+  made: Made,
+  letterhead: Letterhead | undefined,
+  draft: string | undefined,
+  version: string,
+): Paper {
+  const { invoice, job } = made;
+  const lang = languageOf(job);
+  const words = wordsFor(lang);
+  const name = draft ? words.invoice.draft : words.invoice.title;
+  const title = [name, invoice.number].filter(Boolean).join(' ');
+  return {
+    kind: 'invoice',
+    lang,
+    date: invoice.issued,
+    size: job.env.imperial ? 'Letter' : 'A4',
+    title,
+    letterhead,
+    parts: partsOf(made, name, draft, words),
+    foot: [words.invoice.rounded, words.quote.madeWith(version)].join(' '),
+    running: [letterhead?.name, title].filter(Boolean).join(' · '),
+  };
+}
+
+function partsOf(made: Made, name: string, draft: string | undefined, words: Words): Part[] {
+  const { invoice, job } = made;
+  const say = words.invoice;
+  return [
+    ...(draft ? [{ part: 'warning' as const, strong: say.notAnInvoice, text: draft }] : []),
+    { part: 'heading', level: 1, text: name },
+    { part: 'facts', rows: about(invoice, job, words) },
+    together(tableOf(invoice, job, say)),
+    ...reasons(invoice),
+    ...deductions(made, say),
+    ...held(made, say),
+    ...soFar(made, say),
+    { part: 'together', parts: payment(invoice, say) },
+  ];
+}
+
+function together(...parts: readonly Part[]): Part {
+  return { part: 'together', parts };
+}
+
+/** Only what is known. */
+function about(invoice: Invoice, job: Job, { date, invoice: { facts } }: Words): Fact[] {
+  const rows: [string, readonly string[]][] = [
+    [facts.to, linesOf(invoice.buyer)],
+    [facts.taxNumber, [invoice.buyer.taxNumber]],
+    [facts.number, [invoice.number]],
+    [facts.date, [date(invoice.issued)]],
+    [facts.due, [date(invoice.due)]],
+    [facts.site, jobLines(job, 'site')],
+    [facts.ref, [invoice.reference]],
+  ];
+  return rows
+    .map(([label, lines]) => ({ label, lines: lines.filter(Boolean) }))
+    .filter(({ lines }) => lines.length);
+}
+
+function linesOf({ name, address, town, postcode }: Party): string[] {
+  return [name, ...address, [town, postcode].filter(Boolean).join(' ')].filter(Boolean);
+}
+
+function tableOf(invoice: Invoice, job: Job, words: InvoiceWords): Part {
+  const { totals } = invoice;
+  const row = (label: string, amount: Exact, role?: Row['role']): Row => ({
+    cells: [{ text: label }, moneyCell(amount, job)],
+    role,
+  });
+  const unlessZero = (label: string, amount: Exact) =>
+    amount.isZero() ? [] : [row(label, amount, 'total')];
+  return {
+    part: 'table',
+    name: 'invoice',
+    columns: [
+      { title: words.what, holds: 'text' },
+      { title: words.amount, holds: 'number' },
+    ],
+    rows: [
+      ...invoice.lines.map((line) => row(line.name, line.net)),
+      ...invoice.allowances.map((a) => row(a.reason, a.amount.neg())),
+      row(words.net, totals.net, 'total'),
+      ...invoice.taxes.map((tax) => row(taxSaid(tax, job, words), tax.amount)),
+      ...unlessZero(words.rounding, totals.rounding),
+      row(words.due, totals.due, 'grand'),
+    ],
+  };
+}
+
+function moneyCell(amount: Exact, { env }: Job) {
+  const { code } = env.money;
+  return { text: showValue(amount, code, env), value: amount.toFixed(), unit: code };
+}
+
+function taxSaid({ category, rate, base }: TaxGroup, job: Job, words: InvoiceWords): string {
+  const { env, price } = job;
+  const on = showValue(base, env.money.code, env);
+  const of = price.taxes.find((t) => t.category === category && t.rate.value.eq(rate));
+  const name = of?.name ?? price.taxName;
+  return category === 'S' || category === 'Z'
+    ? words.taxAt(name, showValue(rate, '%', env), on)
+    : words.noTax(name, on);
+}
+
+/** Why there is no tax to pay: words that the law of the country asks for. */
+function reasons({ taxes }: Invoice): Part[] {
+  const said = [...new Set(taxes.map((tax) => tax.reason).filter(Boolean))];
+  return said.map((text) => ({ part: 'words', text }));
+}
+
+/** What the client keeps back for the tax office: of all of the work only, as what a stage holds of labour nobody says. */
+function deductions({ invoice, billed, job }: Made, words: InvoiceWords): Part[] {
+  const { env, price } = job;
+  if (!price.deductions.length || !billed.amount.eq(billed.whole)) return [];
+  const off = price.deductions.map(({ title, rate, base, amount }) => ({
+    cells: [
+      { text: words.deducted(title, showTerm(rate, env), showTerm(base, env)) },
+      moneyCell(amount.value.neg(), job),
+    ],
+  }));
+  const left = price.deductions.reduce((sum, d) => sum.sub(d.amount.value), invoice.totals.due);
+  const rows: Row[] = [
+    ...off,
+    { cells: [{ text: words.afterDeducted }, moneyCell(left, job)], role: 'total' },
+  ];
+  return [together(amounts('deducted', words.due, rows, words))];
+}
+
+/** What the client holds back of this invoice for a while, where the price says so. */
+function held({ invoice, job }: Made, words: InvoiceWords): Part[] {
+  const { retention } = job.price;
+  if (!retention) return [];
+  const { due } = invoice.totals;
+  const back = roundTo(due.mul(retention.rate.value).div(HUNDRED), invoice.digits);
+  const rows: Row[] = [
+    { cells: [{ text: words.held }, moneyCell(back.neg(), job)] },
+    { cells: [{ text: words.now }, moneyCell(due.sub(back), job)], role: 'total' },
+  ];
+  return [together(amounts('held', words.due, rows, words))];
+}
+
+/** Where this invoice stands in the whole of the price; nothing where it is the whole. */
+function soFar({ billed, job }: Made, words: InvoiceWords): Part[] {
+  const { amount, before, whole } = billed;
+  if (before.isZero() && amount.eq(whole)) return [];
+  const rows: (readonly [string, Exact])[] = [
+    [words.whole, whole],
+    [words.before, before],
+    [words.due, amount],
+    [words.left, whole.sub(before).sub(amount)],
+  ];
+  const table = amounts(
+    'so-far',
+    words.what,
+    rows.map(([label, value]) => ({ cells: [{ text: label }, moneyCell(value, job)] })),
+    words,
+  );
+  return [together({ part: 'heading', level: 2, text: words.soFar }, table)];
+}
+
+function amounts(name: string, what: string, rows: readonly Row[], words: InvoiceWords): Part {
+  const columns = [
+    { title: what, holds: 'text' as const },
+    { title: words.amount, holds: 'number' as const },
+  ];
+  return { part: 'table', name, columns, rows };
+}
+
+function payment({ terms, account, number }: Invoice, words: InvoiceWords): Part[] {
+  const said = [terms, account && words.account(account), number && words.quoting(number)];
+  return [
+    { part: 'heading', level: 2, text: words.payment },
+    ...said.filter(Boolean).map((text): Part => ({ part: 'words', text })),
+  ];
+}

@@ -1,0 +1,58 @@
+/** A paper as one page of HTML that needs nothing else: no script, no file, no address outside it. */
+import { element, escaped, linesIn, picture, textIn } from '../../html';
+import { sheetToSvg } from '../../svg';
+import { wordsFor } from '../../words';
+import { base64 } from '../base64';
+import type { Letterhead, Paper } from '../model';
+import { pictureSize } from '../picture';
+import { partsIn } from './parts';
+import { styleFor } from './style';
+
+/** Nothing may run, and nothing may be fetched, even if something got in. */
+const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
+
+export function htmlOf(paper: Paper): string {
+  return [
+    '<!doctype html>',
+    `<html lang="${escaped(paper.lang)}">`,
+    '<head>',
+    '<meta charset="utf-8">',
+    `<meta http-equiv="Content-Security-Policy" content="${POLICY}">`,
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    textIn('title', paper.title),
+    element('style', styleFor(paper, wordsFor(paper.lang))),
+    '</head>',
+    element('body', `\n${body(paper)}\n`),
+    '</html>',
+    '',
+  ].join('\n');
+}
+
+function body(paper: Paper): string {
+  const parts = [
+    paper.letterhead ? head(paper.letterhead) : '',
+    element('main', `\n${partsIn(paper.parts, drawn)}\n`),
+    paper.foot ? textIn('footer', paper.foot) : '',
+  ];
+  return parts.filter(Boolean).join('\n');
+}
+
+function drawn(sheet: Parameters<typeof sheetToSvg>[0], words: string): string {
+  return element('figure', picture(sheetToSvg(sheet), words));
+}
+
+/** The name first, as it is read, and the sign at its right. */
+function head(firm: Letterhead): string {
+  const parts = [
+    textIn('p', firm.name, 'class="firm"'),
+    linesIn('p', [firm.address.join(', '), firm.contact.join(' · ')].filter(Boolean)),
+  ];
+  const words = element('div', parts.filter(Boolean).join('\n'));
+  return element('header', [words, logo(firm)].filter(Boolean).join('\n'));
+}
+
+function logo({ logo: sign }: Letterhead): string {
+  if (!sign || typeof pictureSize(sign.bytes) === 'string') return '';
+  const source = `data:image/${sign.type};base64,${base64(sign.bytes)}`;
+  return `<img src="${source}" alt="${escaped(sign.words)}">`;
+}

@@ -1,0 +1,126 @@
+/** The quote as a paper. It is made of the view alone, so what the view does not hold cannot be on it. */
+import type { Letterhead, Paper, Part, Row, Table } from '../paper/model';
+import { type QuoteWords, type Words, wordsFor } from '../words';
+import type { Amount } from './money';
+import type { QuoteView } from './view';
+import type { QuotedWork } from './work';
+
+/** @param version of the tool, for the small print */
+export function quotePaper(
+  view: QuoteView,
+  letterhead: Letterhead | undefined,
+  version: string,
+): Paper {
+  const words = wordsFor(view.lang);
+  const { quote } = words;
+  const name = view.draft ? quote.draft : quote.title;
+  const title = [[name, view.ref].filter(Boolean).join(' '), view.title].join(' · ');
+  return {
+    kind: 'quote',
+    lang: view.lang,
+    date: view.date,
+    size: view.size,
+    title,
+    letterhead,
+    parts: partsOf(view, name, words),
+    foot: [view.rounding, quote.madeWith(version)].filter(Boolean).join(' '),
+    running: [letterhead?.name, title].filter(Boolean).join(' · '),
+  };
+}
+
+function partsOf(view: QuoteView, name: string, words: Words): Part[] {
+  const { quote } = words;
+  return [
+    ...(view.draft ? [warning(quote.nothingOffered(view.draft), quote)] : []),
+    { part: 'heading', level: 1, text: name, under: view.title },
+    about(view, words),
+    { part: 'heading', level: 2, text: quote.work },
+    ...view.works.map(oneWork),
+    ...also(view, quote),
+    ...view.notes.map(paragraph),
+    money(view, quote),
+    ...stages(view, quote),
+    ...terms(view, quote),
+  ];
+}
+
+function warning(text: string, words: QuoteWords): Part {
+  return { part: 'warning', strong: words.notAQuote, text };
+}
+
+function paragraph(text: string): Part {
+  return { part: 'words', text };
+}
+
+/** For whom, where and when: only what the file says. */
+function about(view: QuoteView, { date, quote: { facts } }: Words): Part {
+  const rows: [string, readonly string[]][] = [
+    [facts.client, view.client],
+    [facts.site, view.site],
+    [facts.ref, view.ref ? [view.ref] : []],
+    [facts.date, view.date ? [date(view.date)] : []],
+    [facts.validUntil, view.validUntil && !view.draft ? [date(view.validUntil)] : []],
+  ];
+  const said = rows.filter(([, lines]) => lines.length);
+  return { part: 'facts', rows: said.map(([label, lines]) => ({ label, lines })) };
+}
+
+/** What is said of it stands beside its drawing, where both go on one page. */
+function oneWork({ title, says, notes, drawing }: QuotedWork): Part {
+  const parts: Part[] = [
+    { part: 'heading', level: 3, text: title },
+    { part: 'list', items: says.map((each) => [each]) },
+    ...notes.map(paragraph),
+  ];
+  if (drawing) parts.push({ part: 'drawing', ...drawing });
+  return { part: 'together', parts };
+}
+
+/** Under each other, as the work is. */
+function also({ also: costs }: QuoteView, words: QuoteWords): Part[] {
+  if (!costs.length) return [];
+  const items = costs.map(({ title, notes }) => [title, ...notes]);
+  return [
+    { part: 'heading', level: 3, text: words.also },
+    { part: 'list', items },
+  ];
+}
+
+function money(view: QuoteView, words: QuoteWords): Part {
+  const { off, net, taxes } = view;
+  const rows = off.length || taxes.length ? [...off, net, ...taxes] : [];
+  const all = [...rows.map((each) => row(each, words)), row(view.total, words, 'grand')];
+  const table = amounts('price', words.what, all, words);
+  return under(words.price, [table, ...view.reasons.map(paragraph)]);
+}
+
+function stages(view: QuoteView, words: QuoteWords): Part[] {
+  if (!view.stages.length) return [];
+  const rows = view.stages.map((each) => row(each, words));
+  return [under(words.stages, [amounts('stages', words.when, rows, words)])];
+}
+
+function terms(view: QuoteView, words: QuoteWords): Part[] {
+  return view.terms.length ? [under(words.terms, view.terms.map(paragraph))] : [];
+}
+
+/** Parts under a heading of theirs, on one page where they go on one. */
+function under(text: string, parts: readonly Part[]): Part {
+  return { part: 'together', parts: [{ part: 'heading', level: 2, text }, ...parts] };
+}
+
+function amounts(name: string, what: string, rows: readonly Row[], words: QuoteWords): Table {
+  return {
+    part: 'table',
+    name,
+    columns: [
+      { title: what, holds: 'text' },
+      { title: words.amount, holds: 'number' },
+    ],
+    rows,
+  };
+}
+
+function row({ label, text, value }: Amount, words: QuoteWords, role?: Row['role']): Row {
+  return { cells: [{ text: label }, { text: text ?? words.notComplete, value }], role };
+}

@@ -1,0 +1,76 @@
+/** A piece of work on the site sheet: what is built, its drawings, its cuts. */
+import { cutRow } from '../../engine/brickwork/cuts/rows';
+import type { CutPart } from '../../engine/brickwork/cuts/sheet';
+import { cuttingsText } from '../../engine/brickwork/cuts/text';
+import type { Work } from '../../engine/brickwork/needs';
+import type { Paper as SheetSize } from '../../engine/drawing';
+import type { Job } from '../../engine/workspace/job';
+import type { Part } from '../paper/model';
+import { titleOf } from '../quote/work';
+import type { SiteWords, Words } from '../words';
+import { sheetsOf, VIEWS, type View } from '../work-sheets';
+
+/** Room between the margins of a page, mm. Two of a wall go on one page; a gauge rod is as long as a page has room for. */
+const WIDTH = { A4: 174, Letter: 180 };
+const HEIGHT: Readonly<Record<View, number>> = {
+  front: 98,
+  back: 98,
+  plan: 128,
+  top: 72,
+  rod: 225,
+};
+const SHORTER = { A4: 0, Letter: 14 };
+
+export function workParts(work: Work, job: Job, words: Words): Part[] {
+  const title = titleOf(work, job.works, words.quote);
+  return [
+    { part: 'heading', level: 2, text: title },
+    { part: 'list', items: work.facts.says.map((each) => [each]) },
+    ...drawings({ ...work, title }, job),
+    ...cuts(work, job, words.site),
+  ];
+}
+
+/** The back is drawn where another skin stands there. */
+function drawings(work: Work, job: Job): Part[] {
+  const { backing } = work.facts;
+  const views = VIEWS.filter((view) => view !== 'back' || backing);
+  return views
+    .flatMap((view) =>
+      sheetsOf(work, job.env, view, { paper: roomFor(view, job), works: job.works }),
+    )
+    .map((sheet): Part => ({ part: 'drawing', sheet, words: sheet.description }));
+}
+
+function roomFor(view: View, { env }: Job): SheetSize {
+  const size = env.imperial ? 'Letter' : 'A4';
+  const height = HEIGHT[view] - (view === 'rod' ? SHORTER[size] : 0);
+  return { width: WIDTH[size], height, margin: 0 };
+}
+
+function cuts(work: Work, job: Job, words: SiteWords): Part[] {
+  const parts = work.facts.cuts?.() ?? [];
+  return parts.flatMap((part) => cutTable(part, job, words));
+}
+
+function cutTable(part: CutPart, { env }: Job, words: SiteWords): Part[] {
+  const { label, brick, places, needed, alike } = part;
+  const times = alike > 1 ? ` × ${alike}` : '';
+  const numbers = new Set([2, 3]);
+  const table: Part = {
+    part: 'table',
+    name: `${words.cuts}: ${label}`,
+    columns: words.cutHeads.map((title, i) => ({
+      title,
+      holds: numbers.has(i) ? 'number' : 'text',
+    })),
+    rows: places.map((place) => ({ cells: cutRow(place, env).map((text) => ({ text })) })),
+  };
+  const [head, ...ways] = cuttingsText(needed, env);
+  return [
+    { part: 'heading', level: 3, text: `${words.cuts}: ${label} (${brick})${times}` },
+    ...(places.length ? [table] : []),
+    ...(head ? [{ part: 'words' as const, text: head }] : []),
+    ...(ways.length ? [{ part: 'list' as const, items: ways.map((way) => [way.trim()]) }] : []),
+  ];
+}

@@ -1,0 +1,80 @@
+/** What has moved since a price was given: by the figures that were kept with it. */
+import { type Exact, ZERO } from '../../../shared/exact';
+import type { Figure } from '../brickwork/needs';
+import { allFigures } from '../views/job-view';
+import { difference, type Term } from '../working/term';
+import type { Job } from '../workspace/job';
+import { type Fixed, fixedPrice } from './agreed';
+import { fixedFigures, kept } from './was';
+
+export interface Move {
+  readonly id: string;
+  readonly label: string;
+  readonly was: Term | undefined;
+  readonly now: Term | undefined;
+  /** Now, less what it was. */
+  readonly by: Exact;
+}
+
+export interface Moved extends Fixed {
+  readonly now: Term;
+  /** What it comes to now, less what was given. */
+  readonly by: Term;
+  /** Parts of the price in money, the biggest first; sums of them are left out. Empty where nothing was kept. */
+  readonly parts: readonly Move[];
+  /** All that was kept and is otherwise, in the order of the record; what is new at the end. */
+  readonly all: readonly Move[];
+}
+
+/** Nothing where no price was given, where it is what the job comes to, or where that is not known. */
+export function movedSince(job: Job): Moved | undefined {
+  const fixed = fixedPrice(job);
+  if (!fixed || fixed.entry.amount.gaps.length) return undefined;
+  const now = fixed.job.price.total;
+  const by = difference('Moved', now.unit, now, fixed.entry.amount);
+  if (now.gaps.length || by.value.isZero()) return undefined;
+  let all: readonly Move[] | undefined;
+  const moves = () => {
+    all ??= movesOf(fixed);
+    return all;
+  };
+  return {
+    ...fixed,
+    now,
+    by,
+    get all() {
+      return moves();
+    },
+    get parts() {
+      return partsOf(moves(), now.unit);
+    },
+  };
+}
+
+function movesOf({ entry, job }: Fixed): Move[] {
+  if (!entry.was.length) return [];
+  const now = new Map(allFigures(job).map((f) => [f.key, f.term]));
+  const then = new Set(entry.was.map((w) => w.id));
+  const moved = entry.was.map((w) => moveOf(w.id, w.value, now.get(w.id), job));
+  // What was written by hand is not all there was: only of a whole record what is not in it is new.
+  const whole = then.has('job.price');
+  const fresh = whole ? fixedFigures(job).filter(({ key }) => !then.has(key)) : [];
+  const added = fresh.map(({ key, term }: Figure) => moveOf(key, undefined, term, job));
+  return [...moved, ...added].filter(({ by }) => !by.isZero());
+}
+
+function moveOf(id: string, was: Term | undefined, now: Term | undefined, { env }: Job): Move {
+  const [then, today] = [was, now].map((t) => (t ? kept(t, env) : ZERO)) as [Exact, Exact];
+  return { id, label: now?.label ?? id, was, now, by: today.sub(then) };
+}
+
+/** Figures that add up to the price, and are no sum of others here. */
+const PARTS =
+  /^(cost\..+|job\.(labour|travel|others|contingency|overhead|profit|discount|tax|rounding))$/;
+
+function partsOf(all: readonly Move[], unit: string): Move[] {
+  const money = all.filter(({ was, now }) => (now ?? was)?.unit === unit);
+  const parts = money.filter(({ id }) => PARTS.test(id));
+  const shown = parts.length ? parts : money;
+  return [...shown].sort((a, b) => b.by.abs().cmp(a.by.abs()));
+}

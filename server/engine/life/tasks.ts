@@ -1,0 +1,97 @@
+/** Estimate against what happened, task by task. Hours are of one person. */
+import type { Work } from '../brickwork/needs';
+import type { Gang } from '../labour/gang';
+import { product, quotient, sum, type Term } from '../working/term';
+import type { Job } from '../workspace/job';
+import { recordOf, type Worked } from './record';
+
+export interface TaskResult {
+  /** As the output block calls it; empty for hours whose task is not said. */
+  readonly task: string;
+  readonly estimated?: Term;
+  /** How much of it there is to do, where the work says it in one unit. */
+  readonly amountEstimated?: Term;
+  readonly worked?: Term;
+  /** How much was done, where every line of the task says it in one unit. */
+  readonly amount?: Term;
+  /** Done in an hour by one who lays, where the others of the gang serve: as the output block says it. */
+  readonly output?: Term;
+}
+
+/** Everybody in the gang. */
+export function peopleOf({ laying, serving }: Gang): Term {
+  return sum('people of the gang', '', [laying, ...(serving ? [serving] : [])]);
+}
+
+/** `agreed`: the job that was done. Tasks in the order of its work; what was only recorded comes last. */
+export function taskResults(job: Job, agreed: Job): TaskResult[] {
+  const { worked } = recordOf(job);
+  const people = peopleOf(agreed.price.gang);
+  const planned = plannedIn(agreed.works);
+  const names = [...new Set([...planned.keys(), ...worked.map((w) => w.task)])];
+  return names.map((task) => ({
+    task,
+    ...estimateOf(planned.get(task) ?? [], people),
+    ...doneOf(
+      task,
+      worked.filter((w) => w.task === task),
+      agreed.price.gang,
+      people,
+    ),
+  }));
+}
+
+function plannedIn(works: readonly Work[]): Map<string, Term[]> {
+  const planned = new Map<string, Term[]>();
+  for (const { task, hours } of works.flatMap((w) => w.needs.tasks))
+    planned.set(task, [...(planned.get(task) ?? []), hours]);
+  return planned;
+}
+
+function estimateOf(hours: readonly Term[], people: Term) {
+  const gang = sum('hours of the gang', 'h', hours);
+  if (!hours.length || (gang.value.isZero() && !gang.gaps.length)) return {};
+  const amounts = hours.flatMap((each) => amountIn(each) ?? []);
+  return {
+    estimated: product('Estimated', 'h', [gang, people]),
+    amountEstimated: amounts.length === hours.length ? added('to do', amounts) : undefined,
+  };
+}
+
+/** What hours were worked out from: they are an amount divided by what one does in an hour. */
+function amountIn(hours: Term): Term | undefined {
+  let term: Term | undefined = hours;
+  while (term && term.op !== 'quotient') term = term.args[0];
+  const [amount] = term?.args ?? [];
+  return amount?.unit === 'h' ? amountIn(amount) : amount;
+}
+
+/** Nothing where they are in several units. */
+function added(label: string, terms: readonly Term[]): Term | undefined {
+  const units = new Set(terms.map((t) => unitOf(t)));
+  const [unit] = units;
+  return units.size === 1 ? sum(label, unit!, terms) : undefined;
+}
+
+function unitOf({ unit }: Term): string {
+  return unit === 'brick' ? 'bricks' : unit;
+}
+
+function doneOf(task: string, days: readonly Worked[], gang: Gang, people: Term) {
+  if (!days.length) return {};
+  const label = task ? `Worked at ${task}` : 'Worked, no task said';
+  const worked = sum(
+    label,
+    'h',
+    days.map((d) => d.hours),
+  );
+  const amounts = days.flatMap((d) => d.amount ?? []);
+  const amount = task && amounts.length === days.length ? added('Done', amounts) : undefined;
+  if (!amount || worked.value.isZero()) return { worked, amount };
+  const laying = product('hours of those who lay', 'h', [
+    worked,
+    quotient('those who lay, of all', '', gang.laying, people),
+  ]);
+  const unit = `${amount.unit}/h`;
+  return { worked, amount, output: quotient(`Done in an hour, ${task}`, unit, amount, laying) };
+}

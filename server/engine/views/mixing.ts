@@ -1,0 +1,72 @@
+/** Mortar as it is mixed, in words: for a terminal and for papers. */
+import { inUnit } from '../brickwork/lengths';
+import { type MortarOf, mortarIn } from '../mortar/figures';
+import { firstMeasure } from '../mortar/measures';
+import type { InBatch } from '../mortar/mixing';
+import { asBought } from '../price/buying/material';
+import { factsNamed } from '../resolve/env';
+import type { Term } from '../working/term';
+import type { Job } from '../workspace/job';
+import { showTerm, showValue } from './show';
+
+/** A mix: how much of it, in how many batches of how much, the last by itself, and what goes into a whole one. */
+export interface Mixed {
+  readonly title: string;
+  readonly wet: string;
+  readonly batches: string;
+  readonly parts: readonly MixedPart[];
+}
+
+export interface MixedPart {
+  /** Nothing of a ready mix, of which packs are told. */
+  readonly title: string;
+  readonly amount: string;
+  /** The same in buckets and in packs, where it can be told so. */
+  readonly measures: readonly string[];
+}
+
+export function mixedIn(job: Job): Mixed[] {
+  return mortarIn(job.price, job.env).flatMap((mortar) => mixedOf(mortar, job));
+}
+
+function mixedOf({ mix, mixing }: MortarOf, job: Job): Mixed[] {
+  if (!mixing || mixing.count.value.isZero()) return [];
+  const show = (term: Term) => showTerm(term, job.env);
+  const last = mixing.over.value.isZero() ? '' : `, the last ${show(mixing.last)}`;
+  const batches = `${show(mixing.count)} of ${show(mixing.size)}${last}`;
+  const parts = mixing.materials.map((part) => partOf(part, job));
+  return [{ title: mix.title, wet: show(mix.wet), batches, parts }];
+}
+
+function partOf(part: InBatch, job: Job): MixedPart {
+  if (!part.origin) return { title: '', amount: packsText(part, job), measures: [] };
+  const title = factsNamed(job.env, 'material', part.material)?.title ?? part.material;
+  const measures = [measured(part.amount, job), inPacks(part, job)].filter(Boolean);
+  return { title, amount: showTerm(part.amount, job.env), measures };
+}
+
+/** Packs of a ready mix. */
+function packsText({ amount }: InBatch, job: Job): string {
+  return showValue(amount.value.toDecimalPlaces(2), amount.unit, job.env);
+}
+
+/** In the measure that stands first in the library’s list, where it is told by volume. */
+function measured(amount: Term, job: Job): string {
+  const line = firstMeasure(job.env);
+  const holds = line && inUnit(line.term('content', ''), amount.unit);
+  if (!line || !holds || holds.unit !== amount.unit || holds.value.lte(0)) return '';
+  const count = amount.value.div(holds.value).toDecimalPlaces(1);
+  if (count.lt('0.1')) return '';
+  return showValue(count, line.line.syntax.key!.text, job.env);
+}
+
+/** In packs as it is bought, where a batch takes some of one and not of a whole load. */
+function inPacks({ material, dry, origin }: InBatch, job: Job): string {
+  const line = factsNamed(job.env, 'material', material)?.line('pack');
+  if (!line || !origin || !dry) return '';
+  const taken = asBought(material, dry, job.env, origin);
+  const holds = inUnit(line.term('content', ''), taken.unit);
+  if (holds.unit !== taken.unit || holds.value.lte(0)) return '';
+  const count = taken.value.div(holds.value).toDecimalPlaces(2);
+  return count.lt('0.1') ? '' : showValue(count, line.word('pack'), job.env);
+}
