@@ -10,14 +10,7 @@ export const FIRM_DEFAULTS: readonly LineKind[] = [
   ),
   line(
     'outputs-measured',
-    [
-      quantity('days', 'day'),
-      lit('in'),
-      number('jobs'),
-      lit('jobs'),
-      lit('sure'),
-      share('sure'),
-    ],
+    [quantity('days', 'day'), lit('in'), number('jobs'), lit('jobs'), lit('sure'), share('sure')],
     'How many days of how many past jobs it takes until what they show is offered as the firm’s own output, and how sure the range is that is told with it.',
     'outputs-measured 10 days in 3 jobs sure 80%',
   ),

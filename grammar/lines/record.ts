@@ -64,6 +64,13 @@ export const RECORD: LineKind = line('record', [], 'What has happened, day by da
       'lost 2026-03-05 "Another firm was cheaper"',
     ),
     line(
+      'found',
+      [date('date'), text('what')],
+      'Something turned up: why the quote is revised. It stands in the note of what has changed since the price was sent.',
+      'found 2026-03-06 "The footing stops short of the pier."',
+      { many: true },
+    ),
+    line(
       'worked',
       [
         date('date'),

@@ -8,15 +8,18 @@ export interface Option {
   /** What stands after it, as help shows it (`PATH`). Without one the option is a switch. */
   readonly value?: string;
   readonly about: string;
+  /** It may be given several times. */
+  readonly many?: boolean;
 }
 
 export class Given {
   readonly words: string[] = [];
-  private readonly options = new Map<string, string>();
+  private readonly options = new Map<string, readonly string[]>();
 
-  set(name: string, value: string): void {
-    if (this.options.has(name)) throw new WrongUse(`${name} stands twice.`);
-    this.options.set(name, value);
+  set({ name, many }: Option, value: string): void {
+    const known = this.options.get(name) ?? [];
+    if (known.length && !many) throw new WrongUse(`${name} stands twice.`);
+    this.options.set(name, [...known, value]);
   }
 
   has(name: string): boolean {
@@ -24,7 +27,12 @@ export class Given {
   }
 
   value(name: string): string | undefined {
-    return this.options.get(name);
+    return this.options.get(name)?.[0];
+  }
+
+  /** Of an option that may be given several times. */
+  values(name: string): readonly string[] {
+    return this.options.get(name) ?? [];
   }
 }
 
@@ -56,12 +64,12 @@ function takeOption(
   const inside = rest.length ? rest.join('=') : undefined;
   if (!option.value) {
     if (inside !== undefined) throw new WrongUse(`${name} takes no value.`);
-    given.set(name, '');
+    given.set(option, '');
     return false;
   }
   const value = inside ?? next;
   if (!value) throw new WrongUse(`${name} needs a value: ${name} ${option.value}`);
-  given.set(name, value);
+  given.set(option, value);
   return inside === undefined;
 }
 

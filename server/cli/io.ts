@@ -6,6 +6,8 @@ export interface Io {
   readonly colour: boolean;
   /** What is printed is read by a person, not by another program. */
   readonly terminal?: boolean;
+  /** Asks whoever sits at a terminal and waits for a line; nothing when no more comes. Left out where nobody does. */
+  ask?(question: string): string | undefined;
   /** Text for a reader: control characters that could move a terminal are taken out. */
   out(text: string): void;
   /** A document or data: passed on as it is. */

@@ -1,4 +1,6 @@
 /** The command line. Everything of the process stands here; the rest is given an {@link Io}. */
+
+import { lineFrom } from './files/line';
 import { type Io, printable, wantsColour } from './io';
 import { run } from './run';
 
@@ -28,6 +30,12 @@ function main(): void {
     raw: (content) => void stdout.write(content),
     err: printer(stderr, false),
   };
+  if (process.stdin.isTTY && stdout.isTTY) {
+    io.ask = (question) => {
+      io.out(question);
+      return lineFrom(0);
+    };
+  }
   process.exitCode = run(process.argv.slice(2), io);
 }
 

@@ -1,6 +1,7 @@
 /** One run: the words of the command line in, an exit code out. */
 import { parseArgs } from './args';
 import { buying } from './commands/buying';
+import { changes } from './commands/changes';
 import { check } from './commands/check';
 import type { Command } from './commands/command';
 import { compare } from './commands/compare';
@@ -9,8 +10,10 @@ import { day } from './commands/day';
 import { draw } from './commands/draw';
 import { formatCommand } from './commands/format';
 import { invoice } from './commands/invoice';
+import { jobsCommand } from './commands/jobs';
 import { matchCommand } from './commands/match';
 import { measure } from './commands/measure';
+import { newCommand } from './commands/new';
 import { nextCommand } from './commands/next';
 import { price } from './commands/price';
 import { quote } from './commands/quote';
@@ -39,10 +42,13 @@ const COMMANDS: readonly Command[] = [
   invoice,
   buying,
   site,
+  changes,
   recordCommand,
   resultCommand,
   compare,
+  newCommand,
   nextCommand,
+  jobsCommand,
   schemaCommand,
 ];
 

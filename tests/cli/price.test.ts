@@ -131,9 +131,7 @@ ${more}`;
       expect(out).toContain(`  ${row}`);
     expect(out).toMatch(/VAT 20%, owed by the client +£0\.00 +of £[\d,.]+: £/);
     expect(out).toMatch(/^ {2}Held back for 180 days +£/m);
-    expect(out).toMatch(
-      /^ {2}CIS tax deducted +£[\d,.]+ +20% of £[\d,.]+ kept back$/m,
-    );
+    expect(out).toMatch(/^ {2}CIS tax deducted +£[\d,.]+ +20% of £[\d,.]+ kept back$/m);
   });
 
   test('of a price that is agreed, adds up, and says what it leaves and would have been', () => {

@@ -24,11 +24,14 @@ export interface Kept {
   readonly why: string;
 }
 
-/** @throws WrongUse, FileTrouble */
-export function sidesOf(given: Given, session: Session): Two | Kept {
+/**
+ * @param alone what a file by itself is put beside
+ * @throws WrongUse, FileTrouble
+ */
+export function sidesOf(given: Given, session: Session, alone?: 'sent'): Two | Kept {
   const since = given.value('--since');
-  const sent = given.has('--sent');
   const [file, other, ...more] = given.words;
+  const sent = given.has('--sent') || (alone === 'sent' && since === undefined && !other);
   if (since !== undefined && sent) throw new WrongUse('Give --since or --sent, not both.');
   if (!file) throw new WrongUse('perpend compare needs a file.');
   if (since === undefined && !sent) {

@@ -1,8 +1,10 @@
 /** English, as it is written in Britain. */
 import type { QuoteWords, Words } from '.';
 import { BUYING_EN } from './buying';
+import { CHANGES_EN } from './changes';
 import { dayOf } from './dates';
 import { INVOICE_EN } from './en-invoice';
+import { OUTCOME_EN } from './outcome';
 import { SITE_EN } from './site';
 
 export const MONTHS = [
@@ -89,4 +91,6 @@ export const EN: Words = {
   invoice: INVOICE_EN,
   buying: BUYING_EN,
   site: SITE_EN,
+  changes: CHANGES_EN,
+  outcome: OUTCOME_EN,
 };

@@ -1,13 +1,17 @@
 /** What papers say, by language. Whole sentences: other grammars put their parts in another order. */
 import type { BuyingWords } from './buying';
+import type { ChangesWords } from './changes';
 import { EN } from './en';
 import { EN_US } from './en-us';
 import type { InvoiceWords } from './invoice';
+import type { OutcomeWords } from './outcome';
 import type { SiteWords } from './site';
 
 export type { BuyingWords } from './buying';
+export type { ChangesWords } from './changes';
 export { daysLater } from './dates';
 export type { InvoiceWords } from './invoice';
+export type { OutcomeWords } from './outcome';
 export type { SiteWords } from './site';
 
 /** The words of the language itself, whatever the paper. */
@@ -19,6 +23,8 @@ export interface Words {
   readonly invoice: InvoiceWords;
   readonly buying: BuyingWords;
   readonly site: SiteWords;
+  readonly changes: ChangesWords;
+  readonly outcome: OutcomeWords;
 }
 
 export interface QuoteWords {

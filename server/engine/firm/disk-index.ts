@@ -67,10 +67,12 @@ export class DiskIndex {
     return true;
   }
 
-  /** Those that are no longer there are forgotten. */
-  only(files: readonly string[]): void {
+  /** Those that are no longer there are forgotten. @returns how many */
+  only(files: readonly string[]): number {
     const there = new Set(files);
-    for (const file of this.known.keys()) if (!there.has(file)) this.known.delete(file);
+    const gone = [...this.known.keys()].filter((file) => !there.has(file));
+    for (const file of gone) this.known.delete(file);
+    return gone.length;
   }
 
   get entries(): ReadonlyMap<string, Indexed> {

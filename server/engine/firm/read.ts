@@ -123,6 +123,6 @@ const IN: Readonly<Record<string, readonly [unit: string, of: number]>> = {
 
 function amountOf(value: Value | undefined): Written | undefined {
   if (value?.kind !== 'quantity' || !value.unit) return undefined;
-  const [unit, of] = IN[value.unit.dimension] ?? [];
-  return unit && [toBase(value.low, value.unit).div(of!).toFixed(), unit];
+  const [unit, of] = IN[value.unit.dimension] ?? ['', 1];
+  return unit ? [toBase(value.low, value.unit).div(of).toFixed(), unit] : undefined;
 }

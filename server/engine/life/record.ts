@@ -36,6 +36,11 @@ export interface Was {
   readonly value: Term;
 }
 
+/** What turned up. */
+export interface Found extends Entry {
+  readonly what: string;
+}
+
 export interface Lost extends Entry {
   readonly why: string;
 }
@@ -79,6 +84,7 @@ export interface JobRecord {
   readonly sent: readonly Sent[];
   readonly accepted: readonly Accepted[];
   readonly lost?: Lost;
+  readonly found: readonly Found[];
   readonly worked: readonly Worked[];
   readonly spent: readonly Spent[];
   readonly invoiced: readonly Invoiced[];
@@ -90,6 +96,7 @@ export interface JobRecord {
 const EMPTY: JobRecord = {
   sent: [],
   accepted: [],
+  found: [],
   worked: [],
   spent: [],
   invoiced: [],
@@ -129,6 +136,7 @@ function read(block: SourceBlock, env: Env): JobRecord {
       was: was(l),
     })),
     lost: of('lost', (line) => ({ why: line.word('why') })).at(-1),
+    found: of('found', (line) => ({ what: line.word('what') })),
     worked: of('worked', worked),
     spent: of('spent', spent),
     invoiced: of('invoiced', (line) => ({

@@ -4,6 +4,7 @@ import type { Gang } from '../labour/gang';
 import { product, quotient, sum, type Term } from '../working/term';
 import type { Job } from '../workspace/job';
 import { recordOf, type Worked } from './record';
+import { taskWords } from './task-words';
 
 export interface TaskResult {
   /** As the output block calls it; empty for hours whose task is not said. */
@@ -28,23 +29,35 @@ export function taskResults(job: Job, agreed: Job): TaskResult[] {
   const { worked } = recordOf(job);
   const people = peopleOf(agreed.price.gang);
   const planned = plannedIn(agreed.works);
-  const names = [...new Set([...planned.keys(), ...worked.map((w) => w.task)])];
+  const done = byTask(worked, planned);
+  const names = [...new Set([...planned.keys(), ...done.keys()])];
   return names.map((task) => ({
     task,
     ...estimateOf(planned.get(task) ?? [], people),
-    ...doneOf(
-      task,
-      worked.filter((w) => w.task === task),
-      agreed.price.gang,
-      people,
-    ),
+    ...doneOf(task, done.get(task) ?? [], agreed.price.gang, people),
   }));
+}
+
+/** A word that is no task stands with those that none is said for: a finding tells of it. */
+function byTask(worked: readonly Worked[], planned: ReadonlyMap<string, unknown>) {
+  const words = new Set(taskWords());
+  const done = new Map<string, Worked[]>();
+  for (const each of worked) {
+    const task = words.has(each.task) || planned.has(each.task) ? each.task : '';
+    const list = done.get(task);
+    if (list) list.push(each);
+    else done.set(task, [each]);
+  }
+  return done;
 }
 
 function plannedIn(works: readonly Work[]): Map<string, Term[]> {
   const planned = new Map<string, Term[]>();
-  for (const { task, hours } of works.flatMap((w) => w.needs.tasks))
-    planned.set(task, [...(planned.get(task) ?? []), hours]);
+  for (const { task, hours } of works.flatMap((w) => w.needs.tasks)) {
+    const list = planned.get(task);
+    if (list) list.push(hours);
+    else planned.set(task, [hours]);
+  }
   return planned;
 }
 

@@ -2,7 +2,7 @@
 import { cutBlocks, splitLines } from '../../../grammar/blocks';
 import { headingNamed } from '../../../grammar/lines';
 import { read } from '../../../grammar/read/read';
-import type { ReadBlock, ReadLine } from '../../../grammar/read/values';
+import type { ReadBlock } from '../../../grammar/read/values';
 import { type Place, placeOf, type Span } from '../../../shared/span';
 
 /** A file larger than this is not read: no job is near it, and every part of the work costs by size. */
@@ -10,7 +10,6 @@ export const MOST_CHARACTERS = 4 * 1024 * 1024;
 
 /** One block where it stands. `firstLine` moves when lines above it come or go; nothing else ever changes. */
 export class SourceBlock {
-  private ranged: boolean | undefined;
   private known: ReadBlock | undefined;
   private words: readonly [kind?: string, name?: string] | undefined;
 
@@ -43,12 +42,6 @@ export class SourceBlock {
     return this.words;
   }
 
-  /** Whether a value in it is a range. */
-  get hasRanges(): boolean {
-    this.ranged ??= rangedIn(this.read.heading);
-    return this.ranged;
-  }
-
   place(span: Span): Place {
     return placeOf(this.file.name, this.firstLine, span);
   }
@@ -75,12 +68,6 @@ export function headingWords(lines: readonly string[]): [kind?: string, name?: s
 function wordsOf({ heading }: ReadBlock): readonly [kind?: string, name?: string] {
   const name = heading?.values.name;
   return [heading?.kind.key, name?.kind === 'word' ? name.text : undefined];
-}
-
-function rangedIn(line: ReadLine | undefined): boolean {
-  if (!line) return false;
-  const values = Object.values(line.values);
-  return values.some((v) => v?.kind === 'quantity' && v.high) || line.body.some(rangedIn);
 }
 
 /** Kinds of block that hold work; all others make up the book that work looks things up in. */

@@ -37,7 +37,7 @@ export function pdfOf(paper: Paper, fonts: Fonts): Pdf {
     high: high - EDGE.top - EDGE.bottom,
   };
   const head = paper.letterhead;
-  const picture = head?.logo && readyPicture(head.logo);
+  const picture = head?.logo && readyPicture(head.logo, doc);
   const pieces = [
     ...(head ? headPieces(head, picture, root, set) : []),
     ...piecesOf(paper.parts, root, set),

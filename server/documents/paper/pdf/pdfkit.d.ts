@@ -14,6 +14,10 @@ declare module 'pdfkit' {
     end(): void;
   }
 
+  export interface Opened {
+    readonly opened: never;
+  }
+
   /** A stretch of marked content on a page. */
   export interface StructContent {
     readonly structContent: never;
@@ -97,6 +101,8 @@ declare module 'pdfkit' {
     lineJoin(join: 'miter' | 'round'): this;
     dash(lengths: readonly number[], options?: { phase: number }): this;
     undash(): this;
-    image(bytes: Uint8Array, x: number, y: number, size: { width: number; height: number }): this;
+    /** @throws where it is no JPEG that it knows, sometimes a text. */
+    openImage(bytes: Uint8Array): Opened;
+    image(opened: Opened, x: number, y: number, size: { width: number; height: number }): this;
   }
 }

@@ -12,20 +12,25 @@ export interface Ready {
 }
 
 /** @returns nothing where it cannot be read */
-export function readyPicture({ bytes, type }: Picture): Ready | undefined {
+export function readyPicture(picture: Picture, doc: Document): Ready | undefined {
+  const { bytes, type } = picture;
   const size = pictureSize(bytes);
   if (typeof size === 'string' || size.type !== type) return undefined;
-  if (type === 'jpeg')
-    return {
-      ...size,
-      draw: (doc, x, y, width, height) => doc.image(bytes, x, y, { width, height }),
-    };
   try {
-    const rgb = rgbOf(bytes);
-    return { ...size, draw: (...where) => drawRgb(rgb, ...where) };
+    return { ...size, draw: type === 'jpeg' ? jpeg(bytes, doc) : png(bytes) };
   } catch {
-    return undefined; // its first bytes were those of a PNG, the others were not
+    return undefined; // its first bytes were right, the others were not
   }
+}
+
+function jpeg(bytes: Uint8Array, doc: Document): Ready['draw'] {
+  const opened = doc.openImage(bytes);
+  return (on, x, y, width, height) => on.image(opened, x, y, { width, height });
+}
+
+function png(bytes: Uint8Array): Ready['draw'] {
+  const rgb = rgbOf(bytes);
+  return (...where) => drawRgb(rgb, ...where);
 }
 
 const NAME = 'Logo';

@@ -1,0 +1,39 @@
+/** perpend changes: the note to the client of what has changed since the quote. */
+import { changesPaper } from '../../documents/changes/paper';
+import { languageOf, letterheadOf } from '../../documents/letterhead';
+import { wordsFor } from '../../documents/words';
+import { compared } from '../../engine/compare';
+import { agreedJob } from '../../engine/life/agreed';
+import type { Given } from '../args';
+import { sidesOf } from '../compare/sides';
+import { asOption, deliverPaper, formAsked, logoOf, READ } from '../files/as';
+import type { Io } from '../io';
+import { VERSION } from '../version';
+import { type Command, codeOf, OUT, sessionOf, WORKSPACE } from './command';
+import { SINCE } from './compare';
+
+export const changes: Command = {
+  name: 'changes',
+  takes: 'FILE',
+  about: 'write a note for the client: what has changed since the quote, and why',
+  more: [
+    'Beside what was sent last, as git holds it; or beside --since; or give two files.',
+    'Where no revision of git holds what was sent, only the price is put beside the',
+    'other. Why it changed is what the record says was “found” since. It holds the',
+    'work in plain words and the price; no costs, no rates and no profit.',
+  ],
+  options: [SINCE, asOption(READ), OUT, WORKSPACE],
+  run(given: Given, io: Io): number {
+    const form = formAsked(given, READ);
+    const session = sessionOf(given, io);
+    const two = sidesOf(given, session, 'sent');
+    const job = agreedJob('kept' in two ? two.kept.job : two.after);
+    const between =
+      'kept' in two ? undefined : compared(agreedJob(two.before), agreedJob(two.after));
+    if ('kept' in two) io.err(`perpend: ${two.why} Only the price can be compared.\n`);
+    const opened = { job, shown: session.shown(job.file.name) };
+    const head = letterheadOf(job, wordsFor(languageOf(job)).quote, logoOf(opened, session, io));
+    deliverPaper(changesPaper(job, between, head, VERSION), form, given, io);
+    return codeOf({ opened: [opened], unread: [] });
+  },
+};

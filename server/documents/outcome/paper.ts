@@ -1,0 +1,126 @@
+/** The result of a job as a paper for the firm itself: what was reckoned beside what happened. */
+import { owedOf } from '../../engine/life/owed';
+import { type Result, resultOf } from '../../engine/life/result';
+import type { TaskResult } from '../../engine/life/tasks';
+import { showTerm } from '../../engine/views/show';
+import type { Term } from '../../engine/working/term';
+import type { Job } from '../../engine/workspace/job';
+import { jobFacts } from '../about-job';
+import { languageOf } from '../letterhead';
+import type { Cell, Letterhead, Paper, Part, Row, Table } from '../paper/model';
+import { type OutcomeWords, wordsFor } from '../words';
+
+export function outcomePaper(job: Job, letterhead: Letterhead | undefined, version: string): Paper {
+  const lang = languageOf(job);
+  const words = wordsFor(lang);
+  const about = jobFacts(job, words);
+  const title = [words.outcome.title, about.ref].filter(Boolean).join(' ');
+  const result = resultOf(job);
+  return {
+    kind: 'result',
+    lang,
+    date: about.date,
+    size: job.env.imperial ? 'Letter' : 'A4',
+    title: [title, about.title].filter(Boolean).join(' · '),
+    letterhead,
+    parts: [
+      { part: 'heading', level: 1, text: words.outcome.title, under: about.title },
+      { part: 'facts', rows: about.rows },
+      ...(result
+        ? resultParts(result, job, words.outcome)
+        : [{ part: 'words' as const, text: words.outcome.nothingYet }]),
+      under(words.outcome.paid, owed(job, words.outcome)),
+    ],
+    foot: [words.outcome.forFirm, words.quote.madeWith(version)].join(' '),
+    running: [letterhead?.name, title].filter(Boolean).join(' · '),
+  };
+}
+
+function under(text: string, table: Table): Part {
+  return { part: 'together', parts: [{ part: 'heading', level: 2, text }, table] };
+}
+
+function resultParts(result: Result, job: Job, words: OutcomeWords): Part[] {
+  return [
+    under(words.money, money(result, job, words)),
+    ...(result.tasks.length ? [under(words.tasks, tasks(result.tasks, job, words))] : []),
+  ];
+}
+
+function tableOf(name: string, heads: readonly string[], rows: readonly Row[]): Table {
+  const columns = heads.map((title, i) => ({
+    title,
+    holds: i ? ('number' as const) : ('text' as const),
+  }));
+  return { part: 'table', name, columns, rows };
+}
+
+function money(result: Result, job: Job, words: OutcomeWords): Table {
+  const { parts, cost, overhead, leaves, margin, earns, hours, net } = result;
+  const row = (label: string, a?: Term, b?: Term, role?: Row['role']): Row => ({
+    cells: [{ text: label }, cell(a, job), cell(b, job)],
+    role,
+  });
+  const some = parts.filter((p) => !p.estimated.value.isZero() || !p.actual.value.isZero());
+  const said = (p: (typeof parts)[number]) =>
+    p.asEstimated ? `${words.parts[p.part]} (${words.asReckoned})` : words.parts[p.part];
+  return tableOf(
+    'result',
+    [words.what, words.reckoned, words.happened],
+    [
+      row(words.net, result.job.price.price, net),
+      ...some.map((p) => row(said(p), p.estimated, p.actual)),
+      row(words.cost, cost.estimated, cost.actual, 'total'),
+      ...(overhead.value.isZero() ? [] : [row(words.overhead, overhead, overhead)]),
+      row(words.leaves, leaves.estimated, leaves.actual, 'total'),
+      row(words.margin, margin.estimated, margin.actual),
+      row(words.hours, hours.estimated, earns && hours.actual),
+      ...(earns ? [row(words.earns, earns.estimated, earns.actual)] : []),
+    ],
+  );
+}
+
+function tasks(all: readonly TaskResult[], job: Job, words: OutcomeWords): Table {
+  const heads = [
+    words.task,
+    words.hoursReckoned,
+    words.hoursWorked,
+    words.toDo,
+    words.done,
+    words.inAnHour,
+  ];
+  const rows = all.map(
+    (t): Row => ({
+      cells: [
+        { text: t.task || words.noTask },
+        ...[t.estimated, t.worked, t.amountEstimated, t.amount, t.output].map((of) =>
+          cell(of, job),
+        ),
+      ],
+    }),
+  );
+  return tableOf('tasks', heads, rows);
+}
+
+function owed(job: Job, words: OutcomeWords): Table {
+  const { price, invoiced, paid, held, owed: due, toInvoice } = owedOf(job);
+  const rows: (readonly [string, Term])[] = [
+    [words.price, price],
+    [words.invoiced, invoiced],
+    [words.paidIn, paid],
+    ...(held.value.isZero() ? [] : [[words.held, held] as const]),
+    [words.owed, due],
+    [words.toInvoice, toInvoice],
+  ];
+  return tableOf(
+    'paid',
+    [words.what, words.happened],
+    rows.map(([label, term]) => ({ cells: [{ text: label }, cell(term, job)] })),
+  );
+}
+
+function cell(term: Term | undefined, { env }: Job): Cell {
+  if (!term) return { text: '' };
+  if (term.gaps.length && term.value.isZero()) return { text: '?' };
+  return { text: showTerm(term, env), value: term.value.toFixed(), unit: term.unit };
+}

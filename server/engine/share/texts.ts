@@ -1,0 +1,89 @@
+/** Texts that say what a copy must not: money in any way of writing it, amounts that are hidden, names that are. */
+import type { Exact } from '../../../shared/exact';
+
+/** What stands where something was taken out. */
+export const TAKEN_OUT = '…';
+
+export interface Hidden {
+  /** Codes of currencies. */
+  readonly codes: ReadonlySet<string>;
+  /** Amounts that are hidden, as digits: see {@link digitsOf}. */
+  readonly amounts: ReadonlySet<string>;
+  /** Names that are hidden, and words of them. */
+  readonly names: readonly string[];
+}
+
+const NUMBER = String.raw`\p{Nd}(?:[\p{Nd}.,'’·٫٬\s]*\p{Nd})?`;
+/** What money is called in a sentence, wherever it is spelt out. */
+const WORDS = String.raw`(?:pounds?|quid|pence|penny|pennies|fivers?|tenners?|grand|euros?|cents?|dollars?|bucks|francs?|franken|rappen|kronor|kroner|złoty|sterling)`;
+/** £1,450.00, 1450 £, £ 1.4k, 45p, 1,450/-. */
+const WITH_SIGN = new RegExp(String.raw`\p{Sc}\s*${NUMBER}\s*(?:k|m|bn)?|${NUMBER}\s*(?:k\s*)?\p{Sc}|${NUMBER}\s*(?:p|k|/-|,-)(?![\p{L}\p{Nd}])`, 'giu');
+const WITH_CODE = new RegExp(String.raw`(\p{L}{3})\s*(?:${NUMBER})|(?:${NUMBER})\s*(\p{L}{3})(?!\p{L})`, 'gu');
+const MONEY_WORD = new RegExp(String.raw`(?<!\p{L})${WORDS}(?!\p{L})`, 'iu');
+const ANY_NUMBER = new RegExp(NUMBER, 'gu');
+
+/** The text without them; the same text where it says nothing of the kind. */
+export function cleaned(text: string, hidden: Hidden): string {
+  const plain = text.normalize('NFKC').replace(/[\p{Cf}\p{Cc}]/gu, '');
+  // Money in words can be said in any number of ways: the sentence goes.
+  if (MONEY_WORD.test(plain) || /\p{Sc}/u.test(plain.replace(WITH_SIGN, ''))) return TAKEN_OUT;
+  const done = hidden.names.reduce(withoutName, withoutAmounts(plain, hidden));
+  return done === plain ? text : done.replace(/(?:…\s*)+/g, `${TAKEN_OUT} `).trim();
+}
+
+function withoutAmounts(text: string, { codes, amounts }: Hidden): string {
+  return text
+    .replace(WITH_SIGN, TAKEN_OUT)
+    .replace(WITH_CODE, (all, before?: string, after?: string) =>
+      codes.has((before ?? after ?? '').toUpperCase()) ? TAKEN_OUT : all,
+    )
+    .replace(ANY_NUMBER, (number) => (isHidden(number, amounts) ? TAKEN_OUT : number));
+}
+
+/** Numbers of one or two digits are everywhere, and tell nothing. */
+const LEAST_DIGITS = 3;
+
+/** A number may be several that stand beside each other: each is looked at too. */
+function isHidden(number: string, amounts: ReadonlySet<string>): boolean {
+  const all = [number, ...number.split(/\s+/)].map(asDigits);
+  return all.some((digits) => digits.length >= LEAST_DIGITS && amounts.has(digits));
+}
+
+/** Of any script; without marks, and without noughts at either end. */
+function asDigits(text: string): string {
+  return [...text]
+    .filter((c) => /\p{Nd}/u.test(c))
+    .map(digitOf)
+    .join('')
+    .replace(/^0+|0+$/g, '');
+}
+
+/** Digits of every script stand in rows of ten. */
+function digitOf(sign: string): string {
+  let zero = sign.codePointAt(0)!;
+  for (let i = 0; i < 9 && /\p{Nd}/u.test(String.fromCodePoint(zero - 1)); i++) zero--;
+  return String((sign.codePointAt(0)! - zero) % 10);
+}
+
+/** As {@link cleaned} knows an amount, whatever its marks and noughts. */
+export function digitsOf(value: Exact): string[] {
+  const ways = [value.abs().toFixed(), value.abs().toFixed(2), value.abs().toFixed(0)];
+  return ways.map(asDigits).filter((digits) => digits.length >= LEAST_DIGITS);
+}
+
+/** Whatever its case; not within another word. */
+function withoutName(text: string, name: string): string {
+  const words = name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/\s+/g, String.raw`[\s-]+`);
+  return text.replace(new RegExp(`(?<![\\p{L}\\p{Nd}])${words}(?![\\p{L}\\p{Nd}])`, 'giu'), TAKEN_OUT);
+}
+
+/** Words this short are in every text. */
+const LEAST_LETTERS = 4;
+
+/** Of a name that is hidden: all of it, and each of its words that is written with a capital. */
+export function namesIn(text: string): string[] {
+  const plain = text.normalize('NFKC').trim();
+  const words = plain.split(/[^\p{L}\p{M}\p{Nd}]+/u);
+  const names = words.filter((word) => [...word].length >= LEAST_LETTERS && /^[\p{Lu}\p{Lo}\p{Nd}]/u.test(word));
+  return [plain, ...plain.split(/\s*,\s*/), ...names].filter((name) => [...name].length > 2);
+}
