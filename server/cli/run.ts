@@ -21,6 +21,7 @@ import { recordCommand } from './commands/record';
 import { resultCommand } from './commands/result';
 import { schemaCommand } from './commands/schema';
 import { site } from './commands/site';
+import { shareCommand } from './commands/share';
 import { why } from './commands/why';
 import { CLEAN, FAILED, FileTrouble, WrongUse } from './exits';
 import { helpFor, helpForAll } from './help';
@@ -48,6 +49,7 @@ const COMMANDS: readonly Command[] = [
   compare,
   newCommand,
   nextCommand,
+  shareCommand,
   jobsCommand,
   schemaCommand,
 ];

@@ -45,7 +45,7 @@ export function firmJob(number: number): string {
   const street = STREETS[number % STREETS.length]!;
   return [
     'perpend 1',
-    'use "firm.perp"',
+    'use "../firm.perp"',
     '',
     `job "Wall at ${street}"`,
     `  ref     ${2024 + (number % 2)}-${String(number).padStart(5, '0')}`,

@@ -1,13 +1,12 @@
 /** perpend record: writes what has happened into the job, a line for it. */
 import path from 'node:path';
-import { RECORD } from '../../../grammar/lines/record';
 import { agreedJob } from '../../engine/life/agreed';
+import { RECORDED, type Recorded, withRecorded } from '../../engine/life/recorded';
 import { acceptedLines, quotedOn, sentLines } from '../../engine/life/write';
 import type { Job } from '../../engine/workspace/job';
 import type { Given, Option } from '../args';
 import { CLEAN, WrongUse } from '../exits';
 import { readText } from '../files/read';
-import { type Recorded, withRecorded } from '../files/record';
 import { writeWhole } from '../files/write';
 import type { Io } from '../io';
 import { near } from '../near';
@@ -21,7 +20,7 @@ const DATE: Option = {
   about: 'the day it happened, 2026-03-02; without it, today',
 };
 
-const KINDS = (RECORD.body ?? []).map((kind) => kind.key);
+const KINDS = RECORDED;
 
 export const recordCommand: Command = {
   name: 'record',

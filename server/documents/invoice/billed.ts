@@ -63,6 +63,7 @@ function staged(
   if (wanted !== undefined && !named)
     return `There is no stage “${wanted}”. ${stages.length ? `Stages: ${stages.map((s) => s.title).join('; ')}.` : 'The price has none.'}`;
   if (named) return { ...common, title: named.title, amount: named.amount.value };
+  if (!whole.gt(0)) return 'There is no price to invoice yet.';
   if (!left.gt(0)) return 'All of the price is invoiced already.';
   const next = nextStage(job, before);
   return next?.amount.value.lt(left)

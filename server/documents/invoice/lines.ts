@@ -8,6 +8,7 @@ import { documentTotals } from '../../engine/price/document-totals';
 import type { TaxGroup as PriceTax } from '../../engine/price/tax/taxes';
 import type { Job } from '../../engine/workspace/job';
 import type { Billed } from './billed';
+import { sellerOf } from './parties';
 import type { Allowance, Invoice, InvoiceLine, Tax, TaxGroup } from './types';
 
 type Money = Pick<Invoice, 'lines' | 'allowances' | 'taxes' | 'totals'>;
@@ -29,23 +30,24 @@ export function moneyOf(job: Job, billed: Billed, sold: readonly Sold[], part: s
 function wholeLines(job: Job, sold: readonly Sold[]): InvoiceLine[] {
   const works = job.works.map((work, i): InvoiceLine => {
     const { gross, tax } = job.shareOf(work);
-    return { name: sold[i]!.title, says: sold[i]!.says, net: gross.value, tax: taxOf(tax) };
+    return { name: sold[i]!.title, says: sold[i]!.says, net: gross.value, tax: taxOf(tax, job) };
   });
   const items = job.itemShares.map(({ item, gross, tax }) => ({
     name: item.title,
     says: [],
     net: gross.value,
-    tax: taxOf(tax),
+    tax: taxOf(tax, job),
   }));
   return [...works, ...items];
 }
 
 /** Off each tax as much as its base is less than its parts were. */
-function discounts({ price }: Job): Allowance[] {
+function discounts(job: Job): Allowance[] {
+  const { price } = job;
   const reason = price.discounts.map((d) => d.title).join(', ');
   return price.taxes.flatMap((tax) => {
     const amount = tax.gross.value.sub(tax.base.value);
-    return amount.gt(0) ? [{ reason, amount, tax: taxOf(tax) }] : [];
+    return amount.gt(0) ? [{ reason, amount, tax: taxOf(tax, job) }] : [];
   });
 }
 
@@ -59,7 +61,7 @@ function partLines(job: Job, { amount, before, whole }: Billed, name: string): I
   return price.taxes.map((tax, i) => {
     const base = held[i]!;
     const net = upTo(base, before.add(amount)).sub(upTo(base, before));
-    return { name, says: [], net, tax: taxOf(tax) };
+    return { name, says: [], net, tax: taxOf(tax, job) };
   });
 }
 
@@ -74,8 +76,10 @@ function basesOf({ price, env }: Job, whole: Exact): Exact[] {
   return shareOut(net, weights, digits).map((minor) => fromMinor(minor, digits));
 }
 
-function taxOf({ category, rate }: PriceTax): Tax {
-  return { category, rate: rate.value };
+/** Who has no tax number is outside the tax altogether (BR-O-02); who has one is exempt (BR-E-02). */
+function taxOf({ category, rate }: PriceTax, job: Job): Tax {
+  const outside = category === 'E' && !sellerOf(job).taxNumber;
+  return { category: outside ? 'O' : category, rate: rate.value };
 }
 
 function totalled(
@@ -113,7 +117,9 @@ function totalled(
   };
 }
 
-function reasonFor({ price }: Job, { category, rate }: Tax): string {
-  const of = price.taxes.filter((t) => t.category === category && t.rate.value.eq(rate));
+function reasonFor(job: Job, { category, rate }: Tax): string {
+  const of = job.price.taxes.filter(
+    (t) => taxOf(t, job).category === category && t.rate.value.eq(rate),
+  );
   return [...new Set(of.map((t) => t.reason).filter(Boolean))].join('; ');
 }

@@ -158,7 +158,7 @@ function soFar({ billed, job }: Made, words: InvoiceWords): Part[] {
   if (before.isZero() && amount.eq(whole)) return [];
   const rows: (readonly [string, Exact])[] = [
     [words.whole, whole],
-    [words.before, before],
+    ...(before.isZero() ? [] : [[words.before, before] as const]),
     [words.due, amount],
     [words.left, whole.sub(before).sub(amount)],
   ];

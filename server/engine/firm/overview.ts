@@ -72,7 +72,7 @@ export function overviewOf(
 }
 
 function inOrder(a: JobState, b: JobState): number {
-  const state = STATES.indexOf(a.state) - STATES.indexOf(b.state);
+  const state = a.state === b.state ? 0 : STATES.indexOf(a.state) - STATES.indexOf(b.state);
   return state || compared(a.since, b.since) || compared(a.file, b.file);
 }
 

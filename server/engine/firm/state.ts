@@ -9,8 +9,10 @@ export const STATES = ['not-sent', 'out', 'lost', 'in-hand', 'done', 'paid'] as 
 /** `in-hand`: won, and not all invoiced yet. `done`: all invoiced. `paid`: and nothing of it open or held back. */
 export type State = (typeof STATES)[number];
 
-/** An entry whose amount is in the job’s currency. */
-export interface Taken extends JobEntry {
+/** What was asked for, came in, or is held back, in the job’s currency. */
+export interface Taken {
+  readonly kind: JobEntry['kind'];
+  readonly date: string;
   readonly value: Exact;
   /** Of `paid`: kept back by the client as tax; none elsewhere. */
   readonly kept: Exact;
@@ -40,39 +42,64 @@ export interface JobState extends FiledJob {
 
 /** @param day what comes after it is left out */
 export function stateOf(job: FiledJob, setting: Setting, day: string): JobState {
-  const entries = job.summary.entries.filter((e) => e.date <= day).sort(byDate);
+  const { file, summary } = job;
+  const entries = inOrder(summary.entries, day);
   const { money } = setting.env;
-  const taken = entries.flatMap((entry) => takenIn(entry, money));
-  const withMoney = entries.filter((entry) => entry.money);
+  const taken: Taken[] = [];
+  let foreign = 0;
+  for (const entry of entries)
+    if (isForeign(entry, money)) foreign += 1;
+    else if (PAYING.has(entry.kind)) taken.push(takenOf(entry));
   const { price, moved } = priceOf(entries, money);
   const owing = owingOf(taken);
   const last = lastOf(entries);
+  const { invoiced, paid, held, owed, open } = owing;
+  // Written out: of ten thousand jobs, spreading costs as much as all else.
   return {
-    ...job,
+    file,
+    summary,
     setting,
     state: stateBy(last, price, owing),
     since: last?.date ?? '',
     taken,
     price,
     priceMoved: moved,
-    ...owing,
-    leftOut: job.summary.unread + withMoney.length - taken.length,
+    invoiced,
+    paid,
+    held,
+    owed,
+    open,
+    leftOut: summary.unread + foreign,
   };
+}
+
+/** Most records are written in order. */
+function inOrder(all: readonly JobEntry[], day: string): readonly JobEntry[] {
+  const stands = all.every(
+    ({ date }, i) => date <= day && (i === 0 || all[i - 1]!.date <= date),
+  );
+  return stands ? all : all.filter((entry) => entry.date <= day).sort(byDate);
 }
 
 function byDate(a: JobEntry, b: JobEntry): number {
   return a.date < b.date ? -1 : a.date > b.date ? 1 : 0;
 }
 
-function takenIn(entry: JobEntry, money: Money): Taken[] {
-  const value = valueOf(entry.money, money);
-  const kept = entry.deducted ? valueOf(entry.deducted, money) : ZERO;
-  return value && kept ? [{ ...entry, value, kept }] : [];
+/** What is owed hangs on these; what was sent or spent is no payment. */
+const PAYING: ReadonlySet<string> = new Set(['invoiced', 'paid', 'retained', 'released']);
+
+function takenOf(entry: JobEntry): Taken {
+  const { kind, date, money: said, deducted } = entry;
+  return { kind, date, value: exact(said![0]), kept: deducted ? exact(deducted[0]) : ZERO };
 }
 
-function valueOf(written: Written | undefined, { sign, code }: Money): Exact | undefined {
-  if (!written) return undefined;
-  return written[1] === sign || written[1] === code ? exact(written[0]) : undefined;
+/** In another currency than its job. */
+function isForeign({ money: said, deducted }: JobEntry, money: Money): boolean {
+  return !isIn(said, money) || !isIn(deducted, money);
+}
+
+function isIn(said: Written | undefined, { sign, code }: Money): boolean {
+  return said === undefined || said[1] === sign || said[1] === code;
 }
 
 /** The entry that says how it stands: a yes holds until a no, and work and invoices show that there was one. */
@@ -105,15 +132,18 @@ function priceOf(entries: readonly JobEntry[], money: Money) {
   const fixed = entries[at];
   const after = entries.slice(at + 1);
   const moved = fixed !== undefined && after.some((e) => e.kind === 'accepted' && e.options?.length);
-  return { price: valueOf(fixed?.money, money), moved };
+  const price = fixed && !isForeign(fixed, money) ? exact(fixed.money![0]) : undefined;
+  return { price, moved };
 }
 
 function owingOf(taken: readonly Taken[]): Owing {
-  const add = (kind: string) =>
-    taken.reduce((all, e) => (e.kind === kind ? all.add(e.value).add(e.kept) : all), ZERO);
-  const [invoiced, paid] = [add('invoiced'), add('paid')];
-  const held = add('retained').sub(add('released'));
-  const owed = invoiced.sub(paid).sub(held);
+  let [invoiced, paid, held] = [ZERO, ZERO, ZERO];
+  for (const { kind, value, kept } of taken) {
+    if (kind === 'invoiced') invoiced = invoiced.add(value);
+    else if (kind === 'paid') paid = paid.add(kept === ZERO ? value : value.add(kept));
+    else held = kind === 'retained' ? held.add(value) : held.sub(value);
+  }
+  const owed = taken.length ? invoiced.sub(paid).sub(held) : ZERO;
   const open = owed.gt(0) ? unpaid(charges(taken), paid) : [];
   return { invoiced, paid, held, owed: owed.gt(0) ? owed : ZERO, open };
 }

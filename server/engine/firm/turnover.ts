@@ -27,23 +27,28 @@ const NOTHING: Turnover = { gross: ZERO, net: ZERO, tax: ZERO, unknown: ZERO };
 
 /** The earliest first. Jobs of one currency. */
 export function quarters(jobs: readonly JobState[], taxesOf: TaxesOf): QuarterRow[] {
-  const rows = new Map<string, QuarterRow>();
+  const rows = new Map<string, { -readonly [key in keyof QuarterRow]: QuarterRow[key] }>();
+  const known = new Map<string, Quarter>();
   for (const job of jobs)
     for (const kind of ['invoiced', 'paid'] as const)
       for (const { date, turnover } of turnovers(job, kind, taxesOf)) {
-        const quarter = quarterOf(date, job.setting.quarter);
+        const key = `${date} ${job.setting.quarter}`;
+        const quarter = known.get(key) ?? quarterOf(date, job.setting.quarter);
+        known.set(key, quarter);
         const row = rows.get(quarter.from) ?? { ...quarter, invoiced: NOTHING, paid: NOTHING };
-        rows.set(quarter.from, { ...row, [kind]: added(row[kind], turnover) });
+        row[kind] = added(row[kind], turnover);
+        rows.set(quarter.from, row);
       }
   return [...rows.values()].sort((a, b) => (a.from < b.from ? -1 : 1));
 }
 
 export function added(a: Turnover, b: Turnover): Turnover {
+  const add = (one: Exact, other: Exact) => (other === ZERO ? one : one.add(other));
   return {
-    gross: a.gross.add(b.gross),
-    net: a.net.add(b.net),
-    tax: a.tax.add(b.tax),
-    unknown: a.unknown.add(b.unknown),
+    gross: add(a.gross, b.gross),
+    net: add(a.net, b.net),
+    tax: add(a.tax, b.tax),
+    unknown: add(a.unknown, b.unknown),
   };
 }
 
@@ -57,13 +62,15 @@ function turnovers(job: JobState, kind: 'invoiced' | 'paid', taxesOf: TaxesOf): 
   if (!entries.length) return [];
   const parts = partsOf(job, taxesOf);
   const { digits } = job.setting.env.money;
-  let before = ZERO;
+  let [sum, base] = [ZERO, ZERO];
   return entries.map(({ date, value, kept }: Taken) => {
-    const gross = value.add(kept);
-    const sum = before.add(gross);
-    const turnover = parts ? taxed(gross, before, sum, parts, digits) : notKnown(gross);
-    before = sum;
-    return { date, turnover };
+    const gross = kept === ZERO ? value : value.add(kept);
+    if (!parts) return { date, turnover: notKnown(gross) };
+    sum = sum.add(gross);
+    const before = base;
+    base = baseOf(sum, parts, digits);
+    const net = base.sub(before);
+    return { date, turnover: { gross, net, tax: gross.sub(net), unknown: ZERO } };
   });
 }
 
@@ -76,20 +83,12 @@ function notKnown(gross: Exact): Turnover {
 }
 
 /**
- * On running totals, as an invoice of a part of the job is made out: each rate’s base up to now less what it was before,
- * and the tax the rest: so all of a job’s invoices add up.
+ * What of an amount is before tax. Asked of running totals, as an invoice of a part of the job is made out: each is what
+ * there is up to it, less what there was before, so that all of a job’s invoices add up.
  */
-function taxed(
-  gross: Exact,
-  before: Exact,
-  sum: Exact,
-  parts: readonly TaxPart[],
-  digits: number,
-): Turnover {
-  const upTo = (of: Exact) => parts.reduce((n, p) => n.add(roundTo(p.share.mul(of), digits)), ZERO);
-  const untaxed = parts.every(({ rate }) => rate.isZero());
-  const net = untaxed ? gross : upTo(sum).sub(upTo(before));
-  return { gross, net, tax: gross.sub(net), unknown: ZERO };
+function baseOf(sum: Exact, parts: readonly TaxPart[], digits: number): Exact {
+  if (parts.every(({ rate }) => rate.isZero())) return sum;
+  return parts.reduce((net, { share }) => net.add(roundTo(share.mul(sum), digits)), ZERO);
 }
 
 /** Bases of a price, each as a part of the price with its tax. */

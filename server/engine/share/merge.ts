@@ -15,7 +15,10 @@ const NEAREST: ReadonlySet<string> = new Set(['defaults', 'labour', 'output', 's
 
 /** `blocks` in scope order. */
 export function merged(blocks: readonly SourceBlock[]): Whole[] {
-  const made = new Map<string, { whole: Whole; known: Map<string, SourceBlock['file']>; body: Whole['body'][number][] }>();
+  const made = new Map<
+    string,
+    { whole: Whole; known: Map<string, SourceBlock['file']>; body: Whole['body'][number][] }
+  >();
   blocks.forEach((block, i) => {
     const { heading } = block.read;
     if (!heading || !block.kind) return;
@@ -32,7 +35,11 @@ export function merged(blocks: readonly SourceBlock[]): Whole[] {
 
 /** In one file a second of a kind or a name is a finding, and no other fact. */
 function add(
-  to: { readonly known: Map<string, SourceBlock['file']>; readonly body: Whole['body'][number][]; readonly whole: Whole },
+  to: {
+    readonly known: Map<string, SourceBlock['file']>;
+    readonly body: Whole['body'][number][];
+    readonly whole: Whole;
+  },
   block: SourceBlock,
   { body }: ReadLine,
 ): void {

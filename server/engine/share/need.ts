@@ -21,7 +21,7 @@ const BY_KIND: ReadonlySet<string> = new Set(['cost', 'limit', 'caution']);
 /**
  * In their order, those of the job first.
  * @param own the blocks of the job
- * @param used those of other files, nearest first
+ * @param used those of other files, nearest first; what libraries that ship name counts too, but stays in them
  */
 export function neededOf(own: readonly SourceBlock[], used: readonly SourceBlock[]): SourceBlock[] {
   const offered = used.filter(({ kind }) => kind !== undefined && !NOT_TAKEN.has(kind));
@@ -36,7 +36,7 @@ export function neededOf(own: readonly SourceBlock[], used: readonly SourceBlock
     open = fresh.flatMap((name) => byName.get(name)!);
     for (const block of open) taken.add(block);
   }
-  return all.filter((block) => taken.has(block));
+  return all.filter((block) => taken.has(block) && !block.file.shipped);
 }
 
 /** Something is taken in only where its name stands in what is. */

@@ -13,12 +13,18 @@ export interface Hidden {
   readonly names: readonly string[];
 }
 
-const NUMBER = String.raw`\p{Nd}(?:[\p{Nd}.,'’·٫٬\s]*\p{Nd})?`;
+const NUMBER = String.raw`\p{Nd}(?:[\p{Nd}.,'’·٫٬\s]{0,40}\p{Nd})?`;
 /** What money is called in a sentence, wherever it is spelt out. */
-const WORDS = String.raw`(?:pounds?|quid|pence|penny|pennies|fivers?|tenners?|grand|euros?|cents?|dollars?|bucks|francs?|franken|rappen|kronor|kroner|złoty|sterling)`;
+const WORDS = `(?:pounds?|quid|pence|penny|pennies|fivers?|tenners?|grand|euros?|cents?|dollars?|bucks|francs?|franken|rappen|kronor|kroner|złoty|sterling)`;
 /** £1,450.00, 1450 £, £ 1.4k, 45p, 1,450/-. */
-const WITH_SIGN = new RegExp(String.raw`\p{Sc}\s*${NUMBER}\s*(?:k|m|bn)?|${NUMBER}\s*(?:k\s*)?\p{Sc}|${NUMBER}\s*(?:p|k|/-|,-)(?![\p{L}\p{Nd}])`, 'giu');
-const WITH_CODE = new RegExp(String.raw`(\p{L}{3})\s*(?:${NUMBER})|(?:${NUMBER})\s*(\p{L}{3})(?!\p{L})`, 'gu');
+const WITH_SIGN = new RegExp(
+  String.raw`\p{Sc}\s{0,4}${NUMBER}\s{0,4}(?:k|m|bn)?|${NUMBER}\s{0,4}(?:k\s{0,4})?\p{Sc}|${NUMBER}\s{0,4}(?:p|k|/-|,-)(?![\p{L}\p{Nd}])`,
+  'giu',
+);
+const WITH_CODE = new RegExp(
+  String.raw`(\p{L}{3})\s{0,4}(?:${NUMBER})|(?:${NUMBER})\s{0,4}(\p{L}{3})(?!\p{L})`,
+  'gu',
+);
 const MONEY_WORD = new RegExp(String.raw`(?<!\p{L})${WORDS}(?!\p{L})`, 'iu');
 const ANY_NUMBER = new RegExp(NUMBER, 'gu');
 
@@ -28,7 +34,7 @@ export function cleaned(text: string, hidden: Hidden): string {
   // Money in words can be said in any number of ways: the sentence goes.
   if (MONEY_WORD.test(plain) || /\p{Sc}/u.test(plain.replace(WITH_SIGN, ''))) return TAKEN_OUT;
   const done = hidden.names.reduce(withoutName, withoutAmounts(plain, hidden));
-  return done === plain ? text : done.replace(/(?:…\s*)+/g, `${TAKEN_OUT} `).trim();
+  return done === plain ? text : done.replace(/(?:…\s{0,4})+/g, `${TAKEN_OUT} `).trim();
 }
 
 function withoutAmounts(text: string, { codes, amounts }: Hidden): string {
@@ -43,19 +49,25 @@ function withoutAmounts(text: string, { codes, amounts }: Hidden): string {
 /** Numbers of one or two digits are everywhere, and tell nothing. */
 const LEAST_DIGITS = 3;
 
+/** Longer ones are no amounts, and cost time to look at. */
+const MOST_DIGITS = 30;
+
 /** A number may be several that stand beside each other: each is looked at too. */
 function isHidden(number: string, amounts: ReadonlySet<string>): boolean {
-  const all = [number, ...number.split(/\s+/)].map(asDigits);
-  return all.some((digits) => digits.length >= LEAST_DIGITS && amounts.has(digits));
+  if (number.length > MOST_DIGITS) return true;
+  return [number, ...number.split(/\s+/)].some((each) => {
+    const digits = asDigits(each);
+    return amounts.has(digits) || (/[.,'’·٫]/.test(each) && amounts.has(`.${digits}`));
+  });
 }
 
-/** Of any script; without marks, and without noughts at either end. */
+/** Of any script; without marks, and without noughts before it. */
 function asDigits(text: string): string {
   return [...text]
     .filter((c) => /\p{Nd}/u.test(c))
     .map(digitOf)
     .join('')
-    .replace(/^0+|0+$/g, '');
+    .replace(/^0+/, '');
 }
 
 /** Digits of every script stand in rows of ten. */
@@ -65,16 +77,22 @@ function digitOf(sign: string): string {
   return String((sign.codePointAt(0)! - zero) % 10);
 }
 
-/** As {@link cleaned} knows an amount, whatever its marks and noughts. */
+/** As {@link cleaned} knows an amount, with as many digits after the point as anyone writes; one with a fraction also where it is short. */
 export function digitsOf(value: Exact): string[] {
-  const ways = [value.abs().toFixed(), value.abs().toFixed(2), value.abs().toFixed(0)];
-  return ways.map(asDigits).filter((digits) => digits.length >= LEAST_DIGITS);
+  const plain = value.abs();
+  const ways = [plain.toFixed(), ...[0, 1, 2, 3, 4].map((digits) => plain.toFixed(digits))];
+  const long = ways.map(asDigits).filter((digits) => digits.length >= LEAST_DIGITS);
+  const short = plain.isInteger() ? [] : [plain.toFixed(), plain.toFixed(2)];
+  return [...new Set([...long, ...short.map((way) => `.${asDigits(way)}`)])];
 }
 
 /** Whatever its case; not within another word. */
 function withoutName(text: string, name: string): string {
   const words = name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/\s+/g, String.raw`[\s-]+`);
-  return text.replace(new RegExp(`(?<![\\p{L}\\p{Nd}])${words}(?![\\p{L}\\p{Nd}])`, 'giu'), TAKEN_OUT);
+  return text.replace(
+    new RegExp(`(?<![\\p{L}\\p{Nd}])${words}(?![\\p{L}\\p{Nd}])`, 'giu'),
+    TAKEN_OUT,
+  );
 }
 
 /** Words this short are in every text. */
@@ -84,6 +102,8 @@ const LEAST_LETTERS = 4;
 export function namesIn(text: string): string[] {
   const plain = text.normalize('NFKC').trim();
   const words = plain.split(/[^\p{L}\p{M}\p{Nd}]+/u);
-  const names = words.filter((word) => [...word].length >= LEAST_LETTERS && /^[\p{Lu}\p{Lo}\p{Nd}]/u.test(word));
+  const names = words.filter(
+    (word) => [...word].length >= LEAST_LETTERS && /^[\p{Lu}\p{Lo}\p{Nd}]/u.test(word),
+  );
   return [plain, ...plain.split(/\s*,\s*/), ...names].filter((name) => [...name].length > 2);
 }

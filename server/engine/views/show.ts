@@ -21,6 +21,7 @@ const DIGITS: Readonly<Record<string, number>> = {
   days: 1,
   bricks: 1,
   bag: 2,
+  'bricks/h': 1,
   'l/h': 1,
   'ft3/h': 2,
 };

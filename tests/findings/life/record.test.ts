@@ -135,6 +135,17 @@ describe('options-both', () => {
   });
 });
 
+describe('options-both, of two that change one line', () => {
+  test('is told at the second, as one would undo the other', () => {
+    const text = JOB.replace('  instead-of higher\n', '');
+    const [told] = found('options-both', '  accepted 2026-03-05 higher lower\n', text);
+    expect(told!.message).toBe(
+      'higher and lower both change “north height”: only one of them can be accepted. Take one out.',
+    );
+    expect(found('options-both', '  accepted 2026-03-05 higher higher\n', text)).toEqual([]);
+  });
+});
+
 describe('record-order', () => {
   test.each([
     [

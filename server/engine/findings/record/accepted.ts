@@ -1,13 +1,14 @@
 /** Options that were accepted and cannot be taken together. */
 import { exclude, namesIn, type Option } from '../../life/option';
 import { recordOf } from '../../life/record';
-import { originOf } from '../../resolve/book';
+import { wordIn } from '../../life/step';
+import { originOf, wordOf } from '../../resolve/book';
 import type { LineFacts } from '../../resolve/env';
 import type { Job } from '../../workspace/job';
 import type { Remark } from '../remark';
 
 /** Nobody accepts more; each is compared with all before it. */
-const MOST = 200;
+const MOST = 60;
 
 interface Taken {
   readonly option: Option;
@@ -23,8 +24,11 @@ export function acceptedBoth(job: Job): Remark[] {
     .filter((each): each is Taken => each.option !== undefined)
     .slice(0, MOST);
   return taken.flatMap(({ option, line }, i): Remark[] => {
-    const other = taken.slice(0, i).find((before) => exclude(before.option, option));
-    if (!other) return [];
+    const before = taken.slice(0, i).filter((each) => each.option !== option);
+    const other = before.find((each) => exclude(each.option, option));
+    const both = other ? undefined : before.find((each) => sameLine(each.option, option));
+    const first = other ?? both;
+    if (!first) return [];
     const list = line.values.options;
     const at =
       list?.kind === 'list' ? list.of[namesIn(list).indexOf(option.name)]?.option : undefined;
@@ -33,9 +37,28 @@ export function acceptedBoth(job: Job): Remark[] {
         code: 'options-both',
         severity: 'error',
         origin: at ? originOf(line.block, at) : line.origin,
-        message: `${option.name} stands in place of ${other.option.name}: only one of them can be accepted. Take one out.`,
-        related: [{ origin: other.line.origin, message: `Where ${other.option.name} is accepted` }],
+        message: `${whyNot(first.option, option, other === undefined)}: only one of them can be accepted. Take one out.`,
+        related: [{ origin: first.line.origin, message: `Where ${first.option.name} is accepted` }],
       },
     ];
   });
+}
+
+function whyNot(a: Option, b: Option, alike: boolean): string {
+  return alike
+    ? `${a.name} and ${b.name} both change “${sameLine(a, b)}”`
+    : `${b.name} stands in place of ${a.name}`;
+}
+
+/** What both of them change: then one would undo the other. */
+function sameLine(a: Option, b: Option): string | undefined {
+  const own = new Set(a.steps.slice(0, MOST).map(changedBy));
+  return b.steps
+    .slice(0, MOST)
+    .map(changedBy)
+    .find((what) => own.has(what));
+}
+
+function changedBy(step: Option['steps'][number]): string {
+  return [wordOf(step.values.what), wordIn(step)].join(' ').trim();
 }

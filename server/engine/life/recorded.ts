@@ -1,7 +1,11 @@
 /** A record with lines more in the text of a file: nothing else of it changes, its line ends least of all. */
+import { RECORD } from '../../../grammar/lines/record';
 import type { Fault } from '../../../grammar/read/fault';
-import { formatting } from '../../engine/ide/format';
-import { type SourceBlock, SourceFile } from '../../engine/workspace/source';
+import { formatting } from '../ide/format';
+import { type SourceBlock, SourceFile } from '../workspace/source';
+
+/** The first words of its lines. */
+export const RECORDED: readonly string[] = (RECORD.body ?? []).map((kind) => kind.key);
 
 export interface Recorded {
   readonly text: string;

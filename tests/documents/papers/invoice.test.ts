@@ -1,0 +1,197 @@
+/** Invoices of a job: whatever parts it is billed in, they add up to the price that the client holds, tax by tax. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { invoiceOf, type Made } from '../../../server/documents/invoice/make';
+import { invoicePaper } from '../../../server/documents/invoice/paper';
+import { invoiceUbl, lacking } from '../../../server/documents/invoice/ubl';
+import { markdownOf } from '../../../server/documents/paper';
+import { agreedJob, heldPrice } from '../../../server/engine/life/agreed';
+import type { Job } from '../../../server/engine/workspace/job';
+import { type Exact, exact, ZERO } from '../../../shared/exact';
+import { readInvoice } from '../en16931/read';
+import { broken, IN_ORDER, RULES } from '../en16931/rules';
+import { inCurrency, madeOf, ODD, oddJob, WHOLE_FIRM } from './jobs';
+import '../../harness/seed';
+
+const sumOf = (all: readonly Exact[]) => all.reduce((a, b) => a.add(b), ZERO);
+
+/** Billed in these amounts, the last of them what is left: an invoice of the record each. */
+function billedIn(text: string, parts: readonly number[], firm = WHOLE_FIRM): Made[] {
+  const before = oddJob(text, firm);
+  const { digits, code } = before.env.money;
+  const whole = heldPrice(before).value;
+  const shares = parts.map((part) => whole.mul(part).div(sumOf(parts.map((p) => exact(p)))));
+  const amounts = shares.slice(1).map((share) => share.toDecimalPlaces(digits));
+  const all = [...amounts, whole.sub(sumOf(amounts))];
+  const lines = all.map(
+    (amount, i) => `  invoiced 2026-03-0${i + 1} ${amount.toFixed(digits)} ${code} as N-${i + 1}`,
+  );
+  const record = text.includes('\nrecord\n') ? '' : '\nrecord\n';
+  const job = oddJob(`${text}${record}${lines.join('\n')}\n`, firm);
+  return all.map((_, i) => madeOf(job, { number: `N-${i + 1}` }));
+}
+
+/** Bases by tax, of any invoices. */
+function bases(all: readonly Made[]): Record<string, string> {
+  const keys = new Map<string, Exact>();
+  for (const { category, rate, base } of all.flatMap(({ invoice }) => invoice.taxes)) {
+    const key = `${category} ${rate}`;
+    keys.set(key, (keys.get(key) ?? ZERO).add(base));
+  }
+  return Object.fromEntries([...keys].map(([key, base]) => [key, base.toFixed()]));
+}
+
+function keepsRules({ invoice }: Made): void {
+  expect(lacking(invoice)).toEqual([]);
+  expect(broken(readInvoice(invoiceUbl(invoice)), [...RULES, ...IN_ORDER])).toEqual([]);
+}
+
+const BILLED = [
+  'plain',
+  'ranges',
+  'several taxes',
+  'no tax',
+  'discounts',
+  'agreed with tax',
+  'retention and deductions',
+  'options, one of them accepted',
+] as const;
+
+const parts = fc.array(fc.integer({ min: 1, max: 1000 }), { minLength: 1, maxLength: 6 });
+
+describe.each(BILLED)('the invoices of a job with %s', (name) => {
+  const text = ODD[name]!;
+  const job = oddJob(text);
+  const held = heldPrice(job).value;
+  const all = madeOf(job, { amount: held });
+
+  test('add up to the price that the client holds, and to its bases tax by tax', () => {
+    fc.assert(
+      fc.property(parts, (shares) => {
+        const made = billedIn(text, shares);
+        expect(sumOf(made.map((m) => m.invoice.totals.due)).toFixed()).toBe(held.toFixed());
+        expect(bases(made)).toEqual(bases([all]));
+        for (const { invoice } of made) addsUp(invoice);
+      }),
+      { numRuns: 12 },
+    );
+  });
+
+  test('are what the price says, where all of it is invoiced at once', () => {
+    const { price } = agreedJob(job);
+    if (!price.total.value.eq(held)) return expect(name).toContain('options');
+    const { totals, lines } = all.invoice;
+    expect(totals.net.toFixed()).toBe(price.price.value.toFixed());
+    expect(totals.tax.toFixed()).toBe(price.tax.value.toFixed());
+    expect(sumOf(lines.map((l) => l.net)).toFixed()).toBe(price.gross.value.toFixed());
+    expect(totals.allowances.toFixed()).toBe(price.gross.value.sub(totals.net).toFixed());
+    return undefined;
+  });
+});
+
+/** Twice what rounding each row to the least coin can make, and nothing else, is made up for. */
+function addsUp({ totals, taxes, digits }: Made['invoice']): void {
+  expect(totals.gross.add(totals.rounding).toFixed()).toBe(totals.due.toFixed());
+  const most = exact(`1e-${digits}`).mul(taxes.length + 1);
+  expect(totals.rounding.abs().lte(most), `${totals.rounding}`).toBe(true);
+}
+
+describe('as UBL', () => {
+  // Reverse charge wants the client’s number, which these jobs have in “bill-to”.
+  test.each(['plain', 'ranges', 'several taxes', 'discounts', 'agreed with tax'])(
+    'every invoice of a job with %s keeps the rules of EN 16931',
+    (name) => {
+      const text = ODD[name]!.includes('bill-to')
+        ? ODD[name]!
+        : `${ODD[name]}\nbill-to "T. Alder"\n  country GB\n`;
+      const made = [billedIn(text, [3, 2, 1.7]), billedIn(text, [1])].flat();
+      expect(made).toHaveLength(4);
+      made.forEach(keepsRules);
+    },
+  );
+
+  test('in a currency without decimals too', () => {
+    const yen = inCurrency('JPY', ODD.plain!);
+    billedIn(yen, [7, 3, 3], inCurrency('JPY', WHOLE_FIRM)).forEach(keepsRules);
+  });
+
+  test.each([
+    ['plain', /BR-02[\s\S]*BR-03/],
+    ['no firm, no client, no title', /BR-06[\s\S]*BR-07/],
+    ['reverse charge', /BR-AE-02/],
+  ])('of %s says what is missing', (name, told) => {
+    const { invoice } = madeOf(oddJob(ODD[name]!));
+    expect(lacking(invoice).join('\n')).toMatch(told);
+  });
+
+  test('of three decimals cannot be one', () => {
+    const dinars = oddJob(inCurrency('KWD', ODD.plain!), inCurrency('KWD', WHOLE_FIRM));
+    const { invoice } = madeOf(dinars, { amount: exact('100.125'), date: '2026-03-01' });
+    expect(invoice.totals.due.toFixed()).toBe('100.125');
+    expect(lacking(invoice).join()).toContain('BR-DEC');
+  });
+});
+
+describe('which part is invoiced', () => {
+  const staged = ODD['retention and deductions']!;
+  const of = (record: string): Job => oddJob(`${staged}\nrecord\n${record}`);
+
+  test('stage after stage, each once, then nothing', () => {
+    let record = '';
+    const dues: Exact[] = [];
+    for (const title of ['First', 'Second', 'Last']) {
+      const { invoice, billed } = madeOf(of(record), { date: '2026-03-01' });
+      // Whatever is left is no longer said to be a stage.
+      expect(billed.title).toBe(title === 'Last' ? '' : title);
+      dues.push(invoice.totals.due);
+      record += `  invoiced 2026-03-01 ${invoice.totals.due.toFixed(2)} GBP as S-${title}\n`;
+    }
+    expect(sumOf(dues).toFixed()).toBe(heldPrice(of('')).value.toFixed());
+    expect(invoiceOf(of(record), { date: '2026-03-09' })).toBe(
+      'All of the price is invoiced already.',
+    );
+  });
+
+  test('a stage by its title or its place; others are told', () => {
+    const [first, second] = ['First', '2'].map((stage) => madeOf(of(''), { stage }));
+    expect(first!.billed.title).toBe('First');
+    expect(second!.billed.title).toBe('Second');
+    expect(invoiceOf(of(''), { stage: 'Third' })).toBe(
+      'There is no stage “Third”. Stages: First; Second; Last.',
+    );
+    for (const stage of ['0', '-1', '1.5', 'NaN', '9'.repeat(400)])
+      expect(invoiceOf(of(''), { stage })).toContain('There is no stage');
+  });
+
+  test('one of the record by its number, or the last', () => {
+    const job = of('  invoiced 2026-03-01 £10 as A-1 "Sand"\n  invoiced 2026-03-02 £20 as A-2\n');
+    expect(madeOf(job).invoice).toMatchObject({ number: 'A-2', issued: '2026-03-02' });
+    const { invoice, billed } = madeOf(job, { number: 'A-1' });
+    expect(invoice.lines[0]!.name).toContain('Sand');
+    expect(billed.before.isZero()).toBe(true);
+  });
+});
+
+describe('on paper', () => {
+  test.each(Object.keys(ODD).filter((name) => ODD[name]))('%s is written', (name) => {
+    const made = invoiceOf(oddJob(ODD[name]!), { date: '2026-03-02', number: 'N-7' });
+    if (typeof made === 'string') return expect(made).toMatch(/^[A-Z].*\.$/);
+    const text = markdownOf(invoicePaper(made, undefined, undefined, '1.0'));
+    expect(text).toMatch(/^# Invoice/m);
+    expect(text).toContain('To be paid');
+    return expect(text).not.toMatch(/NaN|undefined|null|\[object/);
+  });
+
+  test('says what is held back, what is deducted, and what is still to come', () => {
+    const whole = madeOf(oddJob(ODD['retention and deductions']!), {
+      amount: heldPrice(oddJob(ODD['retention and deductions']!)).value,
+    });
+    const text = markdownOf(invoicePaper(whole, undefined, undefined, '1.0'));
+    expect(text).toContain('Deducted at source: 20% of');
+    expect(text).toContain('held back');
+    const first = madeOf(oddJob(ODD['retention and deductions']!), { stage: '1' });
+    const part = markdownOf(invoicePaper(first, undefined, undefined, '1.0'));
+    expect(part).toContain('Still to come');
+    expect(part).not.toContain('Invoiced before');
+  });
+});
