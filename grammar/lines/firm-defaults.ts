@@ -1,5 +1,5 @@
 /** Defaults of a firm’s jobs together: when its quarters begin, and what it takes to believe what past jobs show. */
-import { type LineKind, line, lit, number, quantity, share, whole } from './slots';
+import { type LineKind, line, lit, number, share, whole } from './slots';
 
 export const FIRM_DEFAULTS: readonly LineKind[] = [
   line(
@@ -10,8 +10,17 @@ export const FIRM_DEFAULTS: readonly LineKind[] = [
   ),
   line(
     'outputs-measured',
-    [quantity('days', 'day'), lit('in'), number('jobs'), lit('jobs'), lit('sure'), share('sure')],
-    'How many days of how many past jobs it takes until what they show is offered as the firm’s own output, and how sure the range is that is told with it.',
-    'outputs-measured 10 days in 3 jobs sure 80%',
+    [
+      lit('jobs'),
+      number('jobs'),
+      lit('and'),
+      lit('days'),
+      number('days'),
+      lit('and'),
+      lit('sure'),
+      share('sure'),
+    ],
+    'How many past jobs, and days in them, it takes until what they show is offered as the firm’s own output, and how sure the range is that is told with it.',
+    'outputs-measured jobs 3 and days 10 and sure 80%',
   ),
 ];

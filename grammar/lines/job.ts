@@ -36,6 +36,15 @@ export const NOTE: LineKind = line(
   { many: true },
 );
 
+/** The client’s papers say what the engine says of the work, or this. */
+export const SAYS: LineKind = line(
+  'says',
+  [text('text')],
+  'What will be done, in the firm’s own words: sentences that stand on the client’s papers in the place of those made from the work. The site sheet keeps those.',
+  'says "Build the boundary wall again, as it was."',
+  { many: true, unless: 'made from the work' },
+);
+
 export const SOURCE: LineKind = line(
   'source',
   [text('text')],

@@ -20,8 +20,9 @@ import { quote } from './commands/quote';
 import { recordCommand } from './commands/record';
 import { resultCommand } from './commands/result';
 import { schemaCommand } from './commands/schema';
-import { site } from './commands/site';
 import { shareCommand } from './commands/share';
+import { site } from './commands/site';
+import { takeCommand } from './commands/take';
 import { why } from './commands/why';
 import { CLEAN, FAILED, FileTrouble, WrongUse } from './exits';
 import { helpFor, helpForAll } from './help';
@@ -50,6 +51,7 @@ const COMMANDS: readonly Command[] = [
   newCommand,
   nextCommand,
   shareCommand,
+  takeCommand,
   jobsCommand,
   schemaCommand,
 ];

@@ -5,6 +5,8 @@ import type { Job } from '../engine/workspace/job';
 import type { TextChange } from '../engine/workspace/source';
 import { Workspace } from '../engine/workspace/workspace';
 import { DiskFiles, nameOf, uriOf } from './files';
+import { FOLDER } from './folder';
+import { PastJobs } from './past-jobs';
 
 /** A file in the editor. */
 export interface OpenFile {
@@ -24,11 +26,18 @@ export class Session {
     this.disk,
     shippedLibraries((file) => path.join(LIBRARY_FOLDER, file)),
   );
+  /** What the jobs of the open folders show for a firm’s file. */
+  readonly past = new PastJobs(this.workspace, FOLDER);
   private readonly byUri = new Map<string, OpenFile>();
   private readonly byName = new Map<string, OpenFile>();
 
+  constructor() {
+    this.workspace.pastOutputs = (file) => this.past.of(file);
+  }
+
   openFolders(uris: readonly string[]): void {
     this.disk.openFolders(uris);
+    this.past.openFolders(uris.map(nameOf).filter((name) => path.isAbsolute(name)));
   }
 
   opened(uri: string, version: number, text: string): OpenFile {
@@ -58,6 +67,7 @@ export class Session {
     this.disk.changed();
     const names = uris.map(nameOf).filter((name) => !this.byName.has(name));
     for (const name of names) this.workspace.changedOutside(name);
+    this.past.changed(uris.map(nameOf));
     return names.length > 0;
   }
 

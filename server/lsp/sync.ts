@@ -22,6 +22,7 @@ export function registerSync(parts: Parts, listeners: Listeners): void {
   const { connection, session } = parts;
   const refresh = new Refresh(parts, listeners.diagnostics);
   connection.onDidOpenTextDocument(({ textDocument: { uri, version, text } }) => {
+    session().past.ready = () => refresh.otherFiles();
     listeners.diagnostics.changed(session().opened(uri, version, text));
     refresh.otherFiles();
   });

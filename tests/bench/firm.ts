@@ -38,7 +38,11 @@ export async function firmOf(count: number, rounds: number): Promise<FirmTimes> 
     const index = new DiskIndex(FOLDER_HOST);
     look(index, folder);
     const text = savedText(index.entries, folder);
-    const cold = await paired(rounds, () => timed(() => look(new DiskIndex(FOLDER_HOST), folder)), bytes);
+    const cold = await paired(
+      rounds,
+      () => timed(() => look(new DiskIndex(FOLDER_HOST), folder)),
+      bytes,
+    );
     const warm = await paired(rounds, () => timed(() => look(index, folder)), bytes);
     const saved = await paired(rounds, () => timed(() => fromSaved(text, folder)), bytes);
     const before = index.reads;
@@ -52,12 +56,10 @@ export async function firmOf(count: number, rounds: number): Promise<FirmTimes> 
 }
 
 function written(folder: string, count: number): string[] {
+  writeFileSync(path.join(folder, 'firm.perp'), FIRM_FILE);
   return Array.from({ length: count }, (_, i) => {
     const within = path.join(folder, String(Math.floor(i / 100)));
-    if (i % 100 === 0) {
-      mkdirSync(within);
-      writeFileSync(path.join(within, 'firm.perp'), FIRM_FILE);
-    }
+    if (i % 100 === 0) mkdirSync(within);
     const name = path.join(within, `job-${i}.perp`);
     writeFileSync(name, firmJob(i));
     return name;

@@ -12,6 +12,9 @@ const TAUGHT: Readonly<Record<string, readonly string[]>> = {
   'examples/garden-wall/job.perp': ['opening-width', 'fit-coping'],
   // A part of it cannot be seen before the work begins.
   'examples/repointing/job.perp': ['incomplete'],
+  'examples/whole-life/01-looked-at.perp': ['incomplete'],
+  // The price that went out is not the one it comes to since: until the revised quote has gone out.
+  'examples/whole-life/05-revised.perp': ['sent-moved'],
 };
 
 const files = (folder: string) =>

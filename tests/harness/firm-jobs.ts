@@ -77,10 +77,13 @@ function recordOf(day: Date, chance: Chance): string[] {
   if (outcome < 0.05) return [];
   const lines = ['record', `  sent      ${dayText(day, 1)} ${money(price)}`];
   if (outcome < 0.2) return lines;
-  if (outcome < 0.35) return [...lines, `  lost      ${dayText(day, 9)} "Another firm was cheaper"`];
+  if (outcome < 0.35)
+    return [...lines, `  lost      ${dayText(day, 9)} "Another firm was cheaper"`];
   lines.push(`  accepted  ${dayText(day, 6)}`);
   const deposit = Math.floor(price / 4);
-  lines.push(`  invoiced  ${dayText(day, 7)} ${money(deposit)} as ${day.getUTCFullYear()}-1 "Deposit"`);
+  lines.push(
+    `  invoiced  ${dayText(day, 7)} ${money(deposit)} as ${day.getUTCFullYear()}-1 "Deposit"`,
+  );
   lines.push(`  paid      ${dayText(day, 12)} ${money(deposit)}`);
   const days = chance.between(1, 5);
   for (let i = 0; i < days; i++)

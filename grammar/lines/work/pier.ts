@@ -1,5 +1,5 @@
 /** Piers in a wall, and piers that stand alone. */
-import { BRICK_LINE, GAUGE_LINE, JOINT_LINE, MIX_LINE, NOTE, OWN_TAX } from '../job';
+import { BRICK_LINE, GAUGE_LINE, JOINT_LINE, MIX_LINE, NOTE, OWN_TAX, SAYS } from '../job';
 import { IN_OPTION } from '../option';
 import {
   choice,
@@ -114,6 +114,7 @@ export const PIER: LineKind = line(
       FIT,
       OWN_TAX,
       NOTE,
+      SAYS,
       IN_OPTION,
     ],
   },

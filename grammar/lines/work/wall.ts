@@ -8,6 +8,7 @@ import {
   MIX_LINE,
   NOTE,
   OWN_TAX,
+  SAYS,
   THICK_LINE,
 } from '../job';
 import { IN_OPTION } from '../option';
@@ -67,6 +68,7 @@ export const WALL: LineKind = line(
       FIT,
       OWN_TAX,
       NOTE,
+      SAYS,
       IN_OPTION,
       OPENING,
       WALL_PIER,

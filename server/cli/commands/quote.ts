@@ -3,6 +3,7 @@
 import { letterheadOf } from '../../documents/letterhead';
 import { quotePaper, quoteView } from '../../documents/quote';
 import { wordsFor } from '../../documents/words';
+import { agreedJob } from '../../engine/life/agreed';
 import { inJobsAlike } from '../../engine/views/alike';
 import { showTerm } from '../../engine/views/show';
 import type { Given } from '../args';
@@ -34,7 +35,7 @@ export const quote: Command = {
       io.err(`perpend: ${nothingIn(opened)}\n`);
       return FAILED;
     }
-    const view = quoteView(opened.job);
+    const view = quoteView(agreedJob(opened.job));
     const words = wordsFor(view.lang).quote;
     const head = letterheadOf(opened.job, words, logoOf(opened, session, io));
     deliverPaper(quotePaper(view, head, VERSION), form, given, io);

@@ -1,9 +1,18 @@
 /** perpend result: what became of a job, beside what was reckoned. */
+import { languageOf, letterheadOf } from '../../documents/letterhead';
+import { outcomePaper } from '../../documents/outcome/paper';
+import { wordsFor } from '../../documents/words';
 import type { Given } from '../args';
+import { FAILED } from '../exits';
+import { asOption, deliverPaper, formAsked, logoOf, READ } from '../files/as';
 import type { Io } from '../io';
 import { resultDocument } from '../json/result';
+import type { Opened, Session } from '../session';
 import { resultReport } from '../show/result';
-import { type Command, codeOf, fileAnd, JSON_OPTION, sessionOf, WORKSPACE } from './command';
+import { VERSION } from '../version';
+import { type Command, codeOf, fileAnd, JSON_OPTION, OUT, sessionOf, WORKSPACE } from './command';
+
+const AS = { ...asOption(READ), about: 'html, pdf or md: a paper for the firm itself' };
 
 export const resultCommand: Command = {
   name: 'result',
@@ -13,13 +22,29 @@ export const resultCommand: Command = {
     'From what the record says was worked and spent, beside what was reckoned for the',
     'job as it was accepted. Hours are of one person; each costs what one of the gang',
     'does on average. What is not recorded stands as it was reckoned.',
+    '',
+    'With --as or --out it is a paper, for the firm and nobody else: it holds costs.',
   ],
-  options: [JSON_OPTION, WORKSPACE],
+  options: [AS, JSON_OPTION, OUT, WORKSPACE],
   run(given: Given, io: Io): number {
     const [file] = fileAnd(given, 'result', 0);
-    const opened = sessionOf(given, io).open(file);
+    const session = sessionOf(given, io);
+    const opened = session.open(file);
     if (given.has(JSON_OPTION.name)) io.raw(resultDocument(opened));
+    else if (given.has(AS.name) || given.has(OUT.name)) return deliver(opened, session, given, io);
     else io.out(`${resultReport(opened, io).join('\n')}\n`);
     return codeOf({ opened: [opened], unread: [] });
   },
 };
+
+function deliver(opened: Opened, session: Session, given: Given, io: Io): number {
+  const form = formAsked(given, READ);
+  const { job, shown } = opened;
+  if (!job.isJob) {
+    io.err(`perpend: ${shown} holds no work: no wall, pier or repair.\n`);
+    return FAILED;
+  }
+  const head = letterheadOf(job, wordsFor(languageOf(job)).quote, logoOf(opened, session, io));
+  deliverPaper(outcomePaper(job, head, VERSION), form, given, io);
+  return codeOf({ opened: [opened], unread: [] });
+}

@@ -87,5 +87,6 @@ function nowText(measured: MeasuredOutput, envs: readonly Env[]): string {
 
 function shown(value: number): string {
   if (!Number.isFinite(value)) return '?';
-  return showNumber(exact(value), value >= 100 ? 0 : value >= 10 ? 1 : 2);
+  const digits = value >= 100 ? 0 : value >= 10 ? 1 : 2;
+  return showNumber(exact(value), digits, undefined, digits);
 }

@@ -1,6 +1,7 @@
 /** What is bought for a job, merchant by merchant: whole packs, and no money unless it is asked for. */
 import type { Purchase } from '../../engine/price/buying';
 import { factsNamed } from '../../engine/resolve/env';
+import type { Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
 
 /** What one merchant is asked for. */
@@ -21,6 +22,13 @@ export function ordersOf(job: Job): Order[] {
   }
   const all = [...orders].map(([merchant, purchases]) => ({ merchant, purchases }));
   return [...all.filter((o) => o.merchant), ...all.filter((o) => !o.merchant)];
+}
+
+/** How much one of the packs holds; nothing where it is bought singly, loose or in packs of several kinds. */
+export function heldBy({ needed, bought, left }: Purchase): Term | undefined {
+  if (!left || bought.mixed || !bought.value.gt(0) || bought.gaps.length) return undefined;
+  const value = needed.value.add(left.value).div(bought.value);
+  return { ...needed, value };
 }
 
 function merchantOf({ kind, name }: Purchase, { env }: Job): string {

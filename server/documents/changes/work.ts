@@ -1,38 +1,36 @@
 /** The work that has changed, in the words that the quotes have for it. */
 import type { Comparison, WorkChange, WorkIn } from '../../engine/compare';
+import type { Job } from '../../engine/workspace/job';
 import type { Part } from '../paper/model';
-import { titleOf } from '../quote/work';
+import { saysOf, titleOf } from '../quote/work';
 import type { ChangesWords, Words } from '../words';
 
 export function workParts(between: Comparison, words: Words): Part[] {
-  const parts = between.work.map((change) => changePart(change, between, words));
+  const parts = between.work.flatMap((change) => changePart(change, between, words));
   return parts.length ? [{ part: 'heading', level: 2, text: words.changes.work }, ...parts] : [];
 }
 
-function changePart(change: WorkChange, { before, after }: Comparison, words: Words): Part {
+/** Work of an option is there once it is taken, though its lines stood in the file before. */
+function changePart(change: WorkChange, { before, after }: Comparison, words: Words): Part[] {
   const say = words.changes;
-  const called = (piece: WorkIn, of: Comparison['after']) =>
-    piece.work ? titleOf(piece.work, of.works, words.quote) : piece.title;
-  if (change.change === 'gone') {
-    const piece = change.before!;
-    return group(
-      say.dropped(called(piece, before)),
-      saysOf(piece).map((text) => [text]),
-    );
-  }
-  const piece = change.after!;
-  const title = called(piece, after);
-  if (change.change === 'new')
-    return group(
-      say.added(title),
-      saysOf(piece).map((text) => [text]),
-    );
-  return group(title, moved(change, say));
+  const old = change.before?.work ? change.before : undefined;
+  const now = change.after?.work ? change.after : undefined;
+  const called = ({ work, title }: WorkIn, of: Comparison['after']) =>
+    work ? titleOf(work, of.works, words.quote) : title;
+  const all = (piece: WorkIn) => saysOf(piece).map((text) => [text]);
+  if (old && now) return [group(called(now, after), moved(old, now, say))];
+  if (now) return [group(say.added(called(now, after)), all(now))];
+  return old ? [group(say.dropped(called(old, before)), all(old))] : [];
 }
 
 /** Sentences that are no longer said, each with the one in its place. */
-function moved({ before, after }: WorkChange, words: ChangesWords): string[][] {
-  const [old, now] = [saysOf(before!), saysOf(after!)];
+function moved(
+  change: WorkChange,
+  jobs: Pick<Comparison, 'before' | 'after'>,
+  words: ChangesWords,
+): string[][] {
+  const old = allSaid(change.before!, jobs.before);
+  const now = allSaid(change.after!, jobs.after);
   const gone = old.filter((text) => !now.includes(text));
   const fresh = now.filter((text) => !old.includes(text));
   if (!gone.length && !fresh.length) return [[words.same]];
@@ -42,8 +40,8 @@ function moved({ before, after }: WorkChange, words: ChangesWords): string[][] {
   ];
 }
 
-function saysOf({ work }: WorkIn): readonly string[] {
-  return work ? [...work.facts.says, ...work.notes] : [];
+function allSaid({ work }: WorkIn, job: Job): readonly string[] {
+  return work ? [...saysOf(work, job), ...work.notes] : [];
 }
 
 function group(title: string, items: readonly (readonly string[])[]): Part {

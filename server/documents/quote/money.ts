@@ -4,7 +4,7 @@ import type { TaxGroup } from '../../engine/price/tax/taxes';
 import { showTerm, showValue } from '../../engine/views/show';
 import { counted, type Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
-import type { QuoteWords } from '../words';
+import type { QuoteWords, RoundedPart } from '../words';
 
 export interface Amount {
   readonly label: string;
@@ -91,15 +91,13 @@ function staged({ price, env }: Job, words: QuoteWords): Said[] {
   return [...due, [words.heldBack(days), retention.amount]];
 }
 
-/** How the price, its tax and its stages are rounded, in a sentence. */
+/** How the price and its parts are rounded, in a sentence. */
 export function rounding({ env, price }: Job, words: QuoteWords): string {
   const least = showValue(exact(`1e-${env.money.digits}`), env.money.code, env);
   const to = price.roundings.find((r) => r.of === 'price')?.to;
-  return words.rounded(
-    to && showTerm(to, env),
-    price.taxes.some(isCharged) ? price.taxName : undefined,
-    price.stages.length > 0,
-    least,
-    price.discounts.length > 0,
-  );
+  const coins = TOLD.filter((part) => price.roundings.some((r) => r.of === part));
+  return words.rounded(to && showTerm(to, env), coins, price.taxName, least);
 }
+
+/** In the order in which they come about. */
+const TOLD: readonly RoundedPart[] = ['discounts', 'parts', 'tax', 'stages', 'retention'];

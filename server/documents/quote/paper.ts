@@ -2,6 +2,7 @@
 import type { Letterhead, Paper, Part, Row, Table } from '../paper/model';
 import { type QuoteWords, type Words, wordsFor } from '../words';
 import type { Amount } from './money';
+import { optionParts } from './option-parts';
 import type { QuoteView } from './view';
 import type { QuotedWork } from './work';
 
@@ -13,7 +14,7 @@ export function quotePaper(
 ): Paper {
   const words = wordsFor(view.lang);
   const { quote } = words;
-  const name = view.draft ? quote.draft : quote.title;
+  const name = nameOf(view, quote);
   const title = [[name, view.ref].filter(Boolean).join(' '), view.title].join(' · ');
   return {
     kind: 'quote',
@@ -28,18 +29,25 @@ export function quotePaper(
   };
 }
 
+function nameOf({ draft, replaces }: QuoteView, words: QuoteWords): string {
+  if (draft) return words.draft;
+  return replaces ? words.revised : words.title;
+}
+
 function partsOf(view: QuoteView, name: string, words: Words): Part[] {
   const { quote } = words;
   return [
     ...(view.draft ? [warning(quote.nothingOffered(view.draft), quote)] : []),
     { part: 'heading', level: 1, text: name, under: view.title },
     about(view, words),
+    ...(view.replaces && !view.draft ? [paragraph(quote.replaces(words.date(view.replaces)))] : []),
     { part: 'heading', level: 2, text: quote.work },
     ...view.works.map(oneWork),
     ...also(view, quote),
     ...view.notes.map(paragraph),
     money(view, quote),
     ...stages(view, quote),
+    ...optionParts(view, quote),
     ...terms(view, quote),
   ];
 }

@@ -9,6 +9,8 @@ import { firmFacts, languageOf } from '../letterhead';
 import { usedWithErrors } from '../used';
 import { daysLater, type QuoteWords, wordsFor } from '../words';
 import { type Amounts, amounts, rounding } from './money';
+import { type QuotedOption, quotedOptions } from './options';
+import { replacedQuote } from './replaced';
 import { alsoIncluded, type Included, type QuotedWork, quotedWorks } from './work';
 
 export interface QuoteView extends Amounts {
@@ -29,6 +31,10 @@ export interface QuoteView extends Amounts {
   /** How the figures are rounded, in a sentence. */
   readonly rounding: string;
   readonly terms: readonly string[];
+  /** What the client may choose besides. */
+  readonly options: readonly QuotedOption[];
+  /** `2026-03-02`: the day of the quote that this one takes the place of; empty where there is none. */
+  readonly replaces: string;
   readonly size: 'A4' | 'Letter';
   /** BCP 47. */
   readonly lang: string;
@@ -54,6 +60,8 @@ export function quoteView(job: Job): QuoteView {
     notes: facts?.lines('note').map((line) => line.word('text')) ?? [],
     ...amounts(job, draft !== undefined, words),
     rounding: rounding(job, words),
+    options: quotedOptions(job, draft !== undefined, words),
+    replaces: replacedQuote(job, date),
     terms:
       firmFacts(job)
         ?.lines('terms')

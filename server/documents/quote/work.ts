@@ -33,7 +33,7 @@ export function quotedWorks(job: Job, words: QuoteWords): QuotedWork[] {
     const drawing = drawingOf(work, job.env, { title, mostBricks: MOST_BRICKS });
     return {
       title,
-      says: work.facts.says,
+      says: saysOf(work, job),
       notes: work.notes,
       drawing: drawing && {
         sheet: toSheet(drawing, PAPER, true),
@@ -41,6 +41,12 @@ export function quotedWorks(job: Job, words: QuoteWords): QuotedWork[] {
       },
     };
   });
+}
+
+/** What will be done: in the firm’s own words where it has said so, else as the engine says it. */
+export function saysOf(work: Work, { env }: Job): readonly string[] {
+  const own = factsOf(work.block, env)?.lines('says') ?? [];
+  return own.length ? own.map((line) => line.word('text')) : work.facts.says;
 }
 
 /** Work without a title is called by its kind, and numbered where there are more: its name is the file's own. */

@@ -9,6 +9,12 @@ export interface BuyingWords {
   readonly buy: string;
   readonly cost: string;
   readonly all: string;
+  readonly merchant: string;
+  readonly unit: string;
+  readonly currency: string;
+  /** How much is in one of what is bought. */
+  readonly pack: string;
+  readonly nothing: string;
 }
 
 export const BUYING_EN: BuyingWords = {
@@ -20,4 +26,9 @@ export const BUYING_EN: BuyingWords = {
   buy: 'To buy',
   cost: 'Cost before tax',
   all: 'All of it',
+  merchant: 'From',
+  unit: 'Unit',
+  currency: 'Currency',
+  pack: 'Each holds',
+  nothing: 'Nothing has to be bought.',
 };

@@ -24,9 +24,24 @@ export const MONTHS = [
 
 const KINDS: Readonly<Record<string, string>> = { wall: 'Wall', pier: 'Pier', repair: 'Repair' };
 
+const ROUNDED = {
+  discounts: 'discounts',
+  parts: 'what each rate is on',
+  stages: 'stages',
+  retention: 'what is held back',
+};
+
+function listed(names: readonly string[]): string {
+  return names.length > 1
+    ? `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
+    : (names[0] ?? '');
+}
+
 const quote: QuoteWords = {
   title: 'Quote',
   draft: 'Draft',
+  revised: 'Revised quote',
+  replaces: (date) => `It takes the place of our quote of ${date}.`,
   brickwork: 'Brickwork',
   notAQuote: 'NOT A QUOTE.',
   nothingOffered: (why) => `${why} No amount on this page is offered.`,
@@ -69,14 +84,24 @@ const quote: QuoteWords = {
   heldBack: (days) =>
     days ? `Held back, and paid ${days} after the work is done` : 'Held back until it is released',
   taxNumber: (tax, number) => `${tax} number ${number}`,
-  rounded(step, tax, stages, least, discounted) {
-    const cents = [tax, stages ? 'stages' : undefined].filter(Boolean).join(' and ');
+  rounded(step, coins, tax, least) {
+    const called = { ...ROUNDED, tax };
+    const cents = listed(coins.map((part) => called[part]));
+    const before = coins.includes('discounts') ? 'discounts' : 'tax';
     const parts = [
-      step && `the price before ${discounted ? 'discounts' : 'tax'} to the nearest ${step}`,
+      step && `the price before ${before} to the nearest ${step}`,
       cents && `${cents} to the nearest ${least}`,
     ].filter(Boolean);
     return parts.length ? `Rounded: ${parts.join(', ')}, halves up.` : '';
   },
+  options: 'You can also choose',
+  optionCalled: (number) => `Option ${number}`,
+  atWork: (title, says) => `${title}: ${says}`,
+  option: 'Choice',
+  more: 'Difference',
+  priceWith: 'Price with it',
+  asQuoted: 'As quoted above',
+  notWith: (titles) => `Not together with: ${titles}.`,
   madeWith: (version) => `Made with Perpend ${version}.`,
   logo: (firm) => `The sign of ${firm}`,
 };

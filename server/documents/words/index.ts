@@ -27,9 +27,14 @@ export interface Words {
   readonly outcome: OutcomeWords;
 }
 
+export type RoundedPart = 'discounts' | 'tax' | 'parts' | 'stages' | 'retention';
+
 export interface QuoteWords {
   readonly title: string;
   readonly draft: string;
+  /** Of one that takes the place of another; and which, by its day in words. */
+  readonly revised: string;
+  replaces(date: string): string;
   /** Of a job without a title. */
   readonly brickwork: string;
   readonly notAQuote: string;
@@ -76,12 +81,23 @@ export interface QuoteWords {
   /** How the amounts are rounded; nothing where none is. */
   rounded(
     step: string | undefined,
-    tax: string | undefined,
-    stages: boolean,
+    /** What is rounded to the least coin. */
+    coins: readonly RoundedPart[],
+    tax: string,
     least: string,
-    /** Whether discounts come off the price that is rounded. */
-    discounted: boolean,
   ): string;
+  /** What the client may choose besides. */
+  readonly options: string;
+  /** An option without a title. */
+  optionCalled(number: number): string;
+  /** A sentence of one piece of work among several. */
+  atWork(title: string, says: string): string;
+  readonly option: string;
+  readonly more: string;
+  readonly priceWith: string;
+  /** The first row of that table. */
+  readonly asQuoted: string;
+  notWith(titles: string): string;
   madeWith(version: string): string;
   logo(firm: string): string;
 }

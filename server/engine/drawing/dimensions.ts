@@ -1,5 +1,5 @@
 import { groundOf, type Level, type SettingOut, topOf } from '../setting-out';
-import type { Chain } from './model';
+import type { Box, Chain } from './model';
 
 /** Positions nearer than this are one stop, mm. */
 const SAME = 0.5;
@@ -18,6 +18,17 @@ function changes(levels: readonly Level[]): number[] {
 interface Span {
   readonly left: number;
   readonly right: number;
+}
+
+/** From the end of one tooth to that of another, where the wall has toothed ends: what a length built again reaches over. */
+export function toothedSpan(out: SettingOut, bricks: readonly Box[], { left, right }: Span): Span {
+  const { spec } = out;
+  const least = bricks.reduce((far, { x }) => Math.min(far, x), left);
+  const most = bricks.reduce((far, { x, width }) => Math.max(far, x + width), right);
+  return {
+    left: spec.left === 'toothed' ? least : left,
+    right: spec.right === 'toothed' ? most : right,
+  };
 }
 
 /**

@@ -82,7 +82,8 @@ function compared(a: string, b: string): number {
 
 function ofCurrency(jobs: readonly JobState[], day: string, taxesOf: TaxesOf): CurrencyOverview {
   const { env } = jobs[0]!.setting;
-  const add = (of: (job: JobState) => Exact) => jobs.reduce((sum, j) => sum.add(of(j)), ZERO);
+  const add = (of: (job: JobState) => Exact) =>
+    jobs.reduce((sum, j) => (of(j).isZero() ? sum : sum.add(of(j))), ZERO);
   return {
     code: env.money.code,
     env,

@@ -58,7 +58,10 @@ export function enoughIn(env: Env): Enough | undefined {
 }
 
 /** As a line of the notation has it: never three digits after a point, which could be thousands. */
-export function rateText(value: number, { low = 0, high = Infinity }: Partial<MeasuredOutput> = {}) {
+export function rateText(
+  value: number,
+  { low = 0, high = Infinity }: Partial<MeasuredOutput> = {},
+) {
   const least = value >= 100 ? 0 : value >= 10 ? 1 : 2;
   const digits = [least, 1, 2, 4, 6].find((each) => {
     const shown = Number(value.toFixed(each));

@@ -6,7 +6,13 @@ import { toBase } from '../../../shared/units';
 import { namesIn } from '../life/option';
 import { wordOf } from '../resolve/book';
 import { headingWords, MOST_CHARACTERS, WORK } from '../workspace/source';
-import { ENTRY_KINDS, type EntryKind, type JobEntry, type JobSummary, type Written } from './summary';
+import {
+  ENTRY_KINDS,
+  type EntryKind,
+  type JobEntry,
+  type JobSummary,
+  type Written,
+} from './summary';
 
 const NONE: JobSummary = {
   isJob: false,

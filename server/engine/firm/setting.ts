@@ -37,6 +37,11 @@ export class Settings {
 
   constructor(private readonly store: FileStore) {}
 
+  /** A file that jobs use was edited. */
+  forget(): void {
+    this.known.clear();
+  }
+
   of({ file, summary }: FiledJob): Setting {
     if (this.generation !== this.store.generation) this.known.clear();
     this.generation = this.store.generation;

@@ -75,9 +75,7 @@ export function stateOf(job: FiledJob, setting: Setting, day: string): JobState 
 
 /** Most records are written in order. */
 function inOrder(all: readonly JobEntry[], day: string): readonly JobEntry[] {
-  const stands = all.every(
-    ({ date }, i) => date <= day && (i === 0 || all[i - 1]!.date <= date),
-  );
+  const stands = all.every(({ date }, i) => date <= day && (i === 0 || all[i - 1]!.date <= date));
   return stands ? all : all.filter((entry) => entry.date <= day).sort(byDate);
 }
 
@@ -131,7 +129,8 @@ function priceOf(entries: readonly JobEntry[], money: Money) {
   );
   const fixed = entries[at];
   const after = entries.slice(at + 1);
-  const moved = fixed !== undefined && after.some((e) => e.kind === 'accepted' && e.options?.length);
+  const moved =
+    fixed !== undefined && after.some((e) => e.kind === 'accepted' && e.options?.length);
   const price = fixed && !isForeign(fixed, money) ? exact(fixed.money![0]) : undefined;
   return { price, moved };
 }

@@ -23,38 +23,49 @@ export interface QuarterRow extends Quarter {
   readonly paid: Turnover;
 }
 
-const NOTHING: Turnover = { gross: ZERO, net: ZERO, tax: ZERO, unknown: ZERO };
-
 /** The earliest first. Jobs of one currency. */
 export function quarters(jobs: readonly JobState[], taxesOf: TaxesOf): QuarterRow[] {
-  const rows = new Map<string, { -readonly [key in keyof QuarterRow]: QuarterRow[key] }>();
+  const rows = new Map<string, Quarter & { readonly invoiced: Sum; readonly paid: Sum }>();
   const known = new Map<string, Quarter>();
   for (const job of jobs)
     for (const kind of ['invoiced', 'paid'] as const)
-      for (const { date, turnover } of turnovers(job, kind, taxesOf)) {
+      for (const { date, gross, net } of turnovers(job, kind, taxesOf)) {
         const key = `${date} ${job.setting.quarter}`;
         const quarter = known.get(key) ?? quarterOf(date, job.setting.quarter);
         known.set(key, quarter);
-        const row = rows.get(quarter.from) ?? { ...quarter, invoiced: NOTHING, paid: NOTHING };
-        row[kind] = added(row[kind], turnover);
+        const row = rows.get(quarter.from) ?? { ...quarter, invoiced: new Sum(), paid: new Sum() };
         rows.set(quarter.from, row);
+        row[kind].add(gross, net);
       }
-  return [...rows.values()].sort((a, b) => (a.from < b.from ? -1 : 1));
+  return [...rows.values()]
+    .map(({ from, to, invoiced, paid }) => ({ from, to, invoiced: invoiced.all, paid: paid.all }))
+    .sort((a, b) => (a.from < b.from ? -1 : 1));
 }
 
-export function added(a: Turnover, b: Turnover): Turnover {
-  const add = (one: Exact, other: Exact) => (other === ZERO ? one : one.add(other));
-  return {
-    gross: add(a.gross, b.gross),
-    net: add(a.net, b.net),
-    tax: add(a.tax, b.tax),
-    unknown: add(a.unknown, b.unknown),
-  };
+class Sum {
+  private known = ZERO;
+  private net = ZERO;
+  private unknown = ZERO;
+
+  /** Without a `net` its tax is not known. */
+  add(gross: Exact, net: Exact | undefined): void {
+    if (!net) this.unknown = this.unknown.add(gross);
+    else {
+      this.known = this.known.add(gross);
+      this.net = this.net.add(net);
+    }
+  }
+
+  get all(): Turnover {
+    const { known, net, unknown } = this;
+    return { gross: known.add(unknown), net, tax: known.sub(net), unknown };
+  }
 }
 
 interface Dated {
   readonly date: string;
-  readonly turnover: Turnover;
+  readonly gross: Exact;
+  readonly net?: Exact;
 }
 
 function turnovers(job: JobState, kind: 'invoiced' | 'paid', taxesOf: TaxesOf): Dated[] {
@@ -64,22 +75,22 @@ function turnovers(job: JobState, kind: 'invoiced' | 'paid', taxesOf: TaxesOf): 
   const { digits } = job.setting.env.money;
   let [sum, base] = [ZERO, ZERO];
   return entries.map(({ date, value, kept }: Taken) => {
-    const gross = kept === ZERO ? value : value.add(kept);
-    if (!parts) return { date, turnover: notKnown(gross) };
-    sum = sum.add(gross);
+    const gross = plus(value, kept);
+    if (!parts) return { date, gross };
+    sum = plus(gross, sum);
     const before = base;
     base = baseOf(sum, parts, digits);
-    const net = base.sub(before);
-    return { date, turnover: { gross, net, tax: gross.sub(net), unknown: ZERO } };
+    return { date, gross, net: before === ZERO ? base : base.sub(before) };
   });
+}
+
+/** Most have nothing to add: of ten thousand jobs that is worth a look. */
+function plus(a: Exact, b: Exact): Exact {
+  return b === ZERO ? a : a.add(b);
 }
 
 function partsOf(job: JobState, taxesOf: TaxesOf): readonly TaxPart[] | undefined {
   return (job.summary.taxes ? undefined : job.setting.tax) ?? taxesOf(job);
-}
-
-function notKnown(gross: Exact): Turnover {
-  return { ...NOTHING, gross, unknown: gross };
 }
 
 /**
@@ -88,7 +99,8 @@ function notKnown(gross: Exact): Turnover {
  */
 function baseOf(sum: Exact, parts: readonly TaxPart[], digits: number): Exact {
   if (parts.every(({ rate }) => rate.isZero())) return sum;
-  return parts.reduce((net, { share }) => net.add(roundTo(share.mul(sum), digits)), ZERO);
+  const [first, ...others] = parts.map(({ share }) => roundTo(share.mul(sum), digits));
+  return others.reduce((net, part) => net.add(part), first!);
 }
 
 /** Bases of a price, each as a part of the price with its tax. */

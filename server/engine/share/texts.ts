@@ -21,10 +21,9 @@ const WITH_SIGN = new RegExp(
   String.raw`\p{Sc}\s{0,4}${NUMBER}\s{0,4}(?:k|m|bn)?|${NUMBER}\s{0,4}(?:k\s{0,4})?\p{Sc}|${NUMBER}\s{0,4}(?:p|k|/-|,-)(?![\p{L}\p{Nd}])`,
   'giu',
 );
-const WITH_CODE = new RegExp(
-  String.raw`(\p{L}{3})\s{0,4}(?:${NUMBER})|(?:${NUMBER})\s{0,4}(\p{L}{3})(?!\p{L})`,
-  'gu',
-);
+/** Each apart: in `for 450 GBP` the number belongs to what follows. */
+const CODE_BEFORE = new RegExp(String.raw`(?<!\p{L})(\p{L}{3})\s{0,4}${NUMBER}`, 'gu');
+const CODE_AFTER = new RegExp(String.raw`${NUMBER}\s{0,4}(\p{L}{3})(?!\p{L})`, 'gu');
 const MONEY_WORD = new RegExp(String.raw`(?<!\p{L})${WORDS}(?!\p{L})`, 'iu');
 const ANY_NUMBER = new RegExp(NUMBER, 'gu');
 
@@ -38,11 +37,11 @@ export function cleaned(text: string, hidden: Hidden): string {
 }
 
 function withoutAmounts(text: string, { codes, amounts }: Hidden): string {
+  const ofCode = (all: string, code: string) => (codes.has(code.toUpperCase()) ? TAKEN_OUT : all);
   return text
     .replace(WITH_SIGN, TAKEN_OUT)
-    .replace(WITH_CODE, (all, before?: string, after?: string) =>
-      codes.has((before ?? after ?? '').toUpperCase()) ? TAKEN_OUT : all,
-    )
+    .replace(CODE_AFTER, ofCode)
+    .replace(CODE_BEFORE, ofCode)
     .replace(ANY_NUMBER, (number) => (isHidden(number, amounts) ? TAKEN_OUT : number));
 }
 

@@ -1,6 +1,7 @@
 /** Jobs whose papers are awkward to write: invented, and each with something that another paper goes wrong on. */
-import { type Made, invoiceOf } from '../../../server/documents/invoice/make';
+
 import type { Asked } from '../../../server/documents/invoice/billed';
+import { invoiceOf, type Made } from '../../../server/documents/invoice/make';
 import type { Job } from '../../../server/engine/workspace/job';
 import { FIRM, HALF, JOB, RANGED, WRONG } from '../../cli/jobs';
 import { jobOf } from '../../engine/world';
@@ -31,6 +32,25 @@ bill-to "T. Alder & Sons"
 const priced = (price: string, job = JOB) => `${job}\nprice\n${price}`;
 const LONG = 'A long tale of the hedge, the lane and the old gatepost; '.repeat(400);
 
+/** Priced, and nobody says who builds it or for whom. */
+const BARE = `perpend 1
+use uk
+wall a
+  length 3 m
+  height 6 courses
+brick standard
+  price £0.83 each
+material cement
+  pack 25 kg bag at £6
+material lime
+  pack 25 kg bag at £9
+material sand
+  pack 850 kg bag at £50
+labour
+  bricklayer £25 per h
+  gang 1 bricklayer
+`;
+
 /** Every job by what is odd about it. All use `firm.perp`. */
 export const ODD: Readonly<Record<string, string>> = {
   plain: JOB,
@@ -38,6 +58,7 @@ export const ODD: Readonly<Record<string, string>> = {
   gaps: HALF,
   errors: WRONG,
   'no firm, no client, no title': `perpend 1\n\nwall a\n  length 3 m\n  height 6 courses\n`,
+  'no firm, no client': BARE,
   'several taxes': SEVERAL,
   'no tax': JOB.replace('  valid ', '  tax     none "Not registered for VAT"\n  valid '),
   'reverse charge': JOB.replace('  valid ', '  tax     reverse-charge 20%\n  valid '),

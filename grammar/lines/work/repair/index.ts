@@ -7,6 +7,7 @@ import {
   MIX_LINE,
   NOTE,
   OWN_TAX,
+  SAYS,
   THICK_LINE,
 } from '../../job';
 import { IN_OPTION } from '../../option';
@@ -59,6 +60,7 @@ export const REPAIR: LineKind = line(
       FIT,
       OWN_TAX,
       NOTE,
+      SAYS,
       IN_OPTION,
     ],
   },

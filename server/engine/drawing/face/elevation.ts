@@ -1,7 +1,7 @@
 import type { FaceShape } from '../../brickwork/needs';
 import type { SettingOut } from '../../setting-out';
 import { brickBoxes, brickCount, plainAreas } from '../brickwork';
-import { heightChain, lengthChains } from '../dimensions';
+import { heightChain, lengthChains, toothedSpan } from '../dimensions';
 import { keysOf, movementKey } from '../keys';
 import { lengthOn, type Units, withUnit } from '../lengths';
 import type { Box, Drawing } from '../model';
@@ -126,6 +126,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
     ...above,
   ];
   const extent = extentOf(boxes, view);
+  const past = toothedSpan(out, bricks.boxes, projectionSpan(projections, view));
   const shapes = shapesIn(view, options.shapes ?? []);
   const strokes = things.flatMap((thing) => thing.strokes);
   const moving = movementMarks(view);
@@ -147,7 +148,7 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
       ...toppings.flatMap((t) => toppingLabels(t, units)),
     ],
     chains: [
-      ...lengthChains(out, view.left, view.right, projectionSpan(projections, view)),
+      ...lengthChains(out, view.left, view.right, past),
       heightChain(out, extent.bottom, view.to * out.gauge, toppingTops(toppings)),
     ],
     rod: { gauge: out.gauge, courses: view.to, every: 4 },

@@ -1,0 +1,87 @@
+/** What is bought as a table: for readers, or with bare figures and their units apart, for other programs. */
+import { exact } from '../../../shared/exact';
+import type { Purchase } from '../../engine/price/buying';
+import { showTerm } from '../../engine/views/show';
+import type { Term } from '../../engine/working/term';
+import type { Job } from '../../engine/workspace/job';
+import type { Cell, Row, Table } from '../paper/model';
+import type { BuyingWords } from '../words';
+import { heldBy, type Order } from './list';
+
+export interface Shown {
+  /** What the firm pays is on it. */
+  readonly prices: boolean;
+  /** Figures stand bare, their units beside them. */
+  readonly bare: boolean;
+  /** The first column says from whom. */
+  readonly merchant: boolean;
+}
+
+/** Decimals of an amount for another program: a gram, a cubic centimetre. */
+const DECIMALS = 3;
+
+export function orderTable(
+  name: string,
+  orders: readonly Order[],
+  job: Job,
+  shown: Shown,
+  words: BuyingWords,
+): Table {
+  const rows = orders.flatMap((order) => order.purchases.map((each) => rowOf(each, order)));
+  return { part: 'table', name, columns: columns(shown, words), rows: [...rows, ...total()] };
+
+  function rowOf(purchase: Purchase, { merchant }: Order): Row {
+    const { title, needed, bought, cost } = purchase;
+    const holds = heldBy(purchase);
+    const amounts = [needed, bought].flatMap((term) => amount(term));
+    const pack = { text: holds ? showTerm(holds, job.env) : '' };
+    const first = shown.merchant ? [{ text: merchant }, { text: title }] : [{ text: title }];
+    return { cells: [...first, ...amounts, pack, ...(shown.prices ? amount(cost) : [])] };
+  }
+
+  function amount(term: Term): Cell[] {
+    return shown.bare ? bare(term, job) : [cell(term, job)];
+  }
+
+  /** A reader wants to know what it comes to; a program adds up for itself. */
+  function total(): Row[] {
+    if (!shown.prices || shown.bare) return [];
+    const costs = orders.flatMap((order) => order.purchases.map(({ cost }) => cost));
+    const sum = costs.map((cost) => cost.value).reduce((a, b) => a.add(b), exact(0));
+    const blank = { text: '' };
+    const cells = [
+      { text: words.all },
+      blank,
+      blank,
+      blank,
+      cell({ ...costs[0]!, value: sum }, job),
+    ];
+    return [{ cells, role: 'total' }];
+  }
+}
+
+function columns({ prices, bare: apart, merchant }: Shown, words: BuyingWords): Table['columns'] {
+  const unit = apart ? [words.unit] : [];
+  const money = prices ? [words.cost, ...(apart ? [words.currency] : [])] : [];
+  const heads = [words.what, words.needed, ...unit, words.buy, ...unit, words.pack, ...money];
+  const texts = new Set([words.what, words.unit, words.currency]);
+  const all = merchant ? [words.merchant, ...heads] : heads;
+  return all.map((title, i) => ({
+    title,
+    holds: i && !texts.has(title) ? ('number' as const) : ('text' as const),
+  }));
+}
+
+/** What is not known at all is a question mark, never a nought. */
+function cell(term: Term, job: Job): Cell {
+  if (term.gaps.length && term.value.isZero()) return { text: '?' };
+  const text = showTerm(term, job.env);
+  return term.mixed ? { text } : { text, value: term.value.toFixed(), unit: term.unit };
+}
+
+function bare(term: Term, job: Job): Cell[] {
+  const shown = cell(term, job);
+  if (shown.value === undefined) return [shown, { text: '' }];
+  const value = term.value.toDecimalPlaces(DECIMALS).toFixed();
+  return [{ text: value, value }, { text: term.unit }];
+}
