@@ -26,7 +26,11 @@ export function jobWith(record: readonly string[], more = ''): string {
 }
 
 const date = fc
-  .tuple(fc.integer({ min: 2023, max: 2026 }), fc.integer({ min: 1, max: 12 }), fc.integer({ min: 1, max: 28 }))
+  .tuple(
+    fc.integer({ min: 2023, max: 2026 }),
+    fc.integer({ min: 1, max: 12 }),
+    fc.integer({ min: 1, max: 28 }),
+  )
   .map(([y, m, d]) => `${y}-${String(m).padStart(2, '0')}-${String(d).padStart(2, '0')}`);
 
 const money = fc.integer({ min: 1, max: 2_000_000 }).map((pence) => `£${(pence / 100).toFixed(2)}`);

@@ -17,20 +17,17 @@ function changePart(change: WorkChange, { before, after }: Comparison, words: Wo
   const now = change.after?.work ? change.after : undefined;
   const called = ({ work, title }: WorkIn, of: Comparison['after']) =>
     work ? titleOf(work, of.works, words.quote) : title;
-  const all = (piece: WorkIn) => saysOf(piece).map((text) => [text]);
-  if (old && now) return [group(called(now, after), moved(old, now, say))];
-  if (now) return [group(say.added(called(now, after)), all(now))];
-  return old ? [group(say.dropped(called(old, before)), all(old))] : [];
+  const all = (piece: WorkIn, of: Job) => allSaid(piece, of).map((text) => [text]);
+  if (old && now) {
+    const items = moved(allSaid(old, before), allSaid(now, after), say);
+    return [group(called(now, after), items)];
+  }
+  if (now) return [group(say.added(called(now, after)), all(now, after))];
+  return old ? [group(say.dropped(called(old, before)), all(old, before))] : [];
 }
 
 /** Sentences that are no longer said, each with the one in its place. */
-function moved(
-  change: WorkChange,
-  jobs: Pick<Comparison, 'before' | 'after'>,
-  words: ChangesWords,
-): string[][] {
-  const old = allSaid(change.before!, jobs.before);
-  const now = allSaid(change.after!, jobs.after);
+function moved(old: readonly string[], now: readonly string[], words: ChangesWords): string[][] {
   const gone = old.filter((text) => !now.includes(text));
   const fresh = now.filter((text) => !old.includes(text));
   if (!gone.length && !fresh.length) return [[words.same]];

@@ -2,6 +2,7 @@
 import { type Exact, HUNDRED, roundTo } from '../../../shared/exact';
 import { showTerm, showValue } from '../../engine/views/show';
 import type { Job } from '../../engine/workspace/job';
+import { jobFacts } from '../about-job';
 import { languageOf } from '../letterhead';
 import type { Fact, Letterhead, Paper, Part, Row } from '../paper/model';
 import { type InvoiceWords, type Words, wordsFor } from '../words';
@@ -39,14 +40,15 @@ function partsOf(made: Made, name: string, draft: string | undefined, words: Wor
   const say = words.invoice;
   return [
     ...(draft ? [{ part: 'warning' as const, strong: say.notAnInvoice, text: draft }] : []),
-    { part: 'heading', level: 1, text: name },
+    { part: 'heading', level: 1, text: name, under: jobFacts(job, words).title },
     { part: 'facts', rows: about(invoice, job, words) },
-    together(tableOf(invoice, job, say)),
+    together({ part: 'heading', level: 2, text: say.sum }, tableOf(invoice, job, say)),
     ...reasons(invoice),
     ...deductions(made, say),
     ...held(made, say),
     ...soFar(made, say),
     { part: 'together', parts: payment(invoice, say) },
+    ...workDone(invoice, say),
   ];
 }
 
@@ -177,6 +179,19 @@ function amounts(name: string, what: string, rows: readonly Row[], words: Invoic
     { title: words.amount, holds: 'number' as const },
   ];
   return { part: 'table', name, columns, rows };
+}
+
+/** Of all of the work at once; a stage is called by its title alone. */
+function workDone({ lines }: Invoice, words: InvoiceWords): Part[] {
+  const said = lines.filter(({ says }) => says.length);
+  if (!said.length) return [];
+  const [first, ...others] = said.map(({ name, says }) =>
+    together(
+      { part: 'heading', level: 3, text: name },
+      { part: 'list', items: says.map((each) => [each]) },
+    ),
+  );
+  return [together({ part: 'heading', level: 2, text: words.workDone }, first!), ...others];
 }
 
 function payment({ terms, account, number }: Invoice, words: InvoiceWords): Part[] {

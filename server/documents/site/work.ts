@@ -15,8 +15,8 @@ const WIDTH = { A4: 174, Letter: 180 };
 const HEIGHT: Readonly<Record<View, number>> = {
   front: 98,
   back: 98,
-  plan: 128,
-  top: 72,
+  plan: 225,
+  top: 225,
   rod: 225,
 };
 const SHORTER = { A4: 0, Letter: 14 };
@@ -44,8 +44,8 @@ function drawings(work: Work, job: Job): Part[] {
 
 function roomFor(view: View, { env }: Job): SheetSize {
   const size = env.imperial ? 'Letter' : 'A4';
-  const height = HEIGHT[view] - (view === 'rod' ? SHORTER[size] : 0);
-  return { width: WIDTH[size], height, margin: 0 };
+  const height = HEIGHT[view] - (HEIGHT[view] > 200 ? SHORTER[size] : 0);
+  return { width: WIDTH[size], height, margin: 0, short: true };
 }
 
 function cuts(work: Work, job: Job, words: SiteWords): Part[] {

@@ -21,6 +21,8 @@ export const INVOICE_EN: InvoiceWords = {
     ref: 'Our reference',
     taxNumber: 'Your tax number',
   },
+  sum: 'What is to be paid',
+  workDone: 'The work',
   what: 'What for',
   amount: 'Amount',
   lines: 'Sum of these',

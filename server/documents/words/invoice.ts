@@ -20,6 +20,10 @@ export interface InvoiceWords {
     readonly ref: string;
     readonly taxNumber: string;
   };
+  /** Over the table of what is asked for. */
+  readonly sum: string;
+  /** Over what was done, piece of work by piece of work. */
+  readonly workDone: string;
   readonly what: string;
   readonly amount: string;
   readonly lines: string;

@@ -51,9 +51,12 @@ const LEAST_DIGITS = 3;
 /** Longer ones are no amounts, and cost time to look at. */
 const MOST_DIGITS = 30;
 
+/** Hundreds and more to the penny: `1450.00`. Hardly anything else is written so. */
+const LIKE_MONEY = /\p{Nd}(?:[\s.,'’]?\p{Nd}){2,}[.,·٫]\p{Nd}{2}$/u;
+
 /** A number may be several that stand beside each other: each is looked at too. */
 function isHidden(number: string, amounts: ReadonlySet<string>): boolean {
-  if (number.length > MOST_DIGITS) return true;
+  if (number.length > MOST_DIGITS || LIKE_MONEY.test(number)) return true;
   return [number, ...number.split(/\s+/)].some((each) => {
     const digits = asDigits(each);
     return amounts.has(digits) || (/[.,'’·٫]/.test(each) && amounts.has(`.${digits}`));

@@ -52,13 +52,12 @@ function widest(text: string, style: Style, type: Type): number {
   return Math.max(...text.split('\n').map((line) => type.width(seen(line), style)));
 }
 
-/** Room that is over goes to the first column of text, so that figures stand at the right edge. */
+/** Room that is over goes to columns of text, each by what it holds, so that figures stand at the right edge. */
 function spread(wants: readonly Want[], over: number, { columns }: Table): number[] {
-  const taker = Math.max(
-    0,
-    columns.findIndex(({ holds }) => holds === 'text'),
-  );
-  return wants.map(({ whole }, i) => (i === taker ? whole + over : whole));
+  const takes = columns.map(({ holds }) => holds === 'text');
+  if (!takes.includes(true)) takes[0] = true;
+  const all = sum(wants.map(({ whole }, i) => (takes[i] ? whole : 0)));
+  return wants.map(({ whole }, i) => (takes[i] ? whole + (over * whole) / all : whole));
 }
 
 function sum(values: readonly number[]): number {

@@ -5,6 +5,8 @@ export interface Paper {
   width: number;
   height: number;
   margin: number;
+  /** It is cut off below what is drawn: for a page that has other things on it. */
+  short?: boolean;
 }
 
 export const A4_LANDSCAPE: Paper = { width: 297, height: 210, margin: 10 };

@@ -89,17 +89,19 @@ export function toSheets(set: DrawingSet, paper: Paper = A4_LANDSCAPE): Sheet[] 
   const keys = keysWith(lettered);
   const panels = set.groups.map((group) => panelOf(group, scale));
   const pages = pagesOf(panels, width, height);
-  const [left, top, end] = [paper.margin, paper.margin + ROOM.title, paper.height - paper.margin];
+  const [left, top] = [paper.margin, paper.margin + ROOM.title];
   return pages.map((page, i): Sheet => {
     const of = pages.length > 1 ? ` (sheet ${i + 1} of ${pages.length})` : '';
+    const filled = Math.max(0, ...page.map(({ panel, y }) => y + panel.height));
+    const end = paper.short ? top + filled + below : paper.height - paper.margin;
     const marks = page.flatMap(({ panel, x, y }) => panelMarks(panel, left + x, top + y, letters));
     return {
       title: set.title + of,
       description: set.description,
       width: paper.width,
-      height: paper.height,
+      height: end + paper.margin,
       scale,
-      origin: { x: 0, y: paper.height },
+      origin: { x: 0, y: end + paper.margin },
       marks: [
         ...heading(set.title + of, scaleSaid(scale, set.units), paper),
         ...marks,

@@ -32,6 +32,7 @@ export function heading(title: string, said: string, paper: Paper): Mark[] {
  */
 export function toSheet(drawing: Drawing, paper: Paper = A4_LANDSCAPE, tight = false): Sheet {
   const { extent, units } = drawing;
+  const short = tight || paper.short;
   const below = roomBelow(drawing, paper);
   const width = paper.width - 2 * paper.margin - ROOM.rod - ROOM.heights[units];
   const height = paper.height - 2 * paper.margin - ROOM.title - below;
@@ -39,7 +40,7 @@ export function toSheet(drawing: Drawing, paper: Paper = A4_LANDSCAPE, tight = f
   const scale = scaleFor(Math.max(long / width, tall / height), units);
   const high = tall / scale;
   const left = paper.margin + ROOM.rod + (width - long / scale) / 2;
-  const base = paper.margin + ROOM.title + high + (tight ? 0 : Math.max(0, height - high) / 4);
+  const base = paper.margin + ROOM.title + high + (short ? 0 : Math.max(0, height - high) / 4);
   const place: Place = {
     scale,
     x: (along) => left + (along - extent.left) / scale,
@@ -52,7 +53,7 @@ export function toSheet(drawing: Drawing, paper: Paper = A4_LANDSCAPE, tight = f
     title: drawing.title,
     description: drawing.description,
     width: paper.width,
-    height: tight ? end + paper.margin : paper.height,
+    height: short ? end + paper.margin : paper.height,
     scale,
     origin: { x: place.x(0), y: place.y(0) },
     marks: [
