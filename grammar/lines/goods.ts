@@ -99,6 +99,7 @@ export const MIX: LineKind = line(
     body: [
       SOURCE,
       ...MIX_LINES,
+      MERCHANT,
       line('joint', [quantity('joint', 'length')], 'The joint it is laid at.', 'joint 10 mm'),
       line('waste', [share('share')], 'Lost or left over.', 'waste 10%', {
         unless: 'the defaults’ mortar-waste',

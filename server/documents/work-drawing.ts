@@ -60,7 +60,9 @@ function wallDrawing(work: Work, env: Env, more: Wishes): Drawing {
     title,
     face,
     toppings: toppingsOn(work, gauge, spec.joints.bed),
-    shapes: behind ? undefined : facts.shapes,
+    shapes: behind
+      ? undefined
+      : facts.shapes?.filter((s) => s.face === undefined || s.face === (face ?? 'front')),
     piers: behind ? undefined : piersOf(work),
     ends: behind ? undefined : facts.met?.ends,
     bands: behind ? undefined : bandsOf(work),

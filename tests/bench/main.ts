@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { coldCommand, coldServer } from './cold';
 import { nesting } from './cuts';
+import { firmOf } from './firm';
 import { keystroke } from './keystroke';
 import { laying } from './laying';
 import { fourTimes, type Levels, opened } from './openings';
@@ -46,6 +47,17 @@ async function openings(levels: Levels): Promise<void> {
   );
 }
 
+async function firm(): Promise<void> {
+  const { files, cold, warm, saved, reads, overview } = await firmOf(10_000, 3);
+  const beside = 'reading the bytes of all of its files';
+  row(`indexing ${files} jobs, cold`, cold, `${beside}; the aim is seconds of our own`);
+  row('looking at them again', warm, `${beside}; the aim is well under 1 s of our own`);
+  row('the same from a saved index', saved, beside);
+  console.log(
+    `${''.padEnd(44)} read after one edit: ${reads}; overview: ${overview.toFixed(0)} ms`,
+  );
+}
+
 async function main(): Promise<void> {
   for (const file of [SERVER, COMMAND])
     if (!existsSync(file)) throw new Error(`${file} is not built: run npm run build first.`);
@@ -78,6 +90,7 @@ async function main(): Promise<void> {
     read,
     'JSON.parse of the same words; a prototype took 4.5 µs a line',
   );
+  await firm();
   const small = await laying(98_636, 15);
   row(
     `laying ${small.counted} bricks`,

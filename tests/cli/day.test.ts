@@ -50,6 +50,16 @@ Day 2, 07:30 to 08:30
     expect(tasks).toEqual(['Taking off the coping', 'Taking down']);
   });
 
+  test('says where work that waits takes more days than the price has', () => {
+    const pier = 'repair pier\n  size 1.5 x 1.5 bricks\n  rebuild 24 courses\n';
+    const face = 'repair face\n  repoint 5.5 m2 raked 20 mm\n';
+    const head = JOB.split('wall a')[0];
+    const told = /In this order it takes 3 days, more than the price has/;
+    // Face 5.5 h, down and up some 5: two lifts, and the first is not done on the first day.
+    expect(day(`${head}${face}${pier}`).out).toMatch(told);
+    expect(day(`${head}${pier}${face}`).out).not.toContain('In this order');
+  });
+
   test('starts when it is told', () => {
     expect(day(JOB, '--start', '09:00').out).toContain('Day 1, 09:00 to 17:30\n');
     expect(day(JOB, '--start', '25:00')).toMatchObject({ code: 2 });

@@ -22,8 +22,18 @@ Commands:
   day FILE            put the work into days, and each task at its time
   draw FILE [BLOCK]   draw a wall or a pier, every brick, as SVG or DXF
   quote FILE          write the quote for the client, as HTML, PDF or Markdown
+  invoice FILE        write an invoice: a stage, an amount or what is left
+  buying FILE         write what to buy, merchant by merchant, in whole packs
+  site FILE           write the site sheet: drawings, mixes, order, cautions
+  changes FILE        tell the client what changed since the quote, and why
   record FILE WHAT    write what has happened into a job: sent, worked, paid
   result FILE         show what became of a job: cost, margin, hours, owed
+  compare OLD NEW     tell what changed between two revisions of a job
+  new TEMPLATE        make a job from a template, by a few questions
+  next OLD            make a new job from a past one, at today’s rates
+  share JOB           copy a job for a partner firm, without costs or money
+  take OURS           take into a job what a partner’s copy says otherwise
+  jobs FOLDER         look over a folder of jobs: out, won, owed, turnover
   schema              print the JSON Schema of what --json prints
 
 Options of perpend itself:
@@ -63,6 +73,108 @@ const CODES = `Exit codes:
 
 /** What the help of each command says before what all of them say. */
 const EACH: Readonly<Record<string, string>> = {
+  new: `perpend new: make a job from a template, by a few questions
+
+Usage: perpend new [OPTIONS] TEMPLATE
+
+TEMPLATE is one that ships (--list), or a file with a heading like
+template "Garden wall" and lines like ask north length "How long is the wall?".
+At a terminal what --set does not give is asked for, and an empty answer keeps
+what the template says; elsewhere that holds, and is told. Where the template
+uses no file, the nearest firm.perp in or above the folder of the new file is.
+
+Options:
+  --out FILE          the new file; one that is there is never written over
+  --set ANSWER        an answer, as "wall length=7.4 m"; may be given again
+  --list              list the templates that ship, and what they ask
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  next: `perpend next: make a new job from a past one, at today’s rates
+
+Usage: perpend next [OPTIONS] OLD
+
+The work is kept as it is written, comments too; options that were accepted are
+written into it. Client, site, date, reference, record, who is billed, an agreed
+price and discounts are cleared. Money that the job wrote down for itself is
+brought up to what the firm’s files say now. Told is what the price moved by.
+Notes and titles stay as they are: read them before the job goes to anyone else.
+
+Options:
+  --out FILE          the new file; one that is there is never written over
+  --title TEXT        its title; without it, the old one
+  --client TEXT       for whom
+  --site TEXT         where
+  --ref TEXT          your reference
+  --date DATE         the day of the quote, 2026-03-02
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  share: `perpend share: copy a job for a partner firm, without costs or money
+
+Usage: perpend share [OPTIONS] JOB
+
+The copy is one file: what the job needs of the files it uses is in it, and
+libraries that ship stay named. It is the job as it was agreed.
+  --without costs    no prices of what is bought, no labour, outputs, travel,
+                     costs, overhead, profit, discounts, record, sources and
+                     comments; what the client pays stays, if a price was given
+  --without money    that too is left out
+  --without nothing  the whole job, comments and record too
+With client after a comma (money,client) also client, site and reference. Money
+in titles and notes is taken out and told. Work, bricks, mixes and their packs
+and waste stay: from a price and the work anyone can judge what is left of it.
+
+Options:
+  --for FIRM          whom it is for: said at its head
+  --without WHAT      costs, money or nothing; and client, after a comma
+  --out PATH          the new file, or a folder for it; nothing is written over
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  take: `perpend take: take into a job what a partner’s copy says otherwise
+
+Usage: perpend take [OPTIONS] OURS
+
+Lines that theirs has and ours lacks are put in, and those that say something
+else are replaced; our comments, and lines that theirs does not have, stay and
+are told. Prices and rates are taken only with --rates; the job’s own block, the
+firm, the price, options and the record never. Titles and notes of which a part
+was taken out before they went out are not taken. See first what changed:
+perpend compare OURS THEIRS.
+
+Options:
+  --from FILE         the file that came back
+  --block NAME        take this block, by its name; may be given again
+  --all               take every block
+  --rates             their prices, labour, outputs, travel and costs too
+  --check             print what would be taken; write nothing
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  jobs: `perpend jobs: look over a folder of jobs: out, won, owed, turnover
+
+Usage: perpend jobs [OPTIONS] FOLDER
+
+From the records of all jobs under FOLDER. Turnover and tax are told by quarter,
+once by the day of the invoice and once by the day of payment; what clients kept
+back as the firm’s tax counts as paid. Currencies are never added together.
+
+--rates shows what the days of past jobs come to: an amount an hour of those who
+lay, on how many days of how many jobs it rests, and between what it lies. Of a
+job where some day of a task has no amount nothing is taken. With --write only
+jobs that use that firm’s file count. Hidden folders, node_modules and links are
+passed by. Nothing is written without --write or --index.
+
+Options:
+  --date DATE         as it stood on that day, 2026-03-02; without it, today
+  --all               list every job, and not the first few of each
+  --rates             what the gang does in an hour, from past jobs
+  --write FILE        with --rates: write what is offered into this firm’s file
+  --index FILE        keep what was read in this file; read only what changed
+  --json              print JSON (see: perpend schema)
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
   price: `perpend price: show the figures of a job: work, what to buy, hours, price
 
 Usage: perpend price [OPTIONS] FILE...
@@ -121,9 +233,9 @@ Usage: perpend match [OPTIONS] FILE [BLOCK]
 BLOCK is the name of a repair; without it, all that buy a brick are listed. Its
 match and candidates lines say which bricks; they are ranked by the match-order
 of the defaults. Columns: by how much a brick’s length, width and height differ
-from what stands; the bed joint that keeps the gauge; drift, by which its courses
-come out too high or too low at its usual joint; what the bricks that this repair
-is short of cost, before overhead, profit and tax.
+from what stands; the bed joint that keeps the gauge; drift, by which its
+courses come out too high or too low at its usual joint; what the bricks that
+this repair is short of cost, before overhead, profit and tax.
 
 Options:
   --json              print JSON (see: perpend schema)
@@ -133,7 +245,8 @@ Options:
 
 Usage: perpend measure [OPTIONS] FILE
 
-First the lines with ? in them, and what waits for each. Then the ranges,
+First the lines with ? in them, and what waits for each. Then what no line says
+and a caution hangs on, such as how far the boundary is. Then the ranges,
 each with its share of the spread of the price, the biggest first: measure that
 before you price. The spread is what 256 samples come to, the same every time,
 each range taken evenly from end to end; low and high are where the defaults’
@@ -198,6 +311,69 @@ Options:
   --out PATH          write to this file; without it, print
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,
+  invoice: `perpend invoice: write an invoice: a stage, an amount or what is left
+
+Usage: perpend invoice [OPTIONS] FILE
+
+What the client agreed to, at the price the client holds, tax by tax. Without
+an option it is the last invoice of the record; where there is none, the next
+stage that is not invoiced yet, or what is left. It writes nothing into the
+record: perpend record FILE invoiced AMOUNT as NUMBER does.
+
+With --as ubl, or into a file that ends in .xml, it is UBL 2.1 as EN 16931 wants
+it. What that needs and the files do not say is named, and nothing is written.
+
+Options:
+  --number NUMBER     the number of the invoice; of one in the record, that one
+  --date DATE         its date, 2026-03-12
+  --stage STAGE       for a stage of the price, by its title or its place from 1
+  --amount AMOUNT     for so much, tax in it: 362.50
+  --as FORM           html, pdf, md, or ubl for an electronic invoice (EN 16931)
+  --json              print JSON (see: perpend schema)
+  --out PATH          write to this file; without it, print
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  buying: `perpend buying: write what to buy, merchant by merchant, in whole packs
+
+Usage: perpend buying [OPTIONS] FILE
+
+What a brick, a material or a mix is bought from is said by its “merchant” line.
+Without --prices there is no money on it.
+
+Options:
+  --prices            with what the firm pays for each
+  --bom               csv: begin with the mark by which spreadsheets know UTF-8
+  --as FORM           html, pdf, md, csv or xlsx; without it, as the file ends, else html
+  --json              print JSON (see: perpend schema)
+  --out PATH          write to this file; without it, print
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  site: `perpend site: write the site sheet: drawings, mixes, order, cautions
+
+Usage: perpend site [OPTIONS] FILE
+
+Everything that whoever builds it needs at hand, and no money.
+
+Options:
+  --as FORM           html, pdf or md; without it, as the file ends, else html
+  --out PATH          write to this file; without it, print
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
+  changes: `perpend changes: tell the client what changed since the quote, and why
+
+Usage: perpend changes [OPTIONS] FILE
+
+Beside what was sent last, as git holds it; or beside --since; or give two files.
+Where no revision of git holds what was sent, only the price is put beside the
+other. Why it changed is what the record says was “found” since. It holds the
+work in plain words and the price; no costs, no rates and no profit.
+
+Options:
+  --since REVISION    with JOB as it stood in this revision of git
+  --as FORM           html, pdf or md; without it, as the file ends, else html
+  --out PATH          write to this file; without it, print
+  --workspace FOLDER  the folder whose files a job may use
+  --help              show this`,
   record: `perpend record: write what has happened into a job: sent, worked, paid
 
 Usage: perpend record [OPTIONS] FILE WHAT
@@ -228,8 +404,12 @@ From what the record says was worked and spent, beside what was reckoned for the
 job as it was accepted. Hours are of one person; each costs what one of the gang
 does on average. What is not recorded stands as it was reckoned.
 
+With --as or --out it is a paper, for the firm and nobody else: it holds costs.
+
 Options:
+  --as FORM           html, pdf or md: a paper for the firm itself
   --json              print JSON (see: perpend schema)
+  --out PATH          write to this file; without it, print
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,
   compare: `perpend compare: tell what changed between two revisions of a job

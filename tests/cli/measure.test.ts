@@ -41,7 +41,7 @@ describe('perpend measure', () => {
 
   test('says when there is nothing to measure', () => {
     expect(measure('cost skip "Skip" 1 at £100\n').out).toContain(
-      'nothing is left to measure, and nothing is a range.',
+      'nothing is left to measure, and no range moves the price.',
     );
   });
 

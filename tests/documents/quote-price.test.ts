@@ -63,7 +63,9 @@ describe('the price of a quote', () => {
   });
 
   test('says to what the price before discounts is rounded', () => {
-    expect(view('').rounding).toBe('Rounded: VAT and stages to the nearest £0.01, halves up.');
+    expect(view('').rounding).toBe(
+      'Rounded: discounts, VAT, stages and what is held back to the nearest £0.01, halves up.',
+    );
     const rounded = quoteView(jobOf(`${HEAD}${WORK}price\n  round £5\n  discount £1\n`));
     expect(rounded.rounding).toContain('the price before discounts to the nearest £5.00');
   });

@@ -81,7 +81,9 @@ describe('a quote', () => {
   });
 
   test('gives price, tax by its name and rate, total, stages, and how they are rounded', () => {
-    const amounts = [...words.matchAll(/<th scope="row">([^<]*)<\/th><td class="number">£([\d,]+\.\d\d)<\/td>/g)];
+    const amounts = [
+      ...words.matchAll(/<th scope="row">([^<]*)<\/th><td class="number">£([\d,]+\.\d\d)<\/td>/g),
+    ];
     const by = new Map(
       amounts.map(([, label, text]) => [label, Number(text!.replaceAll(/[,.]/g, ''))]),
     );

@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { drawingOf } from '../../server/documents/work-drawing';
 import type { Drawing } from '../../server/engine/drawing';
 import { elevation, mirrored } from '../../server/engine/drawing';
 import { pierBricks, seenFrom } from '../../server/engine/drawing/pier-bricks';
 import { setOut, tallyFace } from '../../server/engine/setting-out';
+import { jobOf } from '../engine/world';
 import { rudeWall } from '../setting-out/arbitrary';
 import { overAll, UK, wall } from '../setting-out/fixtures';
 import { laidPier, onEdge, piers, yard } from './samples';
@@ -44,6 +46,46 @@ describe('the back of a wall', () => {
     expect(styles(front, 0)).toEqual(new Set(['stretcher']));
     expect(styles(back(out), 0)).toEqual(new Set(['header', 'closer']));
     expect(styles(back(out), 1)).toEqual(new Set(['stretcher']));
+  });
+
+  test('of a thick wall shows its own pieces cut to lie over a head: the course over them laps in both faces', () => {
+    // Bricks on edge, 102.5 and a bed, are 37.5 short of two courses: the rest is cut, and lapped by the next course (41 mm of 56: common practice).
+    const job = jobOf(`perpend 1
+use uk
+wall w
+  bond flemish
+  thick 1.5 bricks
+  length 4490 mm
+  height 16 courses
+  stands held
+  opening o
+    from left 1340 mm
+    width 1360 mm
+    height 7 courses
+    head brick-on-edge
+    lintel 100 x 65 mm
+    bearing 102.5 mm
+    fit head-height cut
+`);
+    const joints = (pieces: readonly (readonly [number, number])[]) =>
+      pieces
+        .toSorted(([a], [b]) => a - b)
+        .slice(1)
+        .map(([from]) => from);
+    for (const face of ['front', 'back'] as const) {
+      const drawing = drawingOf(job.works[0]!, job.env, { face })!;
+      const top = drawing.shapes.filter(({ style }) => style === 'cut');
+      const split = top.map(({ points }) => {
+        const xs = points.map(({ x }) => x);
+        return [Math.min(...xs), Math.max(...xs)] as const;
+      });
+      const y = Math.min(...top.flatMap(({ points }) => points.map((p) => p.y)));
+      const over = drawing.boxes.filter((box) => box.y > y + 27.5 && box.y < y + 75);
+      const next = joints(over.map(({ x, width }) => [x, x + width] as const));
+      expect(split.length).toBeGreaterThan(3);
+      for (const at of joints(split))
+        expect(Math.min(...next.map((x) => Math.abs(x - at)))).toBeGreaterThan(40);
+    }
   });
 
   test('is seen from behind: left is right, and dimensions run from its own left', () => {

@@ -108,6 +108,19 @@ describe('elevation', () => {
     expect(rod).toEqual({ gauge: 75, courses: 10, every: 4 });
   });
 
+  test('what toothed ends reach over is dimensioned too: 8 bricks in each course, every other half a brick on', () => {
+    const ends = { left: 'toothed', right: 'toothed' } as const;
+    const length = 15 * 112.5 + 10;
+    const { chains, extent } = elevation(setOut(wall({ length, ...ends })), { title: 'toothed' });
+    const below = chains.filter(({ side }) => side === 'below').map(({ stops }) => stops);
+    // 8 x 225 - 10 = 1790, the half brick 112.5 more: from 102.5 before one end to 102.5 past the other.
+    expect(below).toEqual([
+      [0, 1697.5],
+      [-102.5, 1800],
+    ]);
+    expect([extent.left, extent.right]).toEqual([-102.5, 1800]);
+  });
+
   test('the top of a coping has its height; a cap, of which no line says how thick it is, has none', () => {
     const out = setOut(wall({ length: overAll(12), courses: 10 }));
     const at = 10 * 75 + 10;

@@ -264,6 +264,32 @@ describe('in the elevation', () => {
     expect(arch).toMatchObject({ mortar: 1, opening: 1 });
   });
 
+  // A joint beside a head is one joint: 10 mm with a bearing that keeps to the bricks, 8 to 13 mm is accepted (library).
+  test.each([
+    ['on a lintel that keeps to the bricks', '    lintel 100 x 65 mm slab\n    bearing 102.5 mm\n'],
+    ['on a lintel that does not', '    lintel 100 x 65 mm slab\n    bearing 100 mm\n'],
+    ['on a lintel that cuts them', '    lintel 100 x 65 mm slab\n    bearing 150 mm\n'],
+    ['between the reveals', ''],
+  ])('soldiers %s have a joint that anyone would accept at either end', (_where, lines) => {
+    const { boxes, shapes: drawn } = shapes(`${lines}    head soldier\n`);
+    const row = drawn.filter(({ style }) => style === 'soldier');
+    const xs = row.flatMap(({ points }) => points.map(({ x }) => x));
+    const { y } = row[0]!.points[0]!;
+    const beside = boxes.filter((box) => Math.abs(box.y - y) < 1);
+    const left = Math.max(...beside.map((b) => b.x + b.width).filter((x) => x < xs[0]! + 1));
+    const right = Math.min(...beside.map((b) => b.x).filter((x) => x > Math.max(...xs) - 1));
+    for (const joint of [Math.min(...xs) - left, right - Math.max(...xs)]) {
+      expect(joint).toBeGreaterThan(8 - 1e-6);
+      expect(joint).toBeLessThan(13 + 1e-6);
+    }
+  });
+
+  test('between the reveals no brick of the courses is cut for soldiers', () => {
+    // By hand: 910 mm from 665: each course ends at a reveal, and every other course is cut back to it on half bricks.
+    const cut = shapes('    head soldier\n').boxes.filter(({ style }) => style === 'cut');
+    expect(cut).toEqual([]);
+  });
+
   test('no brick of the wall stands where the lintel or the soldiers are', () => {
     const { boxes, shapes: drawn } = shapes('    lintel 100 x 65 mm slab\n    head soldier\n');
     for (const { style, points } of drawn) {

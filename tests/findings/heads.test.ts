@@ -304,22 +304,23 @@ ${lines}`;
   });
 
   test('is told of soldiers, whose lintel may bear further', () => {
-    // 347.5 + 2 x 120 = 587.5: 7 take 535, and 8 take 610; closed up they have joints of (587.5 - 8 x 65) / 9 = 7.5.
+    // 347.5 + 2 x 140 = 627.5, the joints at its ends being the wall’s: 8 take 8 x 75 - 10 = 590, and 9 take 665.
+    // By hand: 8 spread out have joints of (627.5 - 8 x 65) / 7 = 15.4; 7 whole and 2 of 50 have (627.5 - 555) / 8 = 9.1.
     tells(
-      slit(`    bearing  120 mm
+      slit(`    bearing  140 mm
     head     soldier
-    ^^^^^^^^^^^^^^^^ fit-head: Soldiers do not fill 587.5 mm
+    ^^^^^^^^^^^^^^^^ fit-head: Soldiers do not fill 627.5 mm
 `),
       {
         ways: [
-          'A bearing of 131.3 mm: 8 in whole bricks',
-          '7 whole soldiers and one cut of 50 mm at the middle, joints of 9.2 mm',
-          '6 whole soldiers and 2 cuts of 53.8 mm at the middle, joints of 10 mm',
-          '8 soldiers with joints of 7.5 mm, wider or tighter than anyone would accept',
+          'A bearing of 121.3 mm: 8 in whole bricks',
+          'A bearing of 158.8 mm: 9 in whole bricks',
+          '7 whole soldiers and 2 cuts of 50 mm at the middle, joints of 9.1 mm',
+          '8 soldiers with joints of 15.4 mm, wider or tighter than anyone would accept',
         ],
       },
     );
-    silent(slit('    head     soldier\n    bearing  100 mm\n'), 'fit-head');
+    silent(slit('    head     soldier\n    bearing  120 mm\n'), 'fit-head');
   });
 });
 

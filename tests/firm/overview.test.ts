@@ -138,7 +138,7 @@ describe('the whole', () => {
           .sort((a, b) => a.at - b.at)
           .map(({ job }) => job);
         const told = (of: Overview) =>
-          JSON.stringify(of, (key, value) => (key === 'setting' || key === 'env' ? 0 : value));
+          JSON.stringify(of, (key, value) => (key === 'setting' ? 0 : value));
         const settings = settingsOf(files);
         expect(told(overviewOf(shuffled, settings, LAST))).toBe(
           told(overviewOf(filed(files), settings, LAST)),
@@ -161,6 +161,24 @@ describe('the whole', () => {
   test('leaves out, and says so, what is in another currency or cannot be read', () => {
     const { job } = only(jobWith([all, 'invoiced 2026-03-13 €5.00', 'paid yesterday £3.00']));
     expect([job.invoiced.toFixed(), job.leftOut]).toEqual(['1200', 2]);
+  });
+
+  test('a record of very many lines takes no square of them', () => {
+    const many = (n: number) =>
+      jobWith([
+        ...Array(n).fill('invoiced 2026-03-12 £0.00'),
+        ...Array(n).fill('retained 2026-03-13 £1.00'),
+      ]);
+    const text = many(10_000);
+    const start = performance.now();
+    expect(only(text).job.held.toFixed()).toBe('10000');
+    expect(performance.now() - start).toBeLessThan(20_000);
+  });
+
+  test('tells of a job whose firm’s file is not there', () => {
+    const text = jobWith([all]).replace('firm.perp', 'gone.perp');
+    expect(only(text).job.setting.lost).toBe(true);
+    expect(only(jobWith([all])).job.setting.lost).toBe(false);
   });
 
   test('counts files that hold no job apart', () => {
@@ -255,7 +273,7 @@ describe('tax', () => {
       { base: exact(500), rate: exact(5) },
     ]);
     const known = overviewOf(filed(files), settingsOf(), LAST, () => parts).currencies[0]!;
-    // 500 of 1125 in all is 533.33 of 1200, and that twice.
+    // 500 of 1125 in all is 533.33 of 1200, and that twice: tax 106.67 and 26.67.
     const { net, unknown } = known.quarters[0]!.invoiced;
     expect([net.toFixed(), unknown.toFixed()]).toEqual(['1066.66', '0']);
   });

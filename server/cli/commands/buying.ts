@@ -13,7 +13,7 @@ const LAID: Readonly<Partial<Record<Form, BuyingWishes['as']>>> = { csv: 'rows',
 
 export const buying = paperCommand({
   name: 'buying',
-  about: 'write the buying list, merchant by merchant, in whole packs',
+  about: 'write what to buy, merchant by merchant, in whole packs',
   more: [
     'What a brick, a material or a mix is bought from is said by its “merchant” line.',
     'Without --prices there is no money on it.',

@@ -15,7 +15,7 @@ import { SINCE } from './compare';
 export const changes: Command = {
   name: 'changes',
   takes: 'FILE',
-  about: 'write a note for the client: what has changed since the quote, and why',
+  about: 'tell the client what changed since the quote, and why',
   more: [
     'Beside what was sent last, as git holds it; or beside --since; or give two files.',
     'Where no revision of git holds what was sent, only the price is put beside the',

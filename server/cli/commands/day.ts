@@ -52,7 +52,18 @@ function report(days: readonly Day[], job: Job, io: Io): string[] {
   if (!days.length) return [nothing(job)];
   const { env, price } = job;
   const charged = `${showTerm(price.hours, env)} of work; charged as ${showTerm(price.days, env)}`;
-  return [...days.flatMap((each, i) => [...one(each, i, io), '']), charged, ...more(days)];
+  const rows = days.flatMap((each, i) => [...one(each, i, io), '']);
+  return [...rows, charged, ...beyond(days, job), ...more(days)];
+}
+
+/** Work that waits may take more days than the price has, in the order it stands in. */
+function beyond({ length }: readonly Day[], { price: { days } }: Job): string[] {
+  const there = Math.ceil(days.value.toNumber());
+  if (length <= there || length >= MOST_DAYS || days.gaps.length) return [];
+  return [
+    `In this order it takes ${length} days, more than the price has, since work waits for work to set.`,
+    'Put what goes up in lifts or has to set first, or charge the rest as a cost.',
+  ];
 }
 
 const WAITS = { lift: 'no more than a lift a day', set: 'the concrete sets' };

@@ -49,7 +49,7 @@ const AS: Option = {
 export const invoice: Command = {
   name: 'invoice',
   takes: 'FILE',
-  about: 'write an invoice: the last of the record, a stage, or what is left',
+  about: 'write an invoice: a stage, an amount or what is left',
   more: [
     'What the client agreed to, at the price the client holds, tax by tax. Without',
     'an option it is the last invoice of the record; where there is none, the next',

@@ -40,13 +40,13 @@ const WRITE: Option = {
 const INDEX: Option = {
   name: '--index',
   value: 'FILE',
-  about: 'keep what was read in this file, and read only what changed',
+  about: 'keep what was read in this file; read only what changed',
 };
 
 export const jobsCommand: Command = {
   name: 'jobs',
   takes: 'FOLDER',
-  about: 'look over a folder of jobs: out, won, owed, paid, turnover, rates',
+  about: 'look over a folder of jobs: out, won, owed, turnover',
   more: [
     'From the records of all jobs under FOLDER. Turnover and tax are told by quarter,',
     'once by the day of the invoice and once by the day of payment; what clients kept',
@@ -131,12 +131,15 @@ function overview(firm: Firm, shown: string, day: string, given: Given, io: Io):
   else io.out(`${jobsReport(found, shown, named, given.has(ALL.name), io).join('\n')}\n`);
 }
 
+/** What is reckoned with now is looked up for so many ways that jobs are set up: a firm has one or two. */
+const MOST_ENVS = 64;
+
 function rates(firm: Firm, shown: string, given: Given, io: Io): void {
   const into = given.value(WRITE.name);
   const name = into === undefined ? undefined : fileNamed(into, io);
   const measured = firm.measured(name);
   const settings = firm.jobs.flatMap((job) => (job.summary.isJob ? firm.settings.of(job) : []));
-  const envs = [...new Set(settings.map((setting) => setting.env))];
+  const envs = [...new Set(settings)].slice(0, MOST_ENVS).map((setting) => setting.env);
   if (given.has(JSON_OPTION.name)) io.raw(outputsDocument(measured, envs, shown));
   else io.out(`${outputsReport(measured, envs, shown, io).join('\n')}\n`);
   if (name !== undefined) writeOutputs(name, into!, measured, firm.workspace, io);

@@ -17,9 +17,9 @@ export const matchCommand: Command = {
     'BLOCK is the name of a repair; without it, all that buy a brick are listed. Its',
     'match and candidates lines say which bricks; they are ranked by the match-order',
     'of the defaults. Columns: by how much a brick’s length, width and height differ',
-    'from what stands; the bed joint that keeps the gauge; drift, by which its courses',
-    'come out too high or too low at its usual joint; what the bricks that this repair',
-    'is short of cost, before overhead, profit and tax.',
+    'from what stands; the bed joint that keeps the gauge; drift, by which its',
+    'courses come out too high or too low at its usual joint; what the bricks that',
+    'this repair is short of cost, before overhead, profit and tax.',
   ],
   options: [JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {

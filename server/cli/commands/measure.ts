@@ -1,4 +1,6 @@
 /** perpend measure: what a job does not know yet, and what hangs on it: the list to take to the site. */
+
+import type { Spread } from '../../engine/ranges/of-job';
 import { inJobsAlike } from '../../engine/views/alike';
 import { type FindOut, toFindOut } from '../../engine/views/find-out';
 import { rangePlace, rangeText, type Unmeasured, unmeasuredIn } from '../../engine/views/measure';
@@ -44,7 +46,7 @@ function reportOf({ job, shown }: Opened, session: Session, io: Io): string[] {
     findOutPart(toFindOut(job), session, io),
     rangePart(job, session, io),
   ].filter((p) => p.length);
-  if (!parts.length) return [`${shown}: nothing is left to measure, and nothing is a range.`];
+  if (!parts.length) return [`${shown}: nothing is left to measure, and no range moves the price.`];
   return parts.flatMap((part, i) => (i ? ['', ...part] : part));
 }
 
@@ -80,6 +82,17 @@ function waitingText(ids: readonly string[]): string {
   return more > 0 ? `${ids.slice(0, MOST_WAITING).join(', ')} and ${more} more` : ids.join(', ');
 }
 
+/** Shares as they are shown, so that a reader who adds them up finds the rest. */
+function together({ ranges }: Spread): string[] {
+  const rest = 100 - ranges.reduce((all, { share }) => all + Math.round(share * 100), 0);
+  return rest >= WORTH_TELLING
+    ? [`  the other ${rest}%: small ranges, several together, and steps of whole packs and days`]
+    : [];
+}
+
+/** Less is the rounding of the shares. */
+const WORTH_TELLING = 5;
+
 function rangePart(job: Job, session: Session, io: Io): string[] {
   const { spread, env, price } = job;
   if (!spread) return [];
@@ -92,6 +105,7 @@ function rangePart(job: Job, session: Session, io: Io): string[] {
   return [
     paint(io, 'bold', 'Measure this before you price'),
     ...table([['range', 'where', 'of the spread'], ...rows], ['left', 'left', 'right']),
+    ...together(spread),
     `  price likely ${likely}; ${inJobsAlike(env)} ${low} to ${high}`,
   ];
 }

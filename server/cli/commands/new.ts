@@ -1,6 +1,5 @@
 /** perpend new: a job from a template. */
-import { format } from '../../../grammar/print';
-import { withoutAsks } from '../../engine/life/template/answer';
+import { jobFrom } from '../../engine/life/template/final';
 import type { Given, Option } from '../args';
 import { CLEAN, WrongUse } from '../exits';
 import { assertFree, writeNew } from '../files/new';
@@ -17,7 +16,7 @@ import { NEW_FILE, newFileOf } from './next';
 const SET: Option = {
   name: '--set',
   value: 'ANSWER',
-  about: 'an answer, as "wall length=7.4 m"; may be given several times',
+  about: 'an answer, as "wall length=7.4 m"; may be given again',
   many: true,
 };
 const LIST: Option = { name: '--list', about: 'list the templates that ship, and what they ask' };
@@ -47,7 +46,7 @@ export const newCommand: Command = {
     const template = templateNamed(named, session);
     const { text, firm } = standing(template, name, session);
     const done = filled(text, given.values(SET.name), judgeIn(session, out), io);
-    const fresh = format(withoutAsks(done.text));
+    const fresh = jobFrom(done.text);
     const { job } = session.draft(out, fresh);
     writeNew(name, fresh, out);
     const made = { template: named, out, firm, answers: done.answers, job };

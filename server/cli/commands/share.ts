@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { sharedCopy } from '../../engine/share';
-import { wrongIn } from '../../engine/share/proof';
+import { unreadIn, wrongIn } from '../../engine/share/proof';
 import { wholeCopy } from '../../engine/share/whole';
 import type { Job } from '../../engine/workspace/job';
 import type { Given, Option } from '../args';
@@ -11,6 +11,7 @@ import { isFolder } from '../files/deliver';
 import { assertFree, writeNew } from '../files/new';
 import type { Io } from '../io';
 import { shareDocument } from '../json/share';
+import type { Session } from '../session';
 import { type Shared, shareReport } from '../show/share';
 import { type Command, fileAnd, JSON_OPTION, sessionOf, WORKSPACE } from './command';
 
@@ -29,12 +30,12 @@ const OUT: Option = {
 export const shareCommand: Command = {
   name: 'share',
   takes: 'JOB',
-  about: 'write a copy of a job for a partner firm, without costs or money',
+  about: 'copy a job for a partner firm, without costs or money',
   more: [
     'The copy is one file: what the job needs of the files it uses is in it, and',
     'libraries that ship stay named. It is the job as it was agreed.',
-    '  --without costs    no prices of what is bought, no labour, outputs, travel, other',
-    '                     costs, overhead, profit, discounts, record, sources or',
+    '  --without costs    no prices of what is bought, no labour, outputs, travel,',
+    '                     costs, overhead, profit, discounts, record, sources and',
     '                     comments; what the client pays stays, if a price was given',
     '  --without money    that too is left out',
     '  --without nothing  the whole job, comments and record too',
@@ -52,7 +53,7 @@ export const shareCommand: Command = {
     const name = session.nameOfNew(out);
     assertFree(name, out);
     const { job, shown } = session.open(file);
-    const made = copyOf(job, shown, { level, client, whom });
+    const made = copyOf(job, shown, { level, client, whom }, session);
     writeNew(name, made.text, out);
     const shared: Shared = { ...made, file: shown, out, whom, level, client };
     if (given.has(JSON_OPTION.name)) io.raw(shareDocument(shared));
@@ -110,10 +111,15 @@ const SAID: Readonly<Record<Level, string>> = {
   nothing: 'whole',
 };
 
-function copyOf(job: Job, shown: string, { level, client, whom }: For) {
+function copyOf(job: Job, shown: string, { level, client, whom }: For, session: Session) {
   const head = `A copy for ${whom}, ${SAID[level]}.`;
   if (level === 'nothing')
     return { text: wholeCopy(job, head), left: new Map<string, number>(), replaced: [] };
+  const unread = unreadIn(job.scope.files);
+  if (unread)
+    throw new FileTrouble(
+      `${shown} is not shared: ${session.shown(unread.file)}:${unread.line + 1} cannot be read, and so what it would hide is not known. See: perpend check ${shown}`,
+    );
   const copy = sharedCopy(job, { without: level, client, head });
   if (copy.names.length)
     throw new FileTrouble(

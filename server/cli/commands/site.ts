@@ -6,7 +6,7 @@ import { paperCommand } from './paper-command';
 
 export const site = paperCommand({
   name: 'site',
-  about: 'write the site sheet: drawings, cuts, mixes, order of work, cautions',
+  about: 'write the site sheet: drawings, mixes, order, cautions',
   more: ['Everything that whoever builds it needs at hand, and no money.'],
   options: [],
   forms: READ,

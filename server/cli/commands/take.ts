@@ -16,7 +16,7 @@ const FROM: Option = { name: '--from', value: 'FILE', about: 'the file that came
 const BLOCK: Option = {
   name: '--block',
   value: 'NAME',
-  about: 'take this block: wall north is north; may be given several times',
+  about: 'take this block, by its name; may be given again',
   many: true,
 };
 const ALL: Option = { name: '--all', about: 'take every block' };
@@ -29,13 +29,13 @@ const CHECK: Option = { name: '--check', about: 'print what would be taken; writ
 export const takeCommand: Command = {
   name: 'take',
   takes: 'OURS',
-  about: 'write into a job what a partner’s copy of it says otherwise',
+  about: 'take into a job what a partner’s copy says otherwise',
   more: [
     'Lines that theirs has and ours lacks are put in, and those that say something',
     'else are replaced; our comments, and lines that theirs does not have, stay and',
     'are told. Prices and rates are taken only with --rates; the job’s own block, the',
-    'firm, the price, options and the record never. A title or note of which something',
-    'was taken out before it went to them is not taken back. See first what changed:',
+    'firm, the price, options and the record never. Titles and notes of which a part',
+    'was taken out before they went out are not taken. See first what changed:',
     'perpend compare OURS THEIRS.',
   ],
   options: [FROM, BLOCK, ALL, RATES, CHECK, JSON_OPTION, WORKSPACE],

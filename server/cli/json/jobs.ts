@@ -54,12 +54,12 @@ function currencyJson(of: CurrencyOverview, named: Named) {
 
 type Amounts = (value: Exact) => { value: string; unit: string; text: string };
 
-function amountsOf({ code, env }: CurrencyOverview): Amounts {
-  const { sign, digits } = env.money;
+function amountsOf({ code, money, style }: CurrencyOverview): Amounts {
+  const { sign, digits } = money;
   return (value) => ({
     value: value.toFixed(),
     unit: code,
-    text: showMoney(value, sign, digits, env.style),
+    text: showMoney(value, sign, digits, style),
   });
 }
 
@@ -84,5 +84,6 @@ function jobJson(job: JobState, named: Named, amount: Amounts) {
     held: amount(job.held),
     owed: amount(job.owed),
     leftOut: job.leftOut,
+    lost: job.setting.lost,
   };
 }

@@ -3,12 +3,12 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { templateOf } from '../../engine/life/template';
 import { usesFiles, usesReached, withFirm } from '../../engine/life/template/firm';
+import { TEMPLATES } from '../../engine/templates';
 import { SourceFile } from '../../engine/workspace/source';
 import { WrongUse } from '../exits';
 import { reaching } from '../files/reach';
 import { near } from '../near';
 import type { Session } from '../session';
-import { TEMPLATES } from '../templates';
 
 export interface Found {
   readonly text: string;

@@ -132,7 +132,12 @@ function notes({ jobs }: CurrencyOverview): string[] {
   const said = (count: number, text: string) => (count ? [`  ${text}`] : []);
   const left = jobs.reduce((sum, job) => sum + job.leftOut, 0);
   const moved = jobs.filter((job) => job.priceMoved).length;
+  const lost = jobs.filter((job) => job.setting.lost).length;
   const lines = [
+    ...said(
+      lost,
+      `${counted(lost, 'job uses', 'jobs use')} a file that is missing or outside the workspace: what it says of currency, tax and days to pay is not taken. See --workspace.`,
+    ),
     ...said(
       left,
       `${counted(left, 'line', 'lines')} of records cannot be read or are in another currency, and are left out: perpend check tells of each.`,
@@ -155,6 +160,6 @@ function daysText(days: number): string {
   return counted(days, 'day', 'days');
 }
 
-function money(amount: Exact, { env }: CurrencyOverview): string {
-  return showMoney(amount, env.money.sign, env.money.digits, env.style);
+function money(amount: Exact, { money: of, style }: CurrencyOverview): string {
+  return showMoney(amount, of.sign, of.digits, style);
 }

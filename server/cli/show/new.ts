@@ -1,11 +1,11 @@
 /** A job that was made from a template, and the templates there are. */
 import { templateOf } from '../../engine/life/template';
+import { TEMPLATES } from '../../engine/templates';
 import { showTerm } from '../../engine/views/show';
 import type { Job } from '../../engine/workspace/job';
 import { SourceFile } from '../../engine/workspace/source';
 import { type Io, paint } from '../io';
 import { type Answer, asksOf } from '../new/answers';
-import { TEMPLATES } from '../templates';
 import { hanging } from './changes';
 import { table } from './table';
 

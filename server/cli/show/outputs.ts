@@ -38,14 +38,14 @@ export function outputsReport(
       String(m.days),
       shown(m.mean),
       range,
-      `${shown(m.least)}..${shown(m.most)}`,
+      `${shown(m.least, 1)}..${shown(m.most, 1)}`,
       nowText(m, envs),
       offered(m, envs) && isEnough(m, enough) ? '*' : '',
     ];
   });
   return [
     paint(io, 'bold', `What was done in an hour, by each who lays (${folder})`),
-    ...table([[...head, 'days from..to', 'reckoned', ''], ...rows], SIDES),
+    ...table([[...head, 'by day', 'reckoned', ''], ...rows], SIDES),
     '',
     ...notes(
       measured,
@@ -85,8 +85,8 @@ function nowText(measured: MeasuredOutput, envs: readonly Env[]): string {
   return rate.low === rate.high ? shown(rate.low) : `${shown(rate.low)}..${shown(rate.high)}`;
 }
 
-function shown(value: number): string {
+function shown(value: number, fewer = 0): string {
   if (!Number.isFinite(value)) return '?';
-  const digits = value >= 100 ? 0 : value >= 10 ? 1 : 2;
+  const digits = Math.max(0, (value >= 100 ? 0 : value >= 10 ? 1 : 2) - fewer);
   return showNumber(exact(value), digits, undefined, digits);
 }

@@ -26,7 +26,9 @@ export function ordersOf(job: Job): Order[] {
 
 /** How much one of the packs holds; nothing where it is bought singly, loose or in packs of several kinds. */
 export function heldBy({ needed, bought, left }: Purchase): Term | undefined {
-  if (!left || bought.mixed || !bought.value.gt(0) || bought.gaps.length) return undefined;
+  const kinds = bought.mixed?.filter(({ value }) => !value.isZero()).length ?? 1;
+  const unknown = bought.gaps.length > 0 || !bought.value.gt(0);
+  if (!left || kinds > 1 || unknown || bought.unit === needed.unit) return undefined;
   const value = needed.value.add(left.value).div(bought.value);
   return { ...needed, value };
 }

@@ -34,9 +34,10 @@ export function orderTable(
     const { title, needed, bought, cost } = purchase;
     const holds = heldBy(purchase);
     const amounts = [needed, bought].flatMap((term) => amount(term));
-    const pack = { text: holds ? showTerm(holds, job.env) : '' };
+    const none = shown.bare ? [{ text: '' }, { text: '' }] : [{ text: '' }];
+    const pack = holds ? amount(holds) : none;
     const first = shown.merchant ? [{ text: merchant }, { text: title }] : [{ text: title }];
-    return { cells: [...first, ...amounts, pack, ...(shown.prices ? amount(cost) : [])] };
+    return { cells: [...first, ...amounts, ...pack, ...(shown.prices ? amount(cost) : [])] };
   }
 
   function amount(term: Term): Cell[] {
@@ -63,7 +64,16 @@ export function orderTable(
 function columns({ prices, bare: apart, merchant }: Shown, words: BuyingWords): Table['columns'] {
   const unit = apart ? [words.unit] : [];
   const money = prices ? [words.cost, ...(apart ? [words.currency] : [])] : [];
-  const heads = [words.what, words.needed, ...unit, words.buy, ...unit, words.pack, ...money];
+  const heads = [
+    words.what,
+    words.needed,
+    ...unit,
+    words.buy,
+    ...unit,
+    words.pack,
+    ...unit,
+    ...money,
+  ];
   const texts = new Set([words.what, words.unit, words.currency]);
   const all = merchant ? [words.merchant, ...heads] : heads;
   return all.map((title, i) => ({
@@ -82,6 +92,8 @@ function cell(term: Term, job: Job): Cell {
 function bare(term: Term, job: Job): Cell[] {
   const shown = cell(term, job);
   if (shown.value === undefined) return [shown, { text: '' }];
-  const value = term.value.toDecimalPlaces(DECIMALS).toFixed();
+  const { code, digits } = job.env.money;
+  const exactly = term.value.toDecimalPlaces(DECIMALS).toFixed();
+  const value = term.unit === code ? term.value.toFixed(digits) : exactly;
   return [{ text: value, value }, { text: term.unit }];
 }

@@ -89,14 +89,19 @@ function price(job: Job, between: Comparison | undefined, words: ChangesWords): 
   ];
 }
 
-function compared({ money, before }: Comparison, words: ChangesWords): Money[] {
+function compared({ money, before, after }: Comparison, words: ChangesWords): Money[] {
   if (!money || before.price.total.gaps.length) return [];
   const tax = taxOf(money.net, money.total);
   return [
     { label: words.net, was: money.net.before ?? ZERO, is: money.net.after ?? ZERO },
-    { label: words.tax, was: tax.was, is: tax.is },
+    { label: taxName(before, after, words), was: tax.was, is: tax.is },
     { label: words.total, was: money.total.before ?? ZERO, is: money.total.after ?? ZERO },
   ].filter(({ was, is }, i) => i !== 1 || !(was.isZero() && is.isZero()));
+}
+
+function taxName(before: Job, after: Job, words: ChangesWords): string {
+  const names = [before, after].flatMap(({ price }) => price.taxes.map(({ name }) => name));
+  return new Set(names).size === 1 ? names[0]! : words.tax;
 }
 
 function taxOf(net: MoneyPart, total: MoneyPart) {

@@ -5,10 +5,10 @@ import type { Job } from '../../engine/workspace/job';
 import { jobFacts } from '../about-job';
 import { languageOf } from '../letterhead';
 import type { Fact, Letterhead, Paper, Part, Row } from '../paper/model';
-import { type InvoiceWords, type Words, wordsFor } from '../words';
+import { type InvoiceWords, type QuoteWords, type Words, wordsFor } from '../words';
 import type { Made } from './make';
 import { jobLines } from './parties';
-import type { Invoice, Party, TaxGroup } from './types';
+import type { Invoice, InvoiceLine, Party, Tax, TaxGroup } from './types';
 
 /** @param draft why it may not go out yet; nothing when it may */
 export function invoicePaper(
@@ -43,7 +43,7 @@ function partsOf(made: Made, name: string, draft: string | undefined, words: Wor
     { part: 'heading', level: 1, text: name, under: jobFacts(job, words).title },
     { part: 'facts', rows: about(invoice, job, words) },
     together({ part: 'heading', level: 2, text: say.sum }, tableOf(invoice, job, say)),
-    ...reasons(invoice),
+    ...reasons(invoice, job, words.quote),
     ...deductions(made, say),
     ...held(made, say),
     ...soFar(made, say),
@@ -92,7 +92,7 @@ function tableOf(invoice: Invoice, job: Job, words: InvoiceWords): Part {
       { title: words.amount, holds: 'number' },
     ],
     rows: [
-      ...invoice.lines.map((line) => row(line.name, line.net)),
+      ...invoice.lines.map((line) => row(lineSaid(line, invoice, job, words), line.net)),
       ...invoice.allowances.map((a) => row(a.reason, a.amount.neg())),
       row(words.net, totals.net, 'total'),
       ...invoice.taxes.map((tax) => row(taxSaid(tax, job, words), tax.amount)),
@@ -108,19 +108,41 @@ function moneyCell(amount: Exact, { env }: Job) {
 }
 
 function taxSaid({ category, rate, base }: TaxGroup, job: Job, words: InvoiceWords): string {
-  const { env, price } = job;
+  const { env } = job;
   const on = showValue(base, env.money.code, env);
-  const of = price.taxes.find((t) => t.category === category && t.rate.value.eq(rate));
-  const name = of?.name ?? price.taxName;
+  const name = taxName({ category, rate }, job);
   return category === 'S' || category === 'Z'
     ? words.taxAt(name, showValue(rate, '%', env), on)
     : words.noTax(name, on);
 }
 
-/** Why there is no tax to pay: words that the law of the country asks for. */
-function reasons({ taxes }: Invoice): Part[] {
-  const said = [...new Set(taxes.map((tax) => tax.reason).filter(Boolean))];
-  return said.map((text) => ({ part: 'words', text }));
+function taxName({ category, rate }: Tax, { price }: Job): string {
+  const of = price.taxes.find((t) => t.category === category && t.rate.value.eq(rate));
+  return of?.name ?? price.taxName;
+}
+
+/** A stage is a line for each tax: then the line says which. */
+function lineSaid(line: InvoiceLine, { lines }: Invoice, job: Job, words: InvoiceWords): string {
+  const alone = lines.filter(({ name }) => name === line.name).length === 1;
+  if (alone) return line.name;
+  const { category, rate } = line.tax;
+  const at = category === 'S' || category === 'Z' ? showValue(rate, '%', job.env) : undefined;
+  return words.lineAt(line.name, taxName(line.tax, job), at);
+}
+
+/** Why there is no tax to pay: words that the law of the country asks for, and what the client owes himself. */
+function reasons({ taxes, digits }: Invoice, { env, price }: Job, words: QuoteWords): Part[] {
+  const said = taxes.flatMap(({ category, reason, base }) => {
+    const owing = price.taxes.filter(({ owed }) => owed);
+    const [first] = owing;
+    const same = owing.every(({ owed }) => owed!.rate.value.eq(first!.owed!.rate.value));
+    if (category !== 'AE' || !first?.owed || !same) return reason ? [reason] : [];
+    const { rate } = first.owed;
+    const amount = roundTo(base.mul(rate.value).div(HUNDRED), digits);
+    const told = showValue(amount, env.money.code, env);
+    return [words.taxOwed(reason, first.name, showTerm(rate, env), told)];
+  });
+  return [...new Set(said)].map((text) => ({ part: 'words', text }));
 }
 
 /** What the client keeps back for the tax office: of all of the work only, as what a stage holds of labour nobody says. */

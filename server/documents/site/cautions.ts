@@ -21,12 +21,13 @@ function oneCaution({ title, here, say, ask, source }: CautionView, words: SiteW
     [words.ask, ask.join(' ')],
     [words.source, source.join('; ')],
   ];
+  const under = small
+    .filter(([, text]) => text)
+    .map(([label, text]) => words.labelled(label!, text!));
   const parts: Part[] = [
     { part: 'heading', level: 3, text: title },
     { part: 'list', items: say.map((each) => [each]) },
-    ...small
-      .filter(([, text]) => text)
-      .map(([label, text]): Part => ({ part: 'words', text: `${label}: ${text}`, small: true })),
+    { part: 'words', text: under.join(' '), small: true },
   ];
   return { part: 'together', parts };
 }

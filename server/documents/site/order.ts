@@ -1,4 +1,4 @@
-/** The order of work, day by day. */
+/** The order of work, day by day: one table, so that its columns stand under each other. */
 import type { Day } from '../../engine/labour/timetable';
 import { clockText, timetableOf } from '../../engine/views/timetable';
 import type { Job } from '../../engine/workspace/job';
@@ -8,33 +8,27 @@ import type { SiteWords } from '../words';
 export function orderParts(job: Job, words: SiteWords): Part[] {
   const days = timetableOf(job);
   if (!days.length) return [];
+  const heads = [words.dayHead, words.from, words.to, words.what, words.work];
   return [
     { part: 'heading', level: 2, text: words.order },
-    ...days.map((day, i) => oneDay(day, i + 1, words)),
+    {
+      part: 'table',
+      name: words.order,
+      columns: heads.map((title) => ({ title, holds: 'text' })),
+      rows: days.flatMap((day, i) => dayRows(day, words.day(i + 1), words)),
+    },
   ];
 }
 
-function oneDay({ entries, waits }: Day, number: number, words: SiteWords): Part {
-  const rows = entries.map(
-    (entry): Row => ({
-      cells: [
-        { text: clockText(entry.from) },
-        { text: clockText(entry.to) },
-        { text: entry.label },
-        { text: entry.work ?? '' },
-      ],
-    }),
-  );
-  const heads = [words.from, words.to, words.what, words.work];
-  const parts: Part[] = [
-    { part: 'heading', level: 3, text: words.day(number) },
-    {
-      part: 'table',
-      name: words.day(number),
-      columns: heads.map((title) => ({ title, holds: 'text' })),
-      rows,
-    },
-  ];
-  if (waits) parts.push({ part: 'words', text: words.waits[waits] });
-  return { part: 'together', parts };
+/** The day is named once; what the rest waits for stands under it. */
+function dayRows({ entries, waits }: Day, day: string, words: SiteWords): Row[] {
+  const rows = entries.map(({ from, to, label, work }, i) => [
+    i ? '' : day,
+    clockText(from),
+    clockText(to),
+    label,
+    work ?? '',
+  ]);
+  const all = waits ? [...rows, ['', '', '', words.waits[waits], '']] : rows;
+  return all.map((texts) => ({ cells: texts.map((text) => ({ text })) }));
 }

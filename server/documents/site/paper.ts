@@ -14,6 +14,7 @@ export function sitePaper(job: Job, letterhead: Letterhead | undefined, version:
   const words = wordsFor(lang);
   const about = jobFacts(job, words);
   const title = [words.site.title, about.ref].filter(Boolean).join(' ');
+  const rods = new Map<string, string>();
   return {
     kind: 'site',
     lang,
@@ -26,7 +27,7 @@ export function sitePaper(job: Job, letterhead: Letterhead | undefined, version:
       { part: 'facts', rows: about.rows },
       ...gaps(job, words.site),
       ...cautionParts(job, words.site),
-      ...job.works.flatMap((work) => workParts(work, job, words)),
+      ...job.works.flatMap((work) => workParts(work, job, words, rods)),
       ...mixParts(job, words.site),
       ...orderParts(job, words.site),
     ],

@@ -10,42 +10,54 @@ import { titleOf } from '../quote/work';
 import type { SiteWords, Words } from '../words';
 import { sheetsOf, VIEWS, type View } from '../work-sheets';
 
-/** Room between the margins of a page, mm. Two of a wall go on one page; a gauge rod is as long as a page has room for. */
+/**
+ * Room between the margins of a page, mm: each sheet takes as much of it as it needs. A gauge rod is as long as a page has
+ * room for; plans in more room would be drawn larger, and one to a page.
+ */
 const WIDTH = { A4: 174, Letter: 180 };
 const HEIGHT: Readonly<Record<View, number>> = {
-  front: 98,
-  back: 98,
-  plan: 225,
+  front: 130,
+  back: 130,
+  plan: 128,
   top: 225,
   rod: 225,
 };
 const SHORTER = { A4: 0, Letter: 14 };
 
-export function workParts(work: Work, job: Job, words: Words): Part[] {
+/** @param rods titles of work by what its gauge rod shows: one that shows the same is not drawn again */
+export function workParts(work: Work, job: Job, words: Words, rods: Map<string, string>): Part[] {
   const title = titleOf(work, job.works, words.quote);
-  return [
+  const [first, ...others] = drawings({ ...work, title }, job, words.site, rods);
+  const head: Part[] = [
     { part: 'heading', level: 2, text: title },
     { part: 'list', items: work.facts.says.map((each) => [each]) },
-    ...drawings({ ...work, title }, job),
+    ...work.notes.map((text): Part => ({ part: 'words', text })),
+  ];
+  return [
+    { part: 'together', parts: first ? [...head, first] : head },
+    ...others,
     ...cuts(work, job, words.site),
   ];
 }
 
 /** The back is drawn where another skin stands there. */
-function drawings(work: Work, job: Job): Part[] {
+function drawings(work: Work, job: Job, words: SiteWords, rods: Map<string, string>): Part[] {
   const { backing } = work.facts;
   const views = VIEWS.filter((view) => view !== 'back' || backing);
-  return views
-    .flatMap((view) =>
-      sheetsOf(work, job.env, view, { paper: roomFor(view, job), works: job.works }),
-    )
-    .map((sheet): Part => ({ part: 'drawing', sheet, words: sheet.description }));
+  return views.flatMap((view) => {
+    const sheets = sheetsOf(work, job.env, view, { paper: roomFor(view, job), works: job.works });
+    const [first] = sheets;
+    const other = view === 'rod' && first ? rods.get(first.description) : undefined;
+    if (other !== undefined) return [{ part: 'words', text: words.sameRod(other) } as const];
+    if (view === 'rod' && first) rods.set(first.description, work.title);
+    return sheets.map((sheet): Part => ({ part: 'drawing', sheet, words: sheet.description }));
+  });
 }
 
 function roomFor(view: View, { env }: Job): SheetSize {
   const size = env.imperial ? 'Letter' : 'A4';
   const height = HEIGHT[view] - (HEIGHT[view] > 200 ? SHORTER[size] : 0);
-  return { width: WIDTH[size], height, margin: 0, short: true };
+  return { width: WIDTH[size], height, margin: 1, short: true };
 }
 
 function cuts(work: Work, job: Job, words: SiteWords): Part[] {
@@ -70,7 +82,11 @@ function cutTable(part: CutPart, { env }: Job, words: SiteWords): Part[] {
   return [
     { part: 'heading', level: 3, text: `${words.cuts}: ${label} (${brick})${times}` },
     ...(places.length ? [table] : []),
-    ...(head ? [{ part: 'words' as const, text: head }] : []),
+    ...(head ? [{ part: 'words' as const, text: sentence(head) }] : []),
     ...(ways.length ? [{ part: 'list' as const, items: ways.map((way) => [way.trim()]) }] : []),
   ];
+}
+
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

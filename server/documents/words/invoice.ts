@@ -24,6 +24,8 @@ export interface InvoiceWords {
   readonly sum: string;
   /** Over what was done, piece of work by piece of work. */
   readonly workDone: string;
+  /** A line of one tax among several of a stage; `rate` where there is one. */
+  lineAt(name: string, tax: string, rate: string | undefined): string;
   readonly what: string;
   readonly amount: string;
   readonly lines: string;

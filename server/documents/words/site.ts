@@ -6,7 +6,10 @@ export interface SiteWords {
   readonly here: string;
   readonly ask: string;
   readonly source: string;
+  /** What is said under a caution, one after another. */
+  labelled(label: string, text: string): string;
   readonly order: string;
+  readonly dayHead: string;
   day(number: number): string;
   readonly from: string;
   readonly to: string;
@@ -23,6 +26,8 @@ export interface SiteWords {
   /** Of work that is not in a drawing. */
   readonly materials: string;
   readonly needed: string;
+  /** Of work whose gauge rod is that of other work. */
+  sameRod(title: string): string;
 }
 
 export const SITE_EN: SiteWords = {
@@ -32,7 +37,9 @@ export const SITE_EN: SiteWords = {
   here: 'Here',
   ask: 'Ask',
   source: 'From',
+  labelled: (label, text) => `${label}: ${text}${/[.!?]$/.test(text) ? '' : '.'}`,
   order: 'Order of work',
+  dayHead: 'Day',
   day: (number) => `Day ${number}`,
   from: 'From',
   to: 'To',
@@ -51,4 +58,5 @@ export const SITE_EN: SiteWords = {
   cutHeads: ['Courses', 'Piece', 'Each', 'In all', 'From the left'],
   materials: 'On site',
   needed: 'Needed',
+  sameRod: (title) => `Gauge rod: the same as for ${title}.`,
 };

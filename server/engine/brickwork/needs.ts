@@ -36,9 +36,17 @@ export interface Lays {
   readonly hours?: Term;
   /** Bricks that are laid in it. */
   readonly bricks?: Term;
+  /** Where not all of it goes at one pace: its parts, in the order they are done. */
+  readonly paces?: readonly Pace[];
   /** What the joints of a square metre (or foot) of face take to be pointed, and how long they are. */
   readonly pointing?: Term;
   readonly joints?: Term;
+}
+
+/** So much mortar, as laid, in so many hours of the gang. */
+export interface Pace {
+  readonly litres: Term;
+  readonly hours: Term;
 }
 
 /** Things bought by the piece. */
@@ -144,6 +152,8 @@ export interface FaceShape {
     | 'opening'
     | 'cut';
   readonly points: readonly FacePoint[];
+  /** Where only one of them shows it. */
+  readonly face?: 'front' | 'back';
 }
 
 /** Part of a face: mm along the wall, and courses from its lowest ground, the last not included. */

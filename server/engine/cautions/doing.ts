@@ -30,12 +30,19 @@ const DONE: readonly What[] = [
 export function doing(standing: Standing, into: Gathered): void {
   const { work, facts } = standing;
   const at = (what: What) => lineIn(facts, AT[what] ?? []) ?? into.home;
-  for (const what of ['any', work.kind] as What[]) into.add(what, { origin: into.home });
+  const kinds: What[] = mendsPier(standing) ? ['repair', 'pier'] : [work.kind];
+  for (const what of ['any', ...kinds] as What[]) into.add(what, { origin: into.home });
   const done = new Set([...standsHow(standing), ...DONE.filter((w) => work.facts.does.has(w))]);
   for (const what of done) into.add(what, { origin: at(what) });
   if (isLaid(standing)) into.add('laying', { origin: into.home });
   if (work.needs.tasks.some(({ task }) => task === 'footing'))
     into.add('footing', { origin: at('footing') });
+}
+
+/** A pier that is mended leans and falls as one that is built does. */
+function mendsPier({ work, wall, facts }: Standing): boolean {
+  if (work.kind !== 'repair') return false;
+  return wall?.kind === 'pier' || !!work.facts.rebuilt?.pier || facts.line('size') !== undefined;
 }
 
 /** Known of a wall or a pier even where it cannot be laid yet. */

@@ -6,26 +6,25 @@ import { ONCE } from '../resolve/book';
 import type { Job } from '../workspace/job';
 import { MOST_CHARACTERS, type SourceBlock } from '../workspace/source';
 import { askRemarks } from './asks';
-import { bondUnsound } from './bond-unsound';
 import { cautions } from './cautions';
-import { checkBlock, namesTwice, type WorkNames } from './checks';
+import { namesTwice } from './checks';
 import { editionMissing, editionUnknown, jobTwice, libraryAssumed } from './files';
 import { incomplete } from './fit/gaps';
 import { mixSandy } from './mortar/mix-sandy';
 import { mixWeak } from './mortar/mix-weak';
-import { outputMeasured } from './output-measured';
+import { ofBlocks } from './of-blocks';
 import { optionRemarks } from './options';
+import { outputMeasured } from './output-measured';
 import { priceRemarks } from './price';
 import { recordRemarks } from './record';
 import { headOrigin, type Remark, toFinding } from './remark';
-import { whenUnknown } from './when-unknown';
 
 export function findingsOf(job: Job): Finding[] {
   const { file } = job;
   if (file.refused) return [tooLarge(file.name)];
-  const faults = file.blocks.flatMap((block) =>
-    block.read.faults.map((f) => faultFinding(block, f)),
-  );
+  const faults = file.blocks
+    .filter((block) => block.read.faults.length > 0)
+    .flatMap((block) => block.read.faults.map((f) => faultFinding(block, f)));
   const remarks = remarksOf(job).filter((r) => r.origin.block.file === file);
   const all = [...faults, ...remarks.map(toFinding)];
   return all.sort((a, b) => a.place.line - b.place.line || a.place.start - b.place.start);
@@ -33,15 +32,13 @@ export function findingsOf(job: Job): Finding[] {
 
 function remarksOf(job: Job): Remark[] {
   const { file, env, works } = job;
-  const names = workNames(job);
+  const { names, remarks } = ofBlocks(file, env);
   const general = [
     ...fileRemarks(job),
     ...job.scope.remarks,
     ...namesTwice(file),
     ...askRemarks(file),
-    ...file.blocks.flatMap((block) => checkBlock(block, env, names)),
-    ...file.blocks.flatMap((block) => bondUnsound(block, env)),
-    ...file.blocks.flatMap((block) => whenUnknown(block, env)),
+    ...remarks,
   ];
   if (!job.isJob) return [...general, ...outputMeasured(job)];
   return [
@@ -67,24 +64,6 @@ function toldAt(remark: Remark, here: SourceBlock): Remark {
 
 function home(job: Job): SourceBlock {
   return job.file.blocks.find((b) => b.kind === 'job') ?? job.file.blocks[0]!;
-}
-
-/** Names of work, wherever it stands: a wall’s piers are named too. */
-function workNames(job: Job): WorkNames {
-  const names = new Map<string, string[]>();
-  const add = (kind: string, name: string | undefined) => {
-    if (name === undefined) return;
-    const list = names.get(kind);
-    if (list) list.push(name);
-    else names.set(kind, [name]);
-  };
-  for (const block of job.file.blocks) {
-    if (block.kind) add(block.kind, block.name);
-    for (const line of block.read.heading?.body ?? [])
-      if (line.kind.body && line.values.name?.kind === 'word')
-        add(line.kind.key, line.values.name.text);
-  }
-  return names;
 }
 
 function fileRemarks(job: Job): Remark[] {

@@ -14,23 +14,29 @@ export interface Charge {
  */
 export function charges(taken: readonly Taken[]): Charge[] {
   const found: Charge[] = [];
+  // Places of those that something is left of: however many are held back, each is passed once.
+  const left: number[] = [];
   for (const { kind, date, value } of taken) {
-    if (kind === 'invoiced' || kind === 'released') found.push({ date, amount: value });
-    if (kind === 'retained') holdBack(found, value, date);
+    if (kind === 'invoiced' || kind === 'released') {
+      left.push(found.length);
+      found.push({ date, amount: value });
+    }
+    if (kind === 'retained') holdBack(found, left, value, date);
   }
   return found;
 }
 
-function holdBack(found: Charge[], held: Exact, date: string): void {
-  let left = held;
-  for (let i = found.length - 1; i >= 0 && left.gt(0); i--) {
-    const { amount } = found[i]!;
-    const part = amount.lt(left) ? amount : left;
-    found[i] = { ...found[i]!, amount: amount.sub(part) };
-    left = left.sub(part);
+function holdBack(found: Charge[], left: number[], held: Exact, date: string): void {
+  let rest = held;
+  for (let at = left.at(-1); at !== undefined && rest.gt(0); at = left.at(-1)) {
+    const { amount } = found[at]!;
+    const part = amount.lt(rest) ? amount : rest;
+    found[at] = { ...found[at]!, amount: amount.sub(part) };
+    rest = rest.sub(part);
+    if (rest.gt(0) || part.eq(amount)) left.pop();
   }
   // Held back of an invoice that is still to come: it comes off the first of those.
-  if (left.gt(0)) found.push({ date, amount: left.neg() });
+  if (rest.gt(0)) found.push({ date, amount: rest.neg() });
 }
 
 /** What payments leave of them: they settle the oldest first (common practice). */

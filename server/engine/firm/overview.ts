@@ -1,6 +1,7 @@
 /** A firm’s jobs together. Amounts of several currencies are never added up: each has a part of its own. */
 import { type Exact, ZERO } from '../../../shared/exact';
-import type { Env } from '../resolve/env';
+import type { FigureStyle } from '../../../shared/show';
+import type { Money } from '../resolve/env';
 import { daysBetween } from './days';
 import type { Settings } from './setting';
 import { type JobState, STATES, type State, stateOf } from './state';
@@ -19,8 +20,9 @@ export interface Overview {
 
 export interface CurrencyOverview {
   readonly code: string;
-  /** How its money is shown. */
-  readonly env: Env;
+  readonly money: Money;
+  /** How it is written for a reader, as the first of its jobs has it. */
+  readonly style: FigureStyle;
   /** By state, then by day and name. */
   readonly jobs: readonly JobState[];
   readonly states: Readonly<Record<State, StateTotal>>;
@@ -61,7 +63,7 @@ export function overviewOf(
   const states = own.map((job) => stateOf(job, settings.of(job), day)).sort(inOrder);
   const byCode = new Map<string, JobState[]>();
   for (const job of states) {
-    const { code } = job.setting.env.money;
+    const { code } = job.setting.money;
     const list = byCode.get(code);
     if (list) list.push(job);
     else byCode.set(code, [job]);
@@ -81,12 +83,14 @@ function compared(a: string, b: string): number {
 }
 
 function ofCurrency(jobs: readonly JobState[], day: string, taxesOf: TaxesOf): CurrencyOverview {
-  const { env } = jobs[0]!.setting;
+  const { money, style } = jobs[0]!.setting;
+  const { code } = money;
   const add = (of: (job: JobState) => Exact) =>
     jobs.reduce((sum, j) => (of(j).isZero() ? sum : sum.add(of(j))), ZERO);
   return {
-    code: env.money.code,
-    env,
+    code,
+    money,
+    style,
     jobs,
     states: Object.fromEntries(STATES.map((s) => [s, stateTotal(s, jobs)])) as Record<
       State,

@@ -1,10 +1,11 @@
 /** What a job’s record is taken by: its currency, its tax, its gang. Of what the job itself says and the files it uses. */
 import { type Exact, HUNDRED, ONE, ZERO } from '../../../shared/exact';
+import type { FigureStyle } from '../../../shared/show';
 import { gangOf } from '../labour/gang';
 import { peopleOf } from '../life/tasks';
 import { generalTax } from '../price/tax/kinds';
 import { Book, bookBlocks } from '../resolve/book';
-import { defaultLine, type Env, envOf } from '../resolve/env';
+import { defaultLine, type Env, envOf, type Money } from '../resolve/env';
 import { type FileStore, scopeOf } from '../resolve/uses';
 import { SourceFile } from '../workspace/source';
 import type { FiledJob } from './summary';
@@ -17,9 +18,15 @@ export interface TaxPart {
 }
 
 export interface Setting {
+  readonly money: Money;
+  /** How its money is written for a reader. */
+  readonly style: FigureStyle;
+  /** Made anew whenever it is asked for: of thousands of jobs that each say something of their own none may be kept. */
   readonly env: Env;
   /** Names of the files it comes from, the job’s own left out. */
   readonly files: ReadonlySet<string>;
+  /** A file that it uses is missing, or may not be used: then what that says is not in it. */
+  readonly lost: boolean;
   /** All at one rate; nothing where a cost of a file it uses has a tax line of its own. */
   readonly tax?: readonly TaxPart[];
   /** Those who lay, as a part of the gang. */
@@ -57,20 +64,29 @@ function folderOf(file: string): string {
 }
 
 function settingOf(name: string, own: string, store: FileStore): Setting {
-  const file = new SourceFile(name, own);
-  const { files } = scopeOf(file, store);
-  const env = envOf(new Book(bookBlocks(files)), 'middle');
+  const scope = () => scopeOf(new SourceFile(name, own), store);
+  const { files, remarks } = scope();
+  const env = envIn(files);
   const gang = gangOf(env);
   const people = peopleOf(gang).value;
   const laying = gang.laying.value.div(people.isZero() ? 1 : people).toNumber();
   return {
-    env,
+    money: env.money,
+    style: env.style,
+    get env() {
+      return envIn(scope().files);
+    },
     files: new Set(files.slice(1).map((each) => each.name)),
+    lost: remarks.length > 0,
     tax: taxIn(env),
     laying: laying > 0 && laying <= 1 ? laying : 1,
     payment: daysIn(env),
     quarter: quarterIn(env),
   };
+}
+
+function envIn(files: readonly SourceFile[]): Env {
+  return envOf(new Book(bookBlocks(files)), 'middle');
 }
 
 function taxIn(env: Env): readonly TaxPart[] | undefined {

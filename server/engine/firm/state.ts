@@ -44,7 +44,7 @@ export interface JobState extends FiledJob {
 export function stateOf(job: FiledJob, setting: Setting, day: string): JobState {
   const { file, summary } = job;
   const entries = inOrder(summary.entries, day);
-  const { money } = setting.env;
+  const { money } = setting;
   const taken: Taken[] = [];
   let foreign = 0;
   for (const entry of entries)

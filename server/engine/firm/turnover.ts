@@ -1,5 +1,6 @@
 /** Turnover and tax by quarter: of what was invoiced, and of what was paid. */
 import { type Exact, HUNDRED, roundTo, ZERO } from '../../../shared/exact';
+import { taxOn } from '../price/document-totals';
 import { type Quarter, quarterOf } from './days';
 import type { TaxPart } from './setting';
 import type { JobState, Taken } from './state';
@@ -10,7 +11,7 @@ export type TaxesOf = (job: JobState) => readonly TaxPart[] | undefined;
 export interface Turnover {
   /** Tax in it. */
   readonly gross: Exact;
-  /** Before tax; of what is known. */
+  /** Less the tax; of what is known. */
   readonly net: Exact;
   readonly tax: Exact;
   /** So much of `gross` is of jobs whose tax is not known: it is neither in `net` nor in `tax`. */
@@ -72,15 +73,11 @@ function turnovers(job: JobState, kind: 'invoiced' | 'paid', taxesOf: TaxesOf): 
   const entries = job.taken.filter((entry) => entry.kind === kind);
   if (!entries.length) return [];
   const parts = partsOf(job, taxesOf);
-  const { digits } = job.setting.env.money;
-  let [sum, base] = [ZERO, ZERO];
+  const { digits } = job.setting.money;
+  const taxed = parts && new Running(parts, digits);
   return entries.map(({ date, value, kept }: Taken) => {
     const gross = plus(value, kept);
-    if (!parts) return { date, gross };
-    sum = plus(gross, sum);
-    const before = base;
-    base = baseOf(sum, parts, digits);
-    return { date, gross, net: before === ZERO ? base : base.sub(before) };
+    return { date, gross, net: taxed && gross.sub(taxed.next(gross)) };
   });
 }
 
@@ -94,13 +91,32 @@ function partsOf(job: JobState, taxesOf: TaxesOf): readonly TaxPart[] | undefine
 }
 
 /**
- * What of an amount is before tax. Asked of running totals, as an invoice of a part of the job is made out: each is what
- * there is up to it, less what there was before, so that all of a job’s invoices add up.
+ * The tax in one amount after another, as on an invoice of a part of the job: each rate’s base is reckoned on running totals,
+ * so that all of a job’s invoices add up, and the tax on what it grew by.
  */
-function baseOf(sum: Exact, parts: readonly TaxPart[], digits: number): Exact {
-  if (parts.every(({ rate }) => rate.isZero())) return sum;
-  const [first, ...others] = parts.map(({ share }) => roundTo(share.mul(sum), digits));
-  return others.reduce((net, part) => net.add(part), first!);
+class Running {
+  private sum = ZERO;
+  private bases: readonly Exact[];
+
+  constructor(
+    private readonly parts: readonly TaxPart[],
+    private readonly digits: number,
+  ) {
+    this.bases = parts.map(() => ZERO);
+  }
+
+  next(gross: Exact): Exact {
+    this.sum = plus(gross, this.sum);
+    const before = this.bases;
+    this.bases = this.parts.map(({ share, rate }) =>
+      rate.isZero() ? ZERO : roundTo(share.mul(this.sum), this.digits),
+    );
+    const [first, ...others] = this.parts.map(({ rate }, i) => {
+      const base = this.bases[i]!;
+      return taxOn(before[i] === ZERO ? base : base.sub(before[i]!), rate, this.digits);
+    });
+    return others.reduce((tax, part) => tax.add(part), first ?? ZERO);
+  }
 }
 
 /** Bases of a price, each as a part of the price with its tax. */

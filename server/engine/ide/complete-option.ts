@@ -2,14 +2,16 @@
 import type { LineKind } from '../../../grammar/lines';
 import { lineOf } from '../../../grammar/lines';
 import type { Item } from '../../../grammar/syntax';
-import { targetsIn } from '../life/targets';
+import { askable } from '../life/template';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
 import { valuesFor } from './complete-values';
 import { explainKey } from './hover-key';
 import type { Completion } from './types';
 
-export const OF_OPTION: ReadonlySet<string> = new Set(['change', 'leave-out']);
+export const OF_OPTION: ReadonlySet<string> = new Set(['change', 'leave-out', 'ask']);
+/** Blocks of which lines speak of lines of other blocks. */
+export const OF_BLOCKS: ReadonlySet<string> = new Set(['option', 'template']);
 
 /** `items`: what stands between the name and the cursor. */
 export function inOption(
@@ -19,7 +21,7 @@ export function inOption(
   block: SourceBlock,
   job: Job,
 ): Completion[] {
-  const [target] = (name.kind === 'word' && targetsIn(job.file.blocks).get(name.text)) || [];
+  const [target] = (name.kind === 'word' && askable(job.file.blocks).get(name.text)) || [];
   if (!target) return [];
   const [word, ...values] = items;
   if (!word) return keysOf(target.heading.kind, job);

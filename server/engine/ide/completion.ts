@@ -6,7 +6,7 @@ import type { Item } from '../../../grammar/syntax';
 import { LETTER } from '../../../grammar/tokens';
 import type { Job } from '../workspace/job';
 import { headings, keysUnder } from './complete-keys';
-import { inOption, OF_OPTION } from './complete-option';
+import { inOption, OF_BLOCKS, OF_OPTION } from './complete-option';
 import { valuesFor } from './complete-values';
 import { enclosing, type Home } from './enclosing';
 import type { Completion, Completions, Position } from './types';
@@ -38,7 +38,7 @@ function itemsFor(job: Job, at: Position, lead: string): Completion[] | undefine
   const line = readLine(lead, 0);
   const kind = line?.key && kindOf(line.key.text, lead, home);
   const [name, ...rest] = (line?.items ?? []) as Item[];
-  if (kind && home && OF_OPTION.has(kind.key) && home.parents[0]!.kind.key === 'option' && name)
+  if (kind && home && OF_OPTION.has(kind.key) && OF_BLOCKS.has(home.parents[0]!.kind.key) && name)
     return inOption(kind, name, rest, home.block, job);
   return kind ? valuesFor(kind, line!.items as Item[], home?.block, job) : undefined;
 }

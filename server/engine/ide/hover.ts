@@ -1,8 +1,9 @@
 /** What is told of the word under the pointer. */
 import { contains, cover, type Span } from '../../../shared/span';
 import { kindIn } from '../life/step';
-import { targetsIn } from '../life/targets';
+import { askable } from '../life/template';
 import type { Job } from '../workspace/job';
+import { OF_BLOCKS } from './complete-option';
 import { hoverHeading } from './hover-heading';
 import { explainKey, hoverKey } from './hover-key';
 import { hoverThing } from './hover-name';
@@ -40,13 +41,13 @@ function said(spot: Spot, span: Span, markdown: string): Hover {
   return { span: { ...whole, line: spot.block.firstLine + spot.line }, markdown };
 }
 
-/** The word of a line that an option writes anew. */
+/** The word of a line that an option writes anew, or a template asks for. */
 function writtenAnew(spot: Spot, job: Job): Hover | undefined {
   const { what, line } = spot.read!.values;
   const word = line?.kind === 'rest' ? line.items[0] : line;
-  if (!word || spot.parents[0]?.kind.key !== 'option') return undefined;
+  if (!word || !OF_BLOCKS.has(spot.parents[0]?.kind.key ?? '')) return undefined;
   if (!contains(word.span, spot.line, spot.column)) return undefined;
-  const [target] = targetsIn(job.file.blocks).get(textOf(what) ?? '') ?? [];
+  const [target] = askable(job.file.blocks).get(textOf(what) ?? '') ?? [];
   const kind = target && kindIn(spot.read!, target);
   return kind && said(spot, word.span, explainKey(kind, job));
 }

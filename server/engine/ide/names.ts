@@ -51,9 +51,9 @@ function thingsOf(job: Job, kind: NamedKind, block: SourceBlock | undefined): Na
   return [...top, ...innerOf(kind, job.file.blocks)];
 }
 
-/** An opening is known in its own wall, and in an option. */
+/** An opening is known in its own wall, and in an option or a template. */
 function openingsFrom(job: Job, block: SourceBlock | undefined): readonly SourceBlock[] {
-  if (block?.kind === 'option') return job.file.blocks;
+  if (block?.kind === 'option' || block?.kind === 'template') return job.file.blocks;
   return block ? [block] : [];
 }
 

@@ -48,10 +48,13 @@ interface Occurrence {
   readonly declares: boolean;
 }
 
-/** An opening is only known in its own wall, and in options. */
+/** Blocks that speak of openings of any wall. */
+const SPEAKS: ReadonlySet<string> = new Set(['option', 'template']);
+
+/** An opening is only known in its own wall, and in those. */
 function occurrencesIn(file: SourceFile, thing: Named): Occurrence[] {
   const knows = (block: SourceBlock) =>
-    thing.kind !== 'opening' || block === thing.block || block.kind === 'option';
+    thing.kind !== 'opening' || block === thing.block || SPEAKS.has(block.kind ?? '');
   return file.blocks
     .filter(knows)
     .flatMap((block) => (block.read.heading ? inLine(block, block.read.heading, thing) : []));

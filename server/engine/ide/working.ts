@@ -20,7 +20,7 @@ export function workingFor(job: Job, id: string, link: Linker = PLAIN): Working 
   return { title, markdown: `${[...parts, page].filter(Boolean).join('\n\n')}\n` };
 }
 
-/** Every figure, ready to choose from: the job's own first, since that is what is asked for most. */
+/** Every figure, ready to choose from: the price first, then the job's others, since those are what is asked for most. */
 export function figureItems(job: Job): FigureItem[] {
   const items = allFigures(job).map(({ key, term }) => ({
     id: key,
@@ -28,8 +28,10 @@ export function figureItems(job: Job): FigureItem[] {
     text: showTerm(term, job.env),
     group: groupOf(key, job),
   }));
-  const first = items.filter((item) => item.id.startsWith('job.')).reverse();
-  return [...first, ...items.filter((item) => !item.id.startsWith('job.'))];
+  const own = items.filter((item) => item.id.startsWith('job.')).reverse();
+  const price = own.filter((item) => item.id === 'job.price');
+  const others = own.filter((item) => item.id !== 'job.price');
+  return [...price, ...others, ...items.filter((item) => !item.id.startsWith('job.'))];
 }
 
 const GROUPS: Readonly<Record<string, string>> = {

@@ -3,12 +3,17 @@
 import { brickTerms } from '../brickwork/count';
 import { inUnit, unitNames } from '../brickwork/lengths';
 import { jointsIn, type Masonry } from '../brickwork/masonry';
-import type { Lays, MixNeed, TaskNeed } from '../brickwork/needs';
+import type { Lays, MixNeed, Pace, TaskNeed } from '../brickwork/needs';
 import { defaultLine, defaultTerm } from '../resolve/env';
 import { difference, product, quotient, sum, type Term } from '../working/term';
 
 /** Work of a wall or pier that takes no mortar of its own mix, or a mix of its own. */
 const NO_MORTAR: ReadonlySet<string> = new Set(['footing', 'core', 'centre', 'take-down', 'clean']);
+
+/** Whether a task lays mortar of the work’s own mix. */
+export function laysMortar({ task }: Pick<TaskNeed, 'task'>): boolean {
+  return !NO_MORTAR.has(task);
+}
 
 /**
  * Of the mortar of a wall or pier: `litres` of it, as laid, are what the bricks take and the hours lay, but for those
@@ -21,7 +26,7 @@ export function laidIn(
   masonry: Masonry,
   apart: readonly Pick<MixNeed, 'lays'>[] = [],
 ): Lays {
-  const laying = tasks.filter((t) => !NO_MORTAR.has(t.task)).map((t) => t.hours);
+  const laying = tasks.filter(laysMortar).map((t) => t.hours);
   return {
     litres,
     bricks: but('bricks laid in it', bricks, apart, (lays) => lays.bricks),
@@ -63,9 +68,15 @@ export function laysOf(all: readonly (Lays | undefined)[]): Lays | undefined {
     ),
     bricks: added('bricks laid in it', (l) => l.bricks),
     hours: added('hours of laying', (l) => l.hours),
+    paces: some.flatMap(pacesOf),
     pointing: some.find((l) => l.pointing)?.pointing,
     joints: some.find((l) => l.joints)?.joints,
   };
+}
+
+/** All at one pace where nothing else is said. */
+export function pacesOf({ paces, litres, hours }: Lays): readonly Pace[] {
+  return paces ?? (hours ? [{ litres, hours }] : []);
 }
 
 /** A square metre (or foot) of face of this brick pointed, raked as deep as the defaults have it. */

@@ -4,6 +4,7 @@ import { inUnit, unitNames } from '../brickwork/lengths';
 import { dampOf } from '../price/buying/material';
 import { defaultLine, type Env, factsNamed, LineFacts } from '../resolve/env';
 import {
+  counted,
   difference,
   least,
   type Origin,
@@ -14,7 +15,8 @@ import {
   up,
 } from '../working/term';
 import type { MixBatch } from './batch';
-import { laysOf } from './lays';
+import { laysOf, pacesOf } from './lays';
+import { oneByOne, type Spell } from './spells';
 
 /** One material in a whole batch. */
 export interface InBatch {
@@ -27,8 +29,10 @@ export interface InBatch {
 }
 
 export interface Mixing {
-  /** A whole batch, mixed. */
+  /** A whole batch, mixed; the largest, where they differ. */
   readonly size: Term;
+  /** Some are smaller, since they go into slower work. */
+  readonly differ?: boolean;
   readonly count: Term;
   /** The last, which may be part-size. */
   readonly last: Term;
@@ -39,6 +43,10 @@ export interface Mixing {
 
 /** Nothing where no line says how much is mixed at once, nor how fast it goes. */
 export function mixingOf(mix: MixBatch, env: Env): Mixing | undefined {
+  return atPaces(mix, env) ?? atOnePace(mix, env);
+}
+
+function atOnePace(mix: MixBatch, env: Env): Mixing | undefined {
   const size = sizeOf(mix, env);
   if (!size) return undefined;
   const { title, wet } = mix;
@@ -52,6 +60,43 @@ export function mixingOf(mix: MixBatch, env: Env): Mixing | undefined {
   const over = difference(`${title}, over if the last batch is a whole one`, wet.unit, all, wet);
   const last = difference(`${title}, the last batch`, wet.unit, size, over);
   return { size, count, last, over, materials: materialsOf(mix, size, env) };
+}
+
+/**
+ * Work that goes faster and slower: batch after batch, each no more than the mixer takes, nor than is laid within its
+ * working life from where the one before ends. Nothing where all of it goes at one pace.
+ */
+function atPaces(mix: MixBatch, env: Env): Mixing | undefined {
+  const { title, wet } = mix;
+  const lays = laysOf(mix.needs.map((n) => n.lays));
+  const paces = lays ? pacesOf(lays) : [];
+  const life = paces.length > 1 ? lifeOf(mix, env) : undefined;
+  if (!life) return undefined;
+  const mixer = mixerOf(env);
+  const taken = paces.map(({ litres }) =>
+    raised('mixed for it', wet.unit, litres, mixWaste(mix.facts, env)),
+  );
+  const spells = paces.map(({ hours }, i): Spell => {
+    return { amount: taken[i]!.value.toNumber(), hours: hours.value.toNumber() };
+  });
+  const most = { amount: mixer?.value.toNumber(), hours: life.value.toNumber() };
+  const found = oneByOne(spells, most);
+  if (!found) return undefined;
+  const args = [...(mixer ? [mixer] : []), life, ...paces.flatMap((p, i) => [taken[i]!, p.hours])];
+  const note =
+    'one after the other, none larger than the mixer takes or is laid in its working life';
+  const term = (label: string, value: number, unit: string) =>
+    counted(`${title}, ${label}`, value, unit, { args, note });
+  const size = term('a batch, the largest', found.largest, wet.unit);
+  const last = term('the last batch', found.last, wet.unit);
+  return {
+    size,
+    differ: found.differ,
+    count: term('batches', found.count, 'batches'),
+    last,
+    over: difference(`${title}, over if the last batch is a whole one`, wet.unit, size, last),
+    materials: materialsOf(mix, size, env),
+  };
 }
 
 function sizeOf(mix: MixBatch, env: Env): Term | undefined {
@@ -78,13 +123,18 @@ function mixerOf(env: Env): Term | undefined {
 /** What the gang lays of it while it can be worked; nothing where no hours are known for it. */
 function withinLife(mix: MixBatch, env: Env): Term | undefined {
   const lays = laysOf(mix.needs.map((n) => n.lays));
-  const line = mix.facts?.line('life') ?? defaultLine(env, 'working-life');
-  if (!lays?.hours || !line) return undefined;
+  const life = lifeOf(mix, env);
+  if (!lays?.hours || !life) return undefined;
   const unit = mix.wet.unit;
   const used = raised('mixed for it', unit, lays.litres, mixWaste(mix.facts, env));
   const rate = quotient('the gang lays in an hour', `${unit}/h`, used, lays.hours);
-  const life = inUnit(line.term('time', 'working life'), 'h');
   return product('laid within its working life', unit, [rate, life]);
+}
+
+/** The mix’s, else the defaults’. */
+function lifeOf({ facts }: MixBatch, env: Env): Term | undefined {
+  const line = facts?.line('life') ?? defaultLine(env, 'working-life');
+  return line && inUnit(line.term('time', 'working life'), 'h');
 }
 
 function materialsOf(mix: MixBatch, size: Term, env: Env): InBatch[] {

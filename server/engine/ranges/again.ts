@@ -4,7 +4,7 @@
  */
 import type { Needs } from '../brickwork/needs';
 import type { Range, Term } from '../working/term';
-import { followable, type Lanes, Samples, Unfollowed } from './lanes';
+import { followable, type Lanes, rangesIn, Samples, saysHow, Unfollowed } from './lanes';
 import { SAMPLES } from './points';
 
 /** Every amount that a piece of work takes, under what it is an amount of. */
@@ -23,6 +23,20 @@ export function allFollowable(needs: Needs): boolean {
   const seen = new Set<Term>();
   for (const [, term] of amountsOf(needs)) if (!followable(term, seen)) return false;
   return true;
+}
+
+/** Ranges behind amounts that do not say how they hang on them, such as bricks that were counted by laying them. */
+export function rangesToPin(needs: Needs): ReadonlySet<object> {
+  const found = new Set<object>();
+  const seen = new Set<Term>();
+  const look = (term: Term): void => {
+    if (!term.ranged || seen.has(term)) return;
+    seen.add(term);
+    if (saysHow(term)) term.args.forEach(look);
+    else for (const { said } of rangesIn(term)) found.add(said);
+  };
+  for (const [, term] of amountsOf(needs)) look(term);
+  return found;
 }
 
 /** The same needs, each amount an object of its own that samples can be put in the place of. */

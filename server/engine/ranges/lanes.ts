@@ -57,6 +57,20 @@ function ruleOf(term: Term) {
 export function followable(term: Term, seen = new Set<Term>()): boolean {
   if (!term.ranged || term.range || seen.has(term)) return true;
   seen.add(term);
-  if (!term.again && !RULES[term.op] && term.op !== 'sum' && term.op !== 'product') return false;
+  if (!saysHow(term)) return false;
   return term.args.every((arg) => followable(arg, seen));
+}
+
+/** Whether a term says how it hangs on its own parts. */
+export function saysHow(term: Term): boolean {
+  const { range, again, op } = term;
+  return !!(range || again || RULES[op]) || op === 'sum' || op === 'product';
+}
+
+/** Every range that a term was made of. */
+export function* rangesIn(term: Term, seen = new Set<Term>()): Iterable<Range> {
+  if (!term.ranged || seen.has(term)) return;
+  seen.add(term);
+  if (term.range) yield term.range;
+  for (const arg of term.args) yield* rangesIn(arg, seen);
 }

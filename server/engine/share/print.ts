@@ -2,9 +2,10 @@
 
 import { printItems } from '../../../grammar/print/items';
 import { match } from '../../../grammar/read/match';
-import type { ReadLine } from '../../../grammar/read/values';
+import type { ReadLine, Values } from '../../../grammar/read/values';
 import type { Item } from '../../../grammar/syntax';
 import type { SourceBlock } from '../workspace/source';
+import { moneyIn } from './money';
 import { cleaned, type Hidden } from './texts';
 
 /** What was taken out of a text, so that it can be told. */
@@ -16,11 +17,12 @@ export interface Replaced {
 /** Nothing for a line that cannot go out at all. */
 export function printed(
   block: SourceBlock,
-  { kind, syntax }: ReadLine,
+  line: ReadLine,
   hidden: Hidden,
   replaced: Replaced[],
 ): string | undefined {
-  const items = withoutMoney(kind.takes, syntax.items);
+  const { syntax } = line;
+  const items = withoutMoney(line, syntax.items);
   if (!items || items.some((item) => item.kind === 'text' && !item.closed)) return undefined;
   const source = block.lines[syntax.span.line]!;
   const said = items.map((item) => clean(item, source.length, hidden, replaced));
@@ -29,17 +31,22 @@ export function printed(
 }
 
 /** A pack is a fact of the work, and stays where its price goes: `25 kg bag at £6.40`. Any other line with money goes. */
-function withoutMoney(takes: ReadLine['kind']['takes'], items: readonly Item[]) {
-  if (!items.some(isMoney)) return items;
-  const [at, money] = items.slice(-2);
-  const rest = items.slice(0, -2);
-  const ends = at?.kind === 'word' && at.text === 'at' && money !== undefined && isMoney(money);
-  if (!ends || !rest.length || rest.some(isMoney)) return undefined;
-  return match(takes, rest).values ? rest : undefined;
+function withoutMoney({ kind, values }: ReadLine, items: readonly Item[]) {
+  const money = moneyIn(items);
+  if (!money.size) return holdsMoney(values) ? undefined : items;
+  const from = items.findIndex((item) => money.has(item));
+  const at = items[from - 1];
+  const last = items.slice(from).every((item) => money.has(item));
+  if (!last || at?.kind !== 'word' || at.text !== 'at' || from < 2) return undefined;
+  const rest = items.slice(0, from - 1);
+  return match(kind.takes, rest).values ? rest : undefined;
 }
 
-function isMoney({ kind }: Item): boolean {
-  return kind === 'money';
+/** By how it was read: whatever it was cut into. */
+function holdsMoney(values: Values): boolean {
+  return Object.values(values).some(
+    (value) => value?.kind === 'money' || (value?.kind === 'list' && value.of.some(holdsMoney)),
+  );
 }
 
 /** Its span then lies behind the line, so that it is written anew, in plain quotation marks. */

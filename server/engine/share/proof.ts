@@ -1,9 +1,21 @@
 /** A copy read once more, before it goes out: what must not be in it is looked for in what was made. */
-import type { Item, LineSyntax } from '../../../grammar/syntax';
+import type { LineSyntax } from '../../../grammar/syntax';
+import type { Place } from '../../../shared/span';
 import { SourceFile } from '../workspace/source';
 import { KEPT } from './kept';
+import { moneyIn } from './money';
 
 const WITH_PRICE: ReadonlySet<string> = new Set([...KEPT, 'perpend', 'use', 'price']);
+
+/** Lines that cannot be read: what they would hide is not known, so that it cannot be looked for. */
+export function unreadIn(files: readonly SourceFile[]): Place | undefined {
+  for (const file of files)
+    for (const block of file.shipped ? [] : file.blocks) {
+      const fault = block.read.faults.find((f) => f.severity === 'error');
+      if (fault) return block.place(fault.span);
+    }
+  return undefined;
+}
 
 /** Nothing, for a copy that may go out; else what is wrong with it, which is a fault of ours. */
 export function wrongIn(text: string, without: 'costs' | 'money'): string | undefined {
@@ -13,15 +25,11 @@ export function wrongIn(text: string, without: 'costs' | 'money'): string | unde
     const { comments, lines } = read.syntax;
     if (lines.some((line) => line.comment) || (comments.length && kind !== 'perpend'))
       return 'a comment';
-    const money = lines.filter(({ items }) => items.some(isMoney));
+    const money = lines.filter(({ items }) => moneyIn(items).size);
     const meant = without === 'costs' && kind === 'price' ? money.filter(isAgreed) : [];
     if (money.length > meant.length) return 'an amount of money';
   }
   return undefined;
-}
-
-function isMoney({ kind }: Item): boolean {
-  return kind === 'money';
 }
 
 function isAgreed({ key }: LineSyntax): boolean {

@@ -2,7 +2,7 @@
 import { inUnit } from '../brickwork/lengths';
 import { type MortarOf, mortarIn } from '../mortar/figures';
 import { firstMeasure } from '../mortar/measures';
-import type { InBatch } from '../mortar/mixing';
+import type { InBatch, Mixing } from '../mortar/mixing';
 import { asBought } from '../price/buying/material';
 import { factsNamed } from '../resolve/env';
 import type { Term } from '../working/term';
@@ -33,9 +33,14 @@ function mixedOf({ mix, mixing }: MortarOf, job: Job): Mixed[] {
   if (!mixing || mixing.count.value.isZero()) return [];
   const show = (term: Term) => showTerm(term, job.env);
   const last = mixing.over.value.isZero() ? '' : `, the last ${show(mixing.last)}`;
-  const batches = `${show(mixing.count)} of ${show(mixing.size)}${last}`;
+  const batches = `${show(mixing.count)} of ${upTo(mixing)}${show(mixing.size)}${last}`;
   const parts = mixing.materials.map((part) => partOf(part, job));
   return [{ title: mix.title, wet: show(mix.wet), batches, parts }];
+}
+
+/** Nothing where all are alike but the last. */
+export function upTo({ differ }: Pick<Mixing, 'differ'>): string {
+  return differ ? 'up to ' : '';
 }
 
 function partOf(part: InBatch, job: Job): MixedPart {

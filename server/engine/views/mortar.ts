@@ -2,6 +2,7 @@
 import { mortarIn } from '../mortar/figures';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
+import { upTo } from './mixing';
 import { showTerm } from './show';
 
 /** Nothing for a mix that no work of the job is laid in. */
@@ -11,7 +12,7 @@ export function mixSummary(name: string | undefined, job: Job): string | undefin
   if (!found || found.mix.wet.value.isZero()) return undefined;
   const show = (term: Term) => showTerm(term, job.env);
   const { mixing, left } = found;
-  const batches = mixing ? [`${show(mixing.count)} of ${show(mixing.size)}`] : [];
+  const batches = mixing ? [`${show(mixing.count)} of ${upTo(mixing)}${show(mixing.size)}`] : [];
   const bricks = left?.bricks ? [`what is left lays ${show(left.bricks)}`] : [];
   return [show(found.mix.wet), ...batches, ...bricks].join(' · ');
 }

@@ -89,8 +89,10 @@ export interface Range {
 const NO_GAPS: readonly Gap[] = [];
 
 function gapsOf(args: readonly Term[]): readonly Gap[] {
+  // Hardly any figure lacks anything: no list is made to find that out.
+  if (!args.some((arg) => arg.gaps.length > 0)) return NO_GAPS;
   const some = args.filter((arg) => arg.gaps.length > 0);
-  if (some.length < 2) return some[0]?.gaps ?? NO_GAPS;
+  if (some.length < 2) return some[0]!.gaps;
   return [...new Set(some.flatMap((arg) => arg.gaps))];
 }
 
@@ -148,10 +150,11 @@ export function counted(
     again?: Term['again'];
   } = {},
 ): Term {
-  const args = more.args ?? [];
+  const { note, detail, again, args = [] } = more;
   const amount = typeof value === 'number' ? fromGeometry(value) : value;
-  const term = made('count', label, unit, amount, args, more.note);
-  return { ...term, detail: more.detail, again: more.again };
+  const [gaps, ranged] = [gapsOf(args), args.some((arg) => arg.ranged)];
+  // Put down in one go, not made and copied: most terms are these.
+  return { op: 'count', label, unit, value: amount, args, note, gaps, ranged, detail, again };
 }
 
 /** The same value under another label: the joint of one working and the next. */

@@ -26,7 +26,7 @@ import { NeedsPool } from '../price/pool';
 import { type ItemShare, type PriceShares, sharesOf, type WorkShare } from '../price/shares';
 import { TaxLines } from '../price/tax/own';
 import { type JobPrice, priceOf } from '../price/total';
-import { allFollowable, opened } from '../ranges/again';
+import { allFollowable, opened, rangesToPin } from '../ranges/again';
 import { Runs, type Spread, spreadOf } from '../ranges/of-job';
 import { Book, bookBlocks, wordOf } from '../resolve/book';
 import { type BlockFacts, type Env, envOf, factsOf, plainlyRead } from '../resolve/env';
@@ -167,7 +167,8 @@ export class Job {
       this.kept.set(block, known);
       return known.work;
     }
-    const { made, plain } = plainlyRead(() => this.workedOut(block, beside, this.neighbours));
+    const { made, plain: read } = plainlyRead(() => this.workedOut(block, beside, this.neighbours));
+    const plain = made ? new Set([...read, ...rangesToPin(made.needs)]) : read;
     const laid =
       made &&
       (plain.size || !allFollowable(made.needs) ? { ...made, needs: opened(made.needs) } : made);
@@ -310,7 +311,10 @@ export class Job {
 
   /** What the past jobs that use this file show, where somebody has looked through them. */
   get pastOutputs(): readonly MeasuredOutput[] {
-    return this.store.pastOutputs?.(this.file.name) ?? [];
+    const { store, file } = this;
+    // A library that ships is nobody’s own, and is not written into.
+    if (store.libraries.some((name) => store.library(name) === file)) return [];
+    return store.pastOutputs?.(file.name) ?? [];
   }
 
   /** Names that a `use` line can give without quotation marks. */

@@ -91,6 +91,15 @@ it('says what it is told, and reaches the used files from where it lies', () => 
   expect(text).toContain('# still to be said: site');
 });
 
+it('brings money up that is written with its sign behind it', () => {
+  const job = (price: string) => new SourceFile('', `brick rot\n  price ${price} each\n`);
+  const made = (was: string, now: string) => nextJob(job(was), [job(now)], {}).rates;
+  expect(made('0.92 €', '0.98 €')).toEqual([
+    { what: 'brick rot price', was: '0.92 € each', now: '0.98 € each' },
+  ]);
+  expect(made('0.92 EUR', '1.05 EUR')).toHaveLength(1);
+});
+
 const EXAMPLES = new URL('../../../examples/', import.meta.url);
 const jobs = readdirSync(EXAMPLES, { recursive: true, encoding: 'utf8' }).filter((name) =>
   name.endsWith('job.perp'),

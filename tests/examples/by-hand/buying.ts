@@ -79,6 +79,8 @@ export interface Use {
   /** Hours in which it is laid, those that it can be worked, and bricks laid in it; concrete goes by the mixer alone. */
   readonly hours?: number;
   readonly life?: number;
+  /** Work that goes at several paces, in its order: litres of each as laid, and its hours. */
+  readonly paces?: readonly (readonly [number, number])[];
   readonly bricks?: number;
   /** A square metre or foot of face pointed, with what is lost. */
   readonly pointing?: number;
@@ -87,18 +89,43 @@ export interface Use {
 }
 
 /** `batches.`, `batch.`, `last.`, `over.`: no more at once than the mixer takes, or than is laid while it can be worked. */
-function inBatches(name: string, mix: Mix, { mixer, hours, life }: Use): Record<string, number> {
-  const size = Math.min(mixer, hours ? (mix.wet / hours) * life! : mixer);
-  const count = up(mix.wet / size);
+function inBatches(name: string, mix: Mix, use: Use): Record<string, number> {
+  const { size, count, last } = use.paces ? byTheClock(mix, use) : alike(mix, use);
   const figures: Record<string, number> = {
     [`batches.${name}`]: count,
     [`batch.${name}`]: size,
-    [`last.${name}`]: mix.wet - (count - 1) * size,
-    [`over.${name}`]: count * size - mix.wet,
+    [`last.${name}`]: last,
+    [`over.${name}`]: size - last,
   };
   for (const [part, volume] of Object.entries(loose(mix)))
     figures[`batch.${name}.${part}`] = (volume * size) / mix.wet;
   return figures;
+}
+
+function alike({ wet }: Mix, { mixer, hours, life }: Use) {
+  const size = Math.min(mixer, hours ? (wet / hours) * life! : mixer);
+  const count = up(wet / size);
+  return { size, count, last: wet - (count - 1) * size };
+}
+
+/** Batch after batch: laid until the tub is empty, the mortar too old, or the work done. */
+function byTheClock({ wet }: Mix, { mixer, life, paces }: Use) {
+  const all = sum(...paces!.map(([litres]) => litres));
+  const left = paces!.map(([litres, hours]) => ({ litres: (litres * wet) / all, hours }));
+  const sizes: number[] = [];
+  while (left.length) {
+    let [size, time] = [0, life!];
+    while (left[0] && time > 1e-9 && mixer - size > 1e-9) {
+      const { litres, hours } = left[0];
+      const part = Math.min(1, (mixer - size) / litres, time / hours);
+      size += part * litres;
+      time -= part * hours;
+      left[0] = { litres: litres * (1 - part), hours: hours * (1 - part) };
+      if (left[0].litres < 1e-9) left.shift();
+    }
+    sizes.push(size);
+  }
+  return { size: Math.max(...sizes), count: sizes.length, last: sizes.at(-1)! };
 }
 
 /** `lays.`: as much mortar as the scarcest of its materials makes, and what that would lay. */

@@ -55,9 +55,10 @@ const hours = (side: Side) => all(side) / 55;
 function materials(): Record<string, number> {
   const mixes = { general: mortarMix(over(mortar), { cement: 1, lime: 1, sand: 6 }) };
   const { ballast, ...sold } = SOLD;
+  const paces = NAMES.map((side) => [mortar(side), hours(side)] as const);
   const bricks = { red: up(over(red) * 1.05), engineering: up(over(damp) * 1.05) };
   return {
-    ...materialsOf(mixes, sold, { general: mortarUse(over(hours), over(all)) }),
+    ...materialsOf(mixes, sold, { general: { ...mortarUse(over(hours), over(all)), paces } }),
     ...purchase('harwick-red', over(red), bricks.red, bricks.red * 0.92),
     ...purchase('engineering', over(damp), bricks.engineering, bricks.engineering * 0.78),
     'job.bricks': bricks.red + bricks.engineering,

@@ -41,16 +41,21 @@ const solid = (bricks: number) => bricks * WHOLE * (1 - FROG);
 /** Litres of mortar to so many bricks of a one-brick wall, joints and frogs: each fills 225 x 75 mm of half its 215. */
 const inWall = (bricks: number) => (bricks * 225 * 75 * 107.5) / 1e6 - solid(bricks);
 
+// The cap is wider than the pier: its bed is the plan of the pier, 10 mm thick.
+const UNDER_CAP = (327.5 * 327.5 * 10) / 1e6;
+
 function mortarOfPier(): number {
   const course = (327.5 * 327.5 * 75) / 1e6 - (4 * WHOLE + HALF) * (1 - FROG);
-  // The cap is wider than the pier: its bed is the plan of the pier, 10 mm thick.
-  return 24 * course + (327.5 * 327.5 * 10) / 1e6;
+  return 24 * course + UNDER_CAP;
 }
 
-/** Two saddles, each on a wall of 215 mm and with one joint of its own section; and four slots of 35 x 10 mm. */
+// On a wall of 215 mm, with one joint of its own section.
+const SADDLE = (600 * 215 * 10 + 280 * 75 * 10) / 1e6;
+// Four slots of 35 x 10 mm.
+const ROUND_BARS = (BARS * 1000 * 35 * 10) / 1e6;
+
 function mortarOfCrack(): number {
-  const saddle = (600 * 215 * 10 + 280 * 75 * 10) / 1e6;
-  return 2 * saddle + (BARS * 1000 * 35 * 10) / 1e6;
+  return 2 * SADDLE + ROUND_BARS;
 }
 
 /** Half as large again when loose; bricks weigh 1950 kg/m3 over their outside, mortar 2000, concrete 2400. */
@@ -78,11 +83,21 @@ const ALL_HOURS = sum(...Object.values(HOURS));
 const MORTAR = { end: inWall(FILLED), pier: mortarOfPier(), crack: mortarOfCrack() };
 const ALL_MORTAR = sum(...Object.values(MORTAR));
 
+/** Litres and hours, one after the other: bricks and the cap, a saddle new and one bedded again, the bars. */
+const PACES = [
+  [MORTAR.end, HOURS.end],
+  [MORTAR.pier - UNDER_CAP, DOWN / 30],
+  [UNDER_CAP, 1 / 2],
+  [SADDLE, 1 / 2],
+  [SADDLE, 1 / 2],
+  [ROUND_BARS, BARS / 2],
+] as const;
+
 function materials(): Record<string, number> {
   const mixes = { general: mortarMix(ALL_MORTAR, { cement: 1, lime: 1, sand: 6 }) };
   const sold = { cement: SOLD.cement, lime: SOLD.lime, sand: SMALL_SAND };
   const laying = ALL_HOURS - DOWN / 80 - CLEANED / 70;
-  const use = { ...mortarUse(laying, DOWN + FILLED), mixer: TUB };
+  const use = { ...mortarUse(laying, DOWN + FILLED), mixer: TUB, paces: PACES };
   const short = SHORT_PIER + FILLED;
   const bricks = up(short * 1.05);
   return {

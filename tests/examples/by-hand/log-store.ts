@@ -44,6 +44,12 @@ function mortarOfYard(): number {
 const hoursOfBack = inFace / 55 + (4.49 * 1.35) / 1.2;
 const hoursOfYard = inYard / 55;
 
+/** The yard wall is thicker and takes more mortar in an hour. */
+const PACES = [
+  [mortarOfBack(), hoursOfBack],
+  [mortarOfYard(), hoursOfYard],
+] as const;
+
 function materials(): Record<string, number> {
   const mixes = {
     general: mortarMix(mortarOfBack() + mortarOfYard(), { cement: 1, lime: 1, sand: 6 }),
@@ -53,7 +59,7 @@ function materials(): Record<string, number> {
   const bought = { red: up(red * 1.05), blocks: up(inBacking * 1.05) };
   return {
     ...materialsOf(mixes, sold, {
-      general: mortarUse(hoursOfBack + hoursOfYard, red + inBacking),
+      general: { ...mortarUse(hoursOfBack + hoursOfYard, red + inBacking), paces: PACES },
     }),
     ...purchase('harwick-red', red, bought.red, bought.red * 0.92),
     ...purchase('block-100', inBacking, bought.blocks, bought.blocks * 1.65),

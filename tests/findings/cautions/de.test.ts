@@ -104,6 +104,10 @@ everyCaution('de', {
   wind: {
     shown: wall(`        height 13 courses
         ^^^^^^^^^^^^^^^^^ caution-wind: it is 1,08 m high, over 1 m
+      repair r
+        size 365 x 365 mm
+        rebuild 13 courses
+        ^^^^^^^^^^^^^^^^^^ caution-wind: it is 1,08 m high, over 1 m
 `),
     not: wall(`        height 12 courses\n`),
   },

@@ -150,8 +150,23 @@ everyCaution('uk', {
   wind: {
     shown: wall(`        height 13 courses
         ^^^^^^^^^^^^^^^^^ caution-wind: it is 0.98 m high, over 900 mm
+      repair r
+        brick red
+        size 1.5 x 1.5 bricks
+        rebuild 13 courses
+        ^^^^^^^^^^^^^^^^^^ caution-wind: it is 0.98 m high, over 900 mm
 `),
-    not: wall(`        height 13 courses\n        stands held\n`),
+    not: wall(`        height 13 courses
+        stands held
+      repair r
+        brick red
+        size 1.5 x 1.5 bricks
+        rebuild 12 courses
+      repair s
+        brick red
+        size 1.5 x 1.5 bricks
+        repoint 2 m2
+`),
   },
   leaning: {
     shown: `
@@ -173,6 +188,13 @@ everyCaution('uk', {
         bond english
         leans 101 mm
         ^^^^^^^^^^^^ caution-leaning: it leans 101 mm, over 100 mm
+      repair u
+        brick red
+        thick 1.5 bricks
+        size 1.5 x 1.5 bricks
+        leans 31 mm
+        ^^^^^^^^^^^ caution-leaning: it leans 31 mm, over 30 mm
+        rebuild 4 courses
         rebuild 900 mm x 4 courses
     `,
     not: `

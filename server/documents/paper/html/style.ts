@@ -24,7 +24,7 @@ p { margin: 1mm 0; orphans: 2; widows: 2; }
 .small { font-size: 8pt; }
 ul, ol { margin: 0; padding-left: 6mm; }
 li, tr, figure, .together { break-inside: avoid; }
-dl { display: grid; grid-template-columns: 30mm 1fr; gap: 0.3mm 4mm; margin: 1mm 0; }
+dl { display: grid; grid-template-columns: 30mm 1fr; gap: 0.3mm 4mm; margin: 1mm 0 3mm; }
 dt { font-weight: bold; }
 dd { margin: 0; }
 table { width: 100%; margin: 2mm 0; border-collapse: collapse; font-variant-numeric: tabular-nums; }
@@ -37,7 +37,7 @@ thead th { font-size: 8.5pt; font-weight: bold; vertical-align: bottom; border-b
 .total th, .total td { font-weight: bold; }
 .grand th, .grand td { font-weight: bold; font-size: 12pt; border-bottom: 1.5pt double #000; }
 .total, .grand { break-before: avoid; }
-figure { margin: 1mm 0 0; }
+figure { margin: 4mm 0 0; }
 figure img { display: block; width: 100%; height: auto; max-height: 240mm; object-fit: contain; object-position: left top; }
 .warning { border: 2pt solid #000; padding: 3mm 4mm; margin: 0 0 6mm; font-size: 11.5pt; }
 .new-page { break-after: page; border: 0; margin: 0; }

@@ -188,7 +188,7 @@ function side(left: readonly Piece[], right: readonly Piece[]): Piece[] {
 function facts(rows: readonly Fact[], parent: StructElement, set: Setting): Piece[] {
   if (!rows.length) return [];
   const items = rows.map(({ label, lines }) => ({ label, bold: true, lines }));
-  return labelled(items, 32 * MM, parent, set);
+  return [...labelled(items, 32 * MM, parent, set), gapAfter(2 * MM)];
 }
 
 function list({ items, ordered }: PartOf<'list'>, parent: StructElement, set: Setting): Piece[] {
@@ -206,7 +206,7 @@ function drawing({ sheet, words: alt }: DrawingPart, parent: StructElement, set:
   const figure = child(parent, 'Figure', set, { alt });
   return {
     height,
-    gap: 2 * MM,
+    gap: 5 * MM,
     hold: 0,
     draw: (y) => {
       const bottom = doc.page.height - y - height;

@@ -7,16 +7,11 @@ import { headOrigin, nameOrigin, type Remark } from '../remark';
 
 /** Once for each such mix, at the first piece of work whose mortar it is: what else it takes is concrete. */
 export function mixSandy(works: readonly Work[], env: Env): Remark[] {
-  const seen = new Set<string>();
-  return works.flatMap((work) => {
-    const [own, ...others] = work.needs.mixes;
-    const mixes = [own, ...others.filter((need) => need.apart)].flatMap((need) => need?.mix ?? []);
-    return mixes.flatMap((mix) => {
-      if (seen.has(mix)) return [];
-      seen.add(mix);
-      return sandyIn(mix, work, env);
-    });
-  });
+  const first = new Map<string, Work>();
+  for (const work of works)
+    for (const [i, { mix, apart }] of work.needs.mixes.entries())
+      if ((i === 0 || apart) && !first.has(mix)) first.set(mix, work);
+  return [...first].flatMap(([mix, work]) => sandyIn(mix, work, env));
 }
 
 function sandyIn(name: string, work: Work, env: Env): Remark[] {

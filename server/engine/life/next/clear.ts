@@ -1,5 +1,6 @@
 /** What of a past job belongs to that one client and that one time. */
 import type { ReadLine } from '../../../../grammar/read/values';
+import type { LineSyntax } from '../../../../grammar/syntax';
 import type { SourceBlock, SourceFile } from '../../workspace/source';
 import { type Rewrite, SAME } from './rewrite';
 import type { Told } from './told';
@@ -24,8 +25,9 @@ const ASKED = ['ref', 'client', 'site', 'date'];
 export function clearing(file: SourceFile, told: Told) {
   const to = new Map<number, string | undefined>();
   const cleared: Cleared[] = [];
-  const drop = (block: SourceBlock, line: ReadLine) => {
-    const at = line.syntax.span.line;
+  // As written, and not as read: a line that cannot be read may well name the client.
+  const drop = (block: SourceBlock, line: LineSyntax) => {
+    const at = line.span.line;
     cleared.push({ block: block.kind!, text: block.lines[at]!.trim() });
     to.set(block.firstLine + at, undefined);
     for (const under of line.body) drop(block, under);
@@ -33,9 +35,10 @@ export function clearing(file: SourceFile, told: Told) {
   for (const block of file.blocks) {
     const heading = block.read.heading;
     if (!heading || !block.kind) continue;
-    if (BLOCKS.has(block.kind)) drop(block, heading);
+    if (BLOCKS.has(block.kind)) drop(block, heading.syntax);
     else
-      for (const line of heading.body) if (LINES[block.kind]?.has(line.kind.key)) drop(block, line);
+      for (const line of heading.syntax.body)
+        if (LINES[block.kind]?.has(line.key?.text ?? '')) drop(block, line);
     if (block.kind === 'job') to.set(...headed(block, heading, told));
   }
   const rewrite: Rewrite = (line) => (to.has(line) ? to.get(line) : SAME);

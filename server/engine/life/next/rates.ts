@@ -4,6 +4,7 @@
  */
 import { printItems } from '../../../../grammar/print/items';
 import type { ReadLine } from '../../../../grammar/read/values';
+import { moneyIn } from '../../share/money';
 import type { SourceBlock, SourceFile } from '../../workspace/source';
 import { type Rewrite, SAME } from './rewrite';
 
@@ -69,13 +70,13 @@ function wordOf(line: ReadLine): string | undefined {
 
 /** Whether the two say the same but for amounts of money. */
 function onlyMoney({ syntax }: ReadLine, was: string, now: string): boolean {
-  if (!syntax.items.some((item) => item.kind === 'money')) return false;
+  if (!moneyIn(syntax.items).size) return false;
   const rest = (text: string) => text.replace(MONEY, '');
   return rest(was) === rest(now);
 }
 
-/** As {@link printItems} writes money: a sign or a code, and digits with marks. */
-const MONEY = /(?:[A-Z]{3}|[^\w\s"]{1,2})\d[\d,.']*/gu;
+/** As {@link printItems} writes money: a sign or a code, and digits with marks; or behind them. */
+const MONEY = /(?:[A-Z]{3} ?|[^\w\s"]{1,2})\d[\d,.']*|\d[\d,.']* ?(?:\p{Sc}|[A-Z]{3}\b)/gu;
 
 function saidIn(block: SourceBlock, { syntax }: ReadLine): string {
   return printItems(syntax.items, block.lines[syntax.span.line]!);

@@ -1,6 +1,7 @@
 /** What is taken from a partner’s file, and what never is. */
 import type { SaidLine } from '../../compare';
 import { isHidden, KEPT } from '../kept';
+import { moneyIn } from '../money';
 import { TAKEN_OUT } from '../texts';
 
 /** Their rates, which are taken where that is said. */
@@ -35,7 +36,7 @@ export function couldHave(kind: string, ours: SaidLine): boolean {
 }
 
 function hasMoney({ items }: SaidLine): boolean {
-  return items.some((item) => item.kind === 'money');
+  return moneyIn(items).size > 0;
 }
 
 function texts({ items }: SaidLine): string[] {

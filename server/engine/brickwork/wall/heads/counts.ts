@@ -5,7 +5,7 @@ import type { Head } from './head';
 import type { Lintel } from './lintel';
 import { lowPieces, type Splitable } from './low-row';
 import type { UprightRow } from './row';
-import type { Site } from './site';
+import type { Site, Zone } from './site';
 
 const NOTHING: Tally = {
   wholes: 0,
@@ -33,9 +33,14 @@ export interface Laying extends Site {
   readonly wall: SettingOut;
 }
 
-/** Rows are counted by places along the wall; each takes so many bricks through it. */
-export function rowTally(row: UprightRow, site: Laying, deep = site.deep): Tally {
-  const { way, across, high, kind, from, to } = row;
+/** Rows are counted by places along the wall; each takes so many bricks through it. Of a head, what it takes of the courses. */
+export function rowTally(
+  row: UprightRow & { readonly zone?: Zone },
+  site: Laying,
+  deep = site.deep,
+): Tally {
+  const { way, across, high, kind } = row;
+  const { from, to } = row.zone ?? row;
   const cut = way?.kind === 'cut' ? way : undefined;
   const places = (way?.wholes ?? 0) + (cut?.cuts ?? 0);
   const along = (way?.wholes ?? 0) * site.spec.unit.height + (cut ? cut.cuts * cut.cut : 0);

@@ -93,10 +93,15 @@ function rowOver(
   const across = acrossRow(kind, site.spec.thickness);
   const move = (way: LengthWay) =>
     lintel ? movedBearing(opening, lintel, way) : movedWidth(opening, way);
-  const row = rowOf({ name: 'head', line, kind, from, to, across, move }, opening, site);
+  const endJoints = lintel ? 0 : 2;
+  const asked = { name: 'head', line, kind, from, to, across, move, endJoints } as const;
+  const row = rowOf(asked, opening, site);
   const low = lintel?.zone.high ?? spec.top;
   const laid = coursing(row.high, site);
-  return { ...row, coursing: laid, zone: { from, to, low, high: low + laid.courses } };
+  // Between reveals the courses end at them: what is beside it keeps no second joint of its own.
+  const inset = lintel ? 0 : Math.min(site.spec.joints.perpend, (to - from) / 2);
+  const zone = { from: from + inset, to: to - inset, low, high: low + laid.courses };
+  return { ...row, coursing: laid, zone };
 }
 
 /** A brick on edge of a sill reaches over the whole of a wall up to a brick thick, as a coping does. */
@@ -107,11 +112,8 @@ function sillOf(opening: OpeningFacts, site: Site): UprightRow | undefined {
   const across = acrossRow('brick-on-edge', Math.max(2, site.spec.thickness));
   const { from, width } = spec;
   const move = (way: LengthWay) => movedWidth(opening, way);
-  return rowOf(
-    { name: 'subsill', line, kind: 'brick-on-edge', from, to: from + width, across, move },
-    opening,
-    site,
-  );
+  const asked = { name: 'subsill', line, kind: 'brick-on-edge', across, move } as const;
+  return rowOf({ ...asked, from, to: from + width, endJoints: 2 }, opening, site);
 }
 
 /** All that is let into the courses of the wall. */

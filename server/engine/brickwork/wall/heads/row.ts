@@ -12,6 +12,8 @@ export interface UprightRow {
   readonly kind: Upright;
   readonly from: number;
   readonly to: number;
+  /** Joints of its own at its ends: on a lintel those beside it are the wall’s, between reveals it has one at each. */
+  readonly endJoints: 0 | 2;
   /** Mm. */
   readonly high: number;
   /** Bricks that one place of it takes through the wall. */
@@ -21,7 +23,8 @@ export interface UprightRow {
   readonly way: JointWay | CutWay | undefined;
 }
 
-export interface RowQuestion extends Pick<UprightRow, 'line' | 'kind' | 'from' | 'to' | 'across'> {
+export interface RowQuestion
+  extends Pick<UprightRow, 'line' | 'kind' | 'from' | 'to' | 'across' | 'endJoints'> {
   /** What it is called in a `fit` line. */
   readonly name: 'head' | 'subsill';
   readonly move: RunInText['move'];
@@ -34,8 +37,9 @@ export function rowOf(question: RowQuestion, opening: OpeningFacts, site: Site):
   const length = row.to - row.from;
   const pieces = row.kind === 'soldier' ? 'soldiers' : 'bricks on edge';
   const text: RunInText = { name, home: opening.facts, pieces, move };
-  const limits = site.joints;
-  const fit = fitRun({ length, piece: unit.height, half: null, endJoints: 2, limits });
+  const { joints: limits } = site;
+  const { endJoints } = row;
+  const fit = fitRun({ length, piece: unit.height, half: null, endJoints, limits });
   const high = row.kind === 'soldier' ? unit.length : unit.width;
   return { ...row, high, text, fit, way: chosen(fit, text) };
 }

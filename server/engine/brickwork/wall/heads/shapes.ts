@@ -65,7 +65,7 @@ function lintelShapes(
 
 function rowShapes(row: UprightRow, y: number, { spec }: Site): FaceShape[] {
   const joint = row.way?.joint ?? spec.joints.perpend;
-  let x = row.from + joint;
+  let x = row.from + (row.endJoints ? joint : 0);
   const pieces = (row.way?.wholes ?? 0) > MOST_DRAWN ? [] : piecesOf(row, spec.unit.height);
   return pieces.map(({ length, cut }) => {
     const shape = box(cut ? 'cut' : row.kind, x, y, length, row.high);
@@ -74,14 +74,20 @@ function rowShapes(row: UprightRow, y: number, { spec }: Site): FaceShape[] {
   });
 }
 
-/** What lies on a thing that is not whole courses high. */
+/** What lies on a thing that is not whole courses high: a thick wall shows other pieces of it in its back. */
 function splitShapes(thing: Splitable, high: number, site: Laying): FaceShape[] {
-  const { gauge, spec } = site;
+  const { gauge, spec, deep } = site;
   const { bed } = spec.joints;
   const y = thing.zone.low * gauge + bed + high + bed;
-  const inFace = lowPieces(thing, site).filter((piece) => piece.y < bed / 2);
-  if (inFace.length > MOST_DRAWN) return [];
-  return inFace.map(({ x, along }) => box('cut', x, y, along, thing.coursing.split));
+  const pieces = lowPieces(thing, site);
+  if (pieces.length > MOST_DRAWN) return [];
+  return pieces.flatMap((piece) => {
+    const front = piece.y < bed / 2;
+    const back = piece.y + piece.across > deep - bed / 2;
+    if (!front && !back) return [];
+    const shape = box('cut', piece.x, y, piece.along, thing.coursing.split);
+    return front && back ? [shape] : [{ ...shape, face: front ? ('front' as const) : 'back' }];
+  });
 }
 
 function archShapes(head: HeadArch, site: Site): FaceShape[] {
