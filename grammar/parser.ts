@@ -9,8 +9,11 @@ import { unitNamed } from '../shared/units';
 import type { Item, MeasureItem, NumberText, TextItem, WordItem } from './syntax';
 import * as t from './tokens';
 
-/** Words that join things and so are never the unit of the number before them. */
-export const JOINING: ReadonlySet<string> = new Set(['per', 'at', 'each', 'and', 'to', 'from']);
+/** Words that join things or, in a course of a bond, go on with it: never the unit of the number before them. */
+export const JOINING: ReadonlySet<string> = new Set([
+  ...['per', 'at', 'each', 'and', 'to', 'from', 'of'],
+  ...['stretcher', 'header', 'core', 'back', 'centred'],
+]);
 
 class LineParser extends EmbeddedActionsParser {
   private lineNumber = 0;

@@ -7,6 +7,7 @@ import { BOND, CURRENCIES, LIMIT, PIER_PLAN } from './library';
 import { LEAST_MORTAR, MEASURES, MORTAR_CLASS, YIELD_MODEL } from './mortar/library';
 import { OPTION } from './option';
 import { BILL_TO, FIRM } from './parties';
+import { PARTNER } from './partner';
 import { COST, PRICE, TRAVEL } from './price';
 import { RECORD } from './record';
 import { inRanges, type LineKind } from './slots';
@@ -22,6 +23,7 @@ const ALL: readonly LineKind[] = [
   USE,
   BILL_TO,
   FIRM,
+  PARTNER,
   WALL,
   PIER,
   REPAIR,

@@ -18,6 +18,7 @@ export type NamedKind =
   | 'limit'
   | 'cost'
   | 'option'
+  | 'partner'
   | 'zone'
   | 'tolerance'
   | 'trade'

@@ -40,9 +40,14 @@ describe('perpend cuts', () => {
     expect(cuts(JOB(`${PLAIN}  bats    9\n`)).out).toContain(
       '5 bats of 102.5 mm at hand are left\n',
     );
-    // 75 mm is too short for a half bat.
-    const short = cuts(JOB(`${PLAIN}  bats    9 of 75 mm\n`)).out;
-    expect(short).toContain('cut from 2 bricks:\n');
+    // 75 mm is too short for a half bat, 140 mm is not.
+    const short = cuts(JOB(`${PLAIN}  bats    9 of 75 mm\n`));
+    expect(short.code).toBe(0);
+    expect(short.out).toContain('cut from 2 bricks:\n');
+    expect(short.out).toContain('9 bats of 75 mm at hand are left\n');
+    const { out: long } = cuts(JOB(`${PLAIN}  bats    3 of 140 mm\n`));
+    expect(long).toContain('cut from 1 brick and 3 bats at hand:\n');
+    expect(long).toContain('3 bats of 140 mm, each into 1 half bat\n');
   });
 
   test('piers alike share the bats at hand', () => {

@@ -307,7 +307,7 @@ is not complete, or the file or one it uses has errors, it says at its top that
 it is not a quote, and names no amount.
 
 Options:
-  --as FORM           html, pdf or md; without it, as the file ends, else html
+  --as FORM           html, pdf or md; else as the file ends, or html
   --out PATH          write to this file; without it, print
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,
@@ -343,7 +343,7 @@ Without --prices there is no money on it.
 Options:
   --prices            with what the firm pays for each
   --bom               csv: begin with the mark by which spreadsheets know UTF-8
-  --as FORM           html, pdf, md, csv or xlsx; without it, as the file ends, else html
+  --as FORM           html, pdf, md, csv or xlsx; else as the file ends, or html
   --json              print JSON (see: perpend schema)
   --out PATH          write to this file; without it, print
   --workspace FOLDER  the folder whose files a job may use
@@ -355,7 +355,7 @@ Usage: perpend site [OPTIONS] FILE
 Everything that whoever builds it needs at hand, and no money.
 
 Options:
-  --as FORM           html, pdf or md; without it, as the file ends, else html
+  --as FORM           html, pdf or md; else as the file ends, or html
   --out PATH          write to this file; without it, print
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,
@@ -363,14 +363,14 @@ Options:
 
 Usage: perpend changes [OPTIONS] FILE
 
-Beside what was sent last, as git holds it; or beside --since; or give two files.
+Beside what was sent last, as git holds it; or beside --since; or of two files.
 Where no revision of git holds what was sent, only the price is put beside the
 other. Why it changed is what the record says was “found” since. It holds the
 work in plain words and the price; no costs, no rates and no profit.
 
 Options:
   --since REVISION    with JOB as it stood in this revision of git
-  --as FORM           html, pdf or md; without it, as the file ends, else html
+  --as FORM           html, pdf or md; else as the file ends, or html
   --out PATH          write to this file; without it, print
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,

@@ -88,6 +88,8 @@ function valueOnly(value: Value | undefined): unknown {
 
 /** `m²` in a word such as `per m²` says the same as `m2`. */
 function spelled(key: string, value: unknown): unknown {
+  // Where a line stands within a line is no part of what it says.
+  if (key === 'span') return undefined;
   if (key === 'unit') return (value as { name: string } | undefined)?.name;
   if (value instanceof Decimal) return value.toString();
   if (key !== 'text' || typeof value !== 'string') return value;

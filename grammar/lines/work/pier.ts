@@ -1,6 +1,7 @@
 /** Piers in a wall, and piers that stand alone. */
 import { BRICK_LINE, GAUGE_LINE, JOINT_LINE, MIX_LINE, NOTE, OWN_TAX, SAYS } from '../job';
 import { IN_OPTION } from '../option';
+import { BY_PARTNER } from '../partner';
 import {
   choice,
   either,
@@ -112,6 +113,7 @@ export const PIER: LineKind = line(
       ...SITE,
       BATS,
       FIT,
+      BY_PARTNER,
       OWN_TAX,
       NOTE,
       SAYS,

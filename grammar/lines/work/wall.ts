@@ -12,6 +12,7 @@ import {
   THICK_LINE,
 } from '../job';
 import { IN_OPTION } from '../option';
+import { BY_PARTNER } from '../partner';
 import { choice, type LineKind, line, newName, optional, quantity, text } from '../slots';
 import { BACKING } from './backing';
 import { BATS } from './bats';
@@ -66,6 +67,7 @@ export const WALL: LineKind = line(
       ...SITE,
       BATS,
       FIT,
+      BY_PARTNER,
       OWN_TAX,
       NOTE,
       SAYS,

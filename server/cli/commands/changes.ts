@@ -17,7 +17,7 @@ export const changes: Command = {
   takes: 'FILE',
   about: 'tell the client what changed since the quote, and why',
   more: [
-    'Beside what was sent last, as git holds it; or beside --since; or give two files.',
+    'Beside what was sent last, as git holds it; or beside --since; or of two files.',
     'Where no revision of git holds what was sent, only the price is put beside the',
     'other. Why it changed is what the record says was “found” since. It holds the',
     'work in plain words and the price; no costs, no rates and no profit.',

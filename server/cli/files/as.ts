@@ -44,7 +44,7 @@ export function asOption(forms: readonly Form[]): Option {
   return {
     name: '--as',
     value: 'FORM',
-    about: `${names}; without it, as the file ends, else ${forms[0]}`,
+    about: `${names}; else as the file ends, or ${forms[0]}`,
   };
 }
 

@@ -19,6 +19,9 @@ export function paying(job: Job, io: Io): string[] {
   const rows = [
     row(by, 'materials', 'Materials', job),
     row(by, 'labour', `Labour, ${showTerm(by.get('paid')?.term ?? price.hours, job.env)}`, job),
+    ...price.partners.map((p) =>
+      rowOf(`${p.labour.label}, ${showTerm(p.hours, job.env)}`, p.labour, job),
+    ),
     optional(by, 'travel', `Travel, ${showTerm(price.days, job.env)}`, job),
     optional(by, 'others', 'Other costs', job),
     row(by, 'cost', 'Cost', job),

@@ -82,8 +82,22 @@ function cutTable(part: CutPart, { env }: Job, words: SiteWords): Part[] {
   return [
     { part: 'heading', level: 3, text: `${words.cuts}: ${label} (${brick})${times}` },
     ...(places.length ? [table] : []),
-    ...(head ? [{ part: 'words' as const, text: sentence(head) }] : []),
-    ...(ways.length ? [{ part: 'list' as const, items: ways.map((way) => [way.trim()]) }] : []),
+    ...cutFrom(head, ways),
+  ];
+}
+
+/** How many bricks it takes, and what each is cut into. */
+function cutFrom(head: string | undefined, ways: readonly string[]): Part[] {
+  if (!head) return [];
+  const items = ways.map((way) => [way.trim()]);
+  return [
+    {
+      part: 'together',
+      parts: [
+        { part: 'words', text: sentence(head) },
+        { part: 'list', items },
+      ],
+    },
   ];
 }
 

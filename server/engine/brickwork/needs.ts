@@ -2,6 +2,7 @@
 
 import type { Remark } from '../findings/remark';
 import type { Ends } from '../resolve/ends';
+import type { Partner } from '../resolve/partners';
 import type { CoursePlan, Joints, PierPlan, SettingOut, UnitSize } from '../setting-out';
 import type { Origin, Term } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
@@ -71,6 +72,8 @@ export interface WasteNeed {
 export interface TaskNeed {
   readonly task: string;
   readonly hours: Term;
+  /** Done by a partner firm: no hours of the firm’s own. */
+  readonly by?: Partner;
 }
 
 export interface Needs {

@@ -30,7 +30,7 @@ const DONE: readonly What[] = [
 export function doing(standing: Standing, into: Gathered): void {
   const { work, facts } = standing;
   const at = (what: What) => lineIn(facts, AT[what] ?? []) ?? into.home;
-  const kinds: What[] = mendsPier(standing) ? ['repair', 'pier'] : [work.kind];
+  const kinds = mendsPier(standing) ? ['repair', 'pier'] : [work.kind];
   for (const what of ['any', ...kinds] as What[]) into.add(what, { origin: into.home });
   const done = new Set([...standsHow(standing), ...DONE.filter((w) => work.facts.does.has(w))]);
   for (const what of done) into.add(what, { origin: at(what) });

@@ -1,6 +1,7 @@
 /** A price taken apart: none of it left out and none of it twice. */
 import { type Exact, ZERO } from '../../../shared/exact';
 import type { Purchase } from '../price/buying';
+import { partnerKey } from '../price/partners';
 import type { JobPrice } from '../price/total';
 import type { Term } from '../working/term';
 
@@ -22,11 +23,12 @@ export function partsOf(price: JobPrice): Part[] {
 /** Every purchase, labour, every journey, everything else that is paid for. */
 function costs(price: JobPrice): Part[] {
   const bought = new Map<Term, Purchase>(price.purchases.map((each) => [each.cost, each]));
+  const partners = new Map(price.partners.map((p) => [p.labour, partnerKey(p.name)]));
   const leaves = (term: Term): Part[] => {
     const purchase = bought.get(term);
     if (purchase) return [partOf(purchase, term)];
     if (term.op === 'sum') return term.args.flatMap(leaves);
-    const key = term === price.labour ? 'labour' : `cost ${term.label}`;
+    const key = term === price.labour ? 'labour' : (partners.get(term) ?? `cost ${term.label}`);
     return [{ key, label: term.label, value: term.value }];
   };
   return leaves(price.cost);

@@ -15,6 +15,7 @@ import { mixWeak } from './mortar/mix-weak';
 import { ofBlocks } from './of-blocks';
 import { optionRemarks } from './options';
 import { outputMeasured } from './output-measured';
+import { partnersIdle } from './partner-idle';
 import { priceRemarks } from './price';
 import { recordRemarks } from './record';
 import { headOrigin, type Remark, toFinding } from './remark';
@@ -45,6 +46,7 @@ function remarksOf(job: Job): Remark[] {
     ...general,
     ...optionRemarks(job, names),
     ...recordRemarks(job),
+    ...partnersIdle(job),
     ...works.flatMap((w) => w.remarks),
     ...cautions(job),
     ...mixWeak(works, env),

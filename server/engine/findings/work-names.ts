@@ -8,7 +8,9 @@ export function namedBy(block: SourceBlock): string[] {
     const { name } = line.values;
     return line.kind.body && name?.kind === 'word' ? [`${line.kind.key}\n${name.text}`] : [];
   });
-  return block.kind && block.name !== undefined ? [`${block.kind}\n${block.name}`, ...inner] : inner;
+  return block.kind && block.name !== undefined
+    ? [`${block.kind}\n${block.name}`, ...inner]
+    : inner;
 }
 
 /** From what blocks name: the names of each kind, in their order. */

@@ -50,6 +50,8 @@ const BOUGHT: ReadonlySet<string> = new Set(['brick', 'mix', 'material']);
 /** Ids of the job’s figures that belong to a block that is no work itself; the main one last. */
 function idsOf(block: SourceBlock): readonly string[] {
   const kind = block.kind ?? '';
+  if (kind === 'partner')
+    return [idOf('partner hours', block.name), idOf('partner labour', block.name)];
   if (!BOUGHT.has(kind)) return OF_KIND[kind] ?? [];
   const mortar = kind === 'mix' ? MIXED : kind === 'material' ? ['left'] : [];
   return [...mortar, 'buy', 'cost', 'mix'].map((part) => idOf(part, block.name));

@@ -19,7 +19,8 @@ export function hover(job: Job, at: Position, link: Linker = PLAIN): Hover | und
   if (!spot?.read || onComment(spot)) return undefined;
   if (onKey(spot)) return said(spot, spot.syntax!.key!.span, keyText(spot, job, link));
   const value = valueAt(spot);
-  if (!value) return writtenAnew(spot, job);
+  const anew = writtenAnew(spot, job);
+  if (anew || !value) return anew;
   if (givenAt(spot)?.span === value.value.span)
     return said(spot, value.value.span, keyText(spot, job, link));
   const name = textOf(value.value);

@@ -31,7 +31,10 @@ export function totalsOf(job: Job): Totals | undefined {
     alike: job.spread && ofJobsAlike(env),
     hours: showTerm(price.hours, env),
     missing: [...new Set(price.total.gaps.map((g) => g.what))],
-    steps: steps.map(({ term }) => ({ label: term.label, text: showTerm(term, env) })),
+    steps: steps.flatMap(({ key, term }) => {
+      const others = key === 'labour' ? price.partners.map((p) => p.labour) : [];
+      return [term, ...others].map((t) => ({ label: t.label, text: showTerm(t, env) }));
+    }),
   };
 }
 

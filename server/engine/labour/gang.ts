@@ -1,5 +1,6 @@
 /** Hours and what they cost: the gang together, and the days it comes. */
 import { type Env, LineFacts } from '../resolve/env';
+import { envBy, type Partner } from '../resolve/partners';
 import { perTime } from '../resolve/per';
 import { counted, missing, type Origin, product, quotient, sum, type Term } from '../working/term';
 import { dayOf } from './day';
@@ -12,6 +13,8 @@ export interface Gang {
   /** How many serve those who lay: all others. Nothing when nobody does. */
   readonly serving?: Term;
   readonly day: Term;
+  /** Where its outputs are looked up: of a partner’s gang, its own. */
+  readonly by?: Env;
 }
 
 /** Each trade's hourly rate times how many of it there are. */
@@ -44,6 +47,12 @@ export function gangOf(env: Env): Gang {
     serving: servingOf(people.filter((p) => p !== laying)),
     day,
   };
+}
+
+/** The gang of a partner firm, by its own file. */
+export function gangBy(partner: Partner, env: Env): Gang {
+  const by = envBy(partner, env);
+  return { ...gangOf(by), by };
 }
 
 /**

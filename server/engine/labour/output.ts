@@ -55,9 +55,10 @@ export function byOne(
   gang: Gang,
   otherwise: Otherwise = () => [],
 ): Term | undefined {
-  const setting = env.book.setting(kind, task);
+  const from = gang.by ?? env;
+  const setting = from.book.setting(kind, task);
   if (!setting) return undefined;
-  const line = new LineFacts(setting.block, setting.line, env);
+  const line = new LineFacts(setting.block, setting.line, from);
   const said = line.term(
     'amount',
     kind === 'output' ? `${task}, one bricklayer` : `${task}, served by one`,

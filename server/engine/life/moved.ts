@@ -70,7 +70,7 @@ function moveOf(id: string, was: Term | undefined, now: Term | undefined, { env 
 
 /** Figures that add up to the price, and are no sum of others here. */
 const PARTS =
-  /^(cost\..+|job\.(labour|travel|others|contingency|overhead|profit|discount|tax|rounding))$/;
+  /^(cost\..+|partner\..+\.labour|job\.(labour|travel|others|contingency|overhead|profit|discount|tax|rounding))$/;
 
 function partsOf(all: readonly Move[], unit: string): Move[] {
   const money = all.filter(({ was, now }) => (now ?? was)?.unit === unit);

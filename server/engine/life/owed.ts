@@ -47,7 +47,7 @@ export function owedOf(job: Job): Owed {
 }
 
 function rest(label: string, all: Term, part: Term): Term {
-  const none = counted('nothing', 0, all.unit);
+  const none = counted('none', 0, all.unit, { note: 'there is no less than none' });
   return most(label, all.unit, difference(label, all.unit, all, part), none);
 }
 

@@ -72,7 +72,9 @@ export function resultOf(job: Job): Result | undefined {
     net,
     sum('cost and overhead', code, [cost, overhead]),
   );
-  const labour = parts.find((p) => p.part === 'labour')!;
+  const wages = price.partners.length
+    ? wagesOf(price, { hours, people }, job)
+    : parts.find((p) => p.part === 'labour')!.actual;
   return {
     job: agreed,
     net,
@@ -82,7 +84,7 @@ export function resultOf(job: Job): Result | undefined {
     leaves: { estimated: price.leaves, actual: leaves },
     margin: { estimated: price.margin, actual: marginOf(leaves, net) },
     earns: record.worked.length
-      ? { estimated: price.earns, actual: earned(labour.actual, leaves, hours, people, job) }
+      ? { estimated: price.earns, actual: earned(wages, leaves, hours, people, job) }
       : undefined,
     hours: { estimated: product('Hours estimated', 'h', [price.paid, people]), actual: hours },
     tasks: taskResults(job, agreed),
@@ -104,6 +106,13 @@ function priceFigure({ figures }: JobPrice, key: string, code: string): Term {
   return figures.find((f) => f.key === key)?.term ?? counted(key, 0, code);
 }
 
+/** Its own and its partners’. */
+function labourOf(price: JobPrice, code: string): Term {
+  const own = priceFigure(price, 'labour', code);
+  if (!price.partners.length) return own;
+  return sum('Labour', code, [own, ...price.partners.map((p) => p.labour)]);
+}
+
 interface Time {
   readonly hours: Term;
   readonly people: Term;
@@ -112,10 +121,12 @@ interface Time {
 function partsOf(record: JobRecord, price: JobPrice, time: Time, job: Job): PartResult[] {
   const { code } = job.env.money;
   return PARTS.map((part) => {
-    const estimated = priceFigure(price, part, code);
+    const estimated = part === 'labour' ? labourOf(price, code) : priceFigure(price, part, code);
     const spent = record.spent.filter((s) => s.part === part).map((s) => s.amount);
     const wages = part === 'labour' && record.worked.length ? [wagesOf(price, time, job)] : [];
-    const all = [...wages, ...spent];
+    // Nothing paid for work yet: then what partners charge is as it was reckoned.
+    const due = wages.length && !spent.length ? price.partners.map((p) => p.labour) : [];
+    const all = [...wages, ...spent, ...due];
     const actual = all.length
       ? sum(estimated.label, code, all)
       : named(estimated.label, estimated, 'as estimated: nothing of it is recorded');

@@ -53,7 +53,8 @@ function byTask(worked: readonly Worked[], planned: ReadonlyMap<string, unknown>
 
 function plannedIn(works: readonly Work[]): Map<string, Term[]> {
   const planned = new Map<string, Term[]>();
-  for (const { task, hours } of works.flatMap((w) => w.needs.tasks)) {
+  for (const { task, hours, by } of works.flatMap((w) => w.needs.tasks)) {
+    if (by) continue;
     const list = planned.get(task);
     if (list) list.push(hours);
     else planned.set(task, [hours]);

@@ -1,6 +1,7 @@
 /** What a price is made of, as the record keeps it: figures by id, to the digits that are written down. */
 import { roundTo } from '../../../shared/exact';
 import type { Figure } from '../brickwork/needs';
+import { partnerFigures } from '../price/partners';
 import type { Env } from '../resolve/env';
 import { workFigures } from '../views/job-view';
 import type { Term } from '../working/term';
@@ -32,6 +33,7 @@ export function fixedFigures(job: Job): Figure[] {
     ...price.figures
       .filter(({ key }) => !NOT_KEPT.has(key))
       .map(({ key, term }) => ({ key: `job.${key}`, term })),
+    ...partnerFigures(price.partners),
     ...own,
     ...bought.map((p) => ({ key: `cost.${p.name}`, term: p.cost })),
     ...options.map((o) => ({ key: `option.${o.name}.price`, term: o.price.total })),

@@ -1,6 +1,7 @@
 /** What each piece of work of a job costs, in plain numbers, for all of them at every keystroke: amounts in rows, multiplied out. */
 import type { Needs } from '../brickwork/needs';
 import { Groups } from '../workspace/groups';
+import { partnerKey } from './partners';
 
 /** What a piece of work takes, in plain numbers. */
 export interface Plain {
@@ -19,8 +20,9 @@ export function plainOf(needs: Needs): Plain {
         ...needs.bricks.map((b) => item(`brick ${b.brick}`, b.bricks)),
         ...needs.pieces.map((p) => item(`piece ${p.material}`, p.count)),
         ...needs.mixes.map((m) => item(`mix ${m.mix}`, m.litres)),
+        ...needs.tasks.flatMap(({ by, hours }) => (by ? [item(partnerKey(by.name), hours)] : [])),
       ],
-      hours: needs.tasks.reduce((sum, t) => sum + t.hours.value.toNumber(), 0),
+      hours: needs.tasks.reduce((sum, t) => sum + (t.by ? 0 : t.hours.value.toNumber()), 0),
     };
     kept.set(needs, plain);
   }

@@ -52,6 +52,11 @@ function lostLines(blocks: readonly SourceBlock[]): (readonly Gap[])[] {
   return blocks.map(linesLost).filter((gaps) => gaps.length > 0);
 }
 
+/** The same of blocks of partners’ files. */
+export function lostIn(blocks: readonly SourceBlock[]): Gap[] {
+  return lostLines(blocks).flat();
+}
+
 interface HasRemarks {
   readonly remarks: readonly Remark[];
 }

@@ -84,16 +84,9 @@ function longest(needs: readonly Needs[]): Term | undefined {
 }
 
 function hours(tasks: readonly TaskNeed[], label: string): TaskNeed[] {
-  return tasks.length
-    ? [
-        {
-          task: 'all',
-          hours: sum(
-            label,
-            'h',
-            tasks.map((t) => t.hours),
-          ),
-        },
-      ]
-    : [];
+  const parties = new Map(tasks.map(({ by }) => [by?.name, by]));
+  return [...parties].map(([name, by]) => {
+    const own = tasks.filter((t) => t.by?.name === name).map((t) => t.hours);
+    return { task: 'all', hours: sum(label, 'h', own), by };
+  });
 }

@@ -43,7 +43,8 @@ export function sharesOf(
   const weights = new Weights(price);
   const each = costs.of(works, (key) => weights.each(key), weights.hour);
   const { code, digits } = env.money;
-  const direct = sum('Materials and labour', code, [price.materials, price.labour]);
+  const partners = price.partners.map((p) => p.labour);
+  const direct = sum('Materials and labour', code, [price.materials, price.labour, ...partners]);
   const costShare = new Shares(each).of(direct.value, digits);
   const parts = new PriceParts(price, each, env);
   const ofWork = (at: number): WorkShare => {

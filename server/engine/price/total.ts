@@ -21,6 +21,7 @@ import { type Bought, bought } from './bought';
 import type { Purchase } from './buying';
 import { type Charged, charged } from './charged';
 import { otherCosts } from './others';
+import { type ByPartner, partnersIn } from './partners';
 import { followedBy } from './tax/followed';
 import type { Paid, Pieces } from './tax/portions';
 import { travelOf } from './travel';
@@ -41,6 +42,8 @@ export interface JobPrice extends Charged {
   /** Those hours, and what of each day goes on other things. */
   readonly paid: Term;
   readonly labour: Term;
+  /** What is done by others, and what they charge. */
+  readonly partners: readonly ByPartner[];
   readonly materials: Term;
   readonly cost: Term;
   /** In the order a reader wants them. */
@@ -70,6 +73,8 @@ export function priceOf(
     product('labour', code, [time.paid, time.gang.rate]),
     env.money.digits,
   );
+  const partners = partnersIn(needs, env);
+  const byOthers = partners.map((p) => p.labour);
   const travel = sum('Travel', code, travelOf(time.visits, env));
   const waste = wasteIn(needs);
   const costs = otherCosts(time.days, waste, env);
@@ -78,8 +83,8 @@ export function priceOf(
     code,
     costs.map((c) => c.cost),
   );
-  const cost = withGaps(sum('Cost', code, [materials, labour, travel, others]), lost);
-  const known = { ...buys, ...time, labour, materials };
+  const cost = withGaps(sum('Cost', code, [materials, labour, ...byOthers, travel, others]), lost);
+  const known = { ...buys, ...time, labour, materials, partners };
   const shared = { cost, others: costs, ...weighed(known, pieces, code) };
   const top = charged({ cost, labour, materials, others, paid: time.paid }, shared, pieces, env);
   const figures: Figure[] = [
@@ -90,7 +95,7 @@ export function priceOf(
     { key: 'travel', term: travel },
     { key: 'others', term: others },
     { key: 'cost', term: cost },
-    { key: 'time', term: timeShare(labour, cost) },
+    { key: 'time', term: timeShare(sum('labour', code, [labour, ...byOthers]), cost) },
     ...top.figures,
   ];
   return { ...known, cost, ...top, figures };
@@ -105,7 +110,7 @@ function timeOf(needs: readonly Needs[], { purchases }: Bought, env: Env): Time 
   const around = aroundOf(env);
   const loading = loadingOut(purchases, gang, env);
   const hours = sum('Hours of the gang', 'h', [
-    ...needs.flatMap((n) => n.tasks.map((t) => t.hours)),
+    ...needs.flatMap((n) => n.tasks.flatMap((t) => (t.by ? [] : [t.hours]))),
     ...(loading ? [loading] : []),
   ]);
   const days = atLeastFor(needs, daysOf(hours, gang.day, around, env));
@@ -130,7 +135,7 @@ function amountFigures({ purchases }: Bought, { hours, days, paid, loading }: Ti
 
 /** What pieces of work cost by themselves, for whoever asks. */
 function weighed(
-  known: Pick<JobPrice, 'purchases' | 'batches' | 'hours' | 'labour'>,
+  known: Pick<JobPrice, 'purchases' | 'batches' | 'hours' | 'labour' | 'partners'>,
   pieces: Pieces | undefined,
   code: string,
 ): Pick<Paid, 'each' | 'followed'> {

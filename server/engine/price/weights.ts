@@ -6,6 +6,7 @@ import type { MixBatch } from '../mortar/batch';
 import type { Term } from '../working/term';
 import type { Purchase } from './buying';
 import { plainOf } from './costs';
+import { type ByPartner, partnerKey } from './partners';
 
 /** What a job pays for. */
 export interface WeighedBy {
@@ -14,6 +15,7 @@ export interface WeighedBy {
   /** Of the work itself, all of the gang together. */
   readonly hours: Term;
   readonly labour: Term;
+  readonly partners: readonly ByPartner[];
 }
 
 /** What a piece of work takes of one thing that the job pays for. */
@@ -42,6 +44,8 @@ export class Weights {
   constructor(price: WeighedBy) {
     // All that is paid, setting up and driving too: each hour of the work bears its part of it.
     this.labour = thing('labour', 'labour', price.hours, price.labour.value.toNumber());
+    for (const { name, title, hours, labour } of price.partners)
+      this.take(partnerKey(name), `${title}: labour`, hours, labour.value.toNumber());
     const costs = new Map<string, number>();
     for (const { kind, name, title, cost, needed } of price.purchases) {
       const money = cost.value.toNumber();

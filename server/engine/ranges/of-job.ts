@@ -3,8 +3,8 @@ import type { Needs, Work } from '../brickwork/needs';
 import { type Gang, gangOf } from '../labour/gang';
 import type { JobPrice } from '../price/total';
 import type { Env } from '../resolve/env';
+import type { Scope } from '../resolve/uses';
 import { fact, type Term } from '../working/term';
-import type { SourceFile } from '../workspace/source';
 import { lanesOfRuns } from './again';
 import { sharesOf } from './alone';
 import { type Ranged, rangesIn } from './found';
@@ -19,7 +19,7 @@ export interface Sampled {
   readonly gang: Gang;
   readonly works: readonly Work[];
   readonly price: JobPrice;
-  readonly scope: { readonly files: readonly SourceFile[] };
+  readonly scope: Pick<Scope, 'files' | 'lent'>;
   plainOf(work: Work): ReadonlySet<object>;
   needsAt(work: Work, at: { readonly env: Env; readonly gang: Gang }): Needs | undefined;
   priceAt(needs: readonly Needs[], env: Env): JobPrice;
@@ -72,7 +72,8 @@ export function spreadOf(job: Sampled, runs: Runs): Spread | undefined {
 
 function rangesOf({ works, scope }: Pick<Sampled, 'works' | 'scope'>): readonly Ranged[] {
   const book = scope.files.filter((file) => !file.shipped).flatMap((file) => file.blocks);
-  return [...new Set([...works.map((w) => w.block), ...book])].flatMap(rangesIn);
+  const lent = scope.lent.flatMap((each) => each.blocks);
+  return [...new Set([...works.map((w) => w.block), ...book, ...lent])].flatMap(rangesIn);
 }
 
 /** Ranges that work has to be laid again for: those it was laid out by. */

@@ -6,6 +6,7 @@ import type { NamedKind } from '../../../grammar/lines/slots';
 import type { ReadLine, Value } from '../../../grammar/read/values';
 import type { Origin } from '../working/term';
 import { type SourceBlock, type SourceFile, WORK } from '../workspace/source';
+import type { Lent } from './partners';
 
 /** Kinds of block that may stand only once in a file: the first holds, and a second is a finding. */
 export const ONCE: ReadonlySet<string> = new Set([
@@ -43,8 +44,11 @@ export class Book {
   private readonly nearest = new Map<string, Setting | null>();
   private readonly headings = new Map<string, SourceBlock[]>();
 
-  /** `blocks` in scope order: the job's own first. */
-  constructor(readonly blocks: readonly SourceBlock[]) {
+  /** `blocks` in scope order: the job's own first. `lent`: what partners’ files give for the work that they do. */
+  constructor(
+    readonly blocks: readonly SourceBlock[],
+    readonly lent: readonly Lent[] = [],
+  ) {
     for (const block of blocks) this.take(block);
   }
 

@@ -1,9 +1,12 @@
 /** Which files a job is made of: its own, those it uses, those they use, and a library. */
 import type { ReadLine } from '../../../grammar/read/values';
 import * as findings from '../findings/files';
-import type { Remark } from '../findings/remark';
+import { type NoFile, partnerFile } from '../findings/partner';
+import { headOrigin, type Remark } from '../findings/remark';
 import type { MeasuredOutput } from '../firm/outputs';
 import type { SourceBlock, SourceFile } from '../workspace/source';
+import { wordOf } from './book';
+import { type Lent, lentBlocks } from './partners';
 
 /** What the outside lends the engine. It never touches a disk itself. */
 export interface Host {
@@ -38,6 +41,8 @@ export interface Scope {
   readonly remarks: readonly Remark[];
   /** The library that was taken because no `use` names one. */
   readonly assumed?: string;
+  /** What partners’ files give. */
+  readonly lent: readonly Lent[];
 }
 
 export function scopeOf(job: SourceFile, store: FileStore): Scope {
@@ -47,7 +52,8 @@ export function scopeOf(job: SourceFile, store: FileStore): Scope {
   const assumed = isLibrary || walk.libraries.length ? undefined : assumedBy(store);
   if (assumed) walk.takeLibrary(assumed);
   walk.takeLibrary(WORLD);
-  return { files: [...walk.files, ...walk.libraries], remarks: walk.remarks, assumed };
+  const lent = walk.lent();
+  return { files: [...walk.files, ...walk.libraries], remarks: walk.remarks, assumed, lent };
 }
 
 /** The country that the world’s library names for jobs that name none: said in a finding, never in silence. */
@@ -61,9 +67,13 @@ class Walk {
   readonly files: SourceFile[] = [];
   readonly libraries: SourceFile[] = [];
   readonly remarks: Remark[] = [];
-  private asked = 0;
+  private readonly partners: SourceBlock[] = [];
 
-  constructor(private readonly store: FileStore) {}
+  constructor(
+    private readonly store: FileStore,
+    /** Counted together with that of partners’ files. */
+    private readonly asked = { times: 0 },
+  ) {}
 
   takeLibrary(name: string): boolean {
     const file = this.store.library(name);
@@ -78,6 +88,7 @@ class Walk {
     for (const block of file.blocks) {
       const heading = block.read.heading;
       if (heading?.kind.key === 'use') this.use(file, block, heading, [...above, file], depth);
+      else if (block.kind === 'partner') this.partners.push(block);
     }
   }
 
@@ -102,8 +113,8 @@ class Walk {
     }
     if (path?.kind !== 'text') return;
     const origin = { block, span: path.span };
-    this.asked += 1;
-    if (this.asked > MOST_ASKED) {
+    this.asked.times += 1;
+    if (this.asked.times > MOST_ASKED) {
       this.remarks.push(findings.useTooDeep(origin, DEEPEST, MOST_FILES));
       return;
     }
@@ -115,5 +126,34 @@ class Walk {
     else if (depth >= DEEPEST || this.files.length >= MOST_FILES)
       this.remarks.push(findings.useTooDeep(origin, DEEPEST, MOST_FILES));
     else this.visit(found, above, depth + 1);
+  }
+
+  /** Of each partner’s file what counts. A partner of a partner does nothing here. */
+  lent(): Lent[] {
+    return this.partners.flatMap((block) => {
+      const line = block.read.heading?.body.find((l) => l.kind.key === 'file');
+      const value = line?.values.file;
+      const path = wordOf(value);
+      const found = value ? this.partnerAt(block, path) : 'unsaid';
+      if (typeof found === 'string') {
+        this.remarks.push(
+          partnerFile(value ? { block, span: value.span } : headOrigin(block), found, path),
+        );
+        return [];
+      }
+      const walk = new Walk(this.store, this.asked);
+      walk.visit(found, [], 0);
+      this.remarks.push(...walk.remarks);
+      return [{ block, files: walk.files, blocks: lentBlocks(walk.files) }];
+    });
+  }
+
+  private partnerAt({ file }: SourceBlock, path: string): SourceFile | NoFile {
+    this.asked.times += 1;
+    if (this.asked.times > MOST_ASKED) return 'many';
+    const found = this.store.find(file, path);
+    if (typeof found === 'string') return found;
+    if (found === file) return 'circle';
+    return found.refused ? 'large' : found;
   }
 }

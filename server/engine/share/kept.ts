@@ -26,8 +26,8 @@ export const KEPT: ReadonlySet<string> = new Set([
   'currencies',
 ]);
 
-/** In every block: where a value comes from says who sells and for how much; options are settled or gone. */
-const ALWAYS: readonly string[] = ['source', 'option'];
+/** In every block: where a value comes from says who sells and for how much; options are settled or gone; who else works is no partner’s business. */
+const ALWAYS: readonly string[] = ['source', 'option', 'by'];
 
 const LINES: Readonly<Record<string, ReadonlySet<string>>> = {
   // How the firm is paid, its numbers, and a picture that is a file of its own.

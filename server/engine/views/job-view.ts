@@ -78,7 +78,7 @@ export function jobView(job: Job): JobView {
     blocks: job.works.map((work) => blockView(work, job)),
     totals: allFigures(job)
       .filter(({ key }) =>
-        /^(mix|need|buy|cost|left|lays|batch|batches|last|over|job|discount|tax|stage|deducted)\./.test(
+        /^(mix|need|buy|cost|left|lays|batch|batches|last|over|job|partner|discount|tax|stage|deducted)\./.test(
           key,
         ),
       )

@@ -1,12 +1,20 @@
 /** Figures of the price that come in a list: discounts, rows of tax, stages, deductions; each under its number. */
 import type { Figure } from '../brickwork/needs';
+import { partnerFigures } from '../price/partners';
 import type { Stage } from '../price/stages';
 import type { TaxGroup } from '../price/tax/taxes';
 import type { JobPrice } from '../price/total';
 import type { Term } from '../working/term';
 
-export function priceFigures({ discounts, taxes, stages, deductions }: JobPrice): Figure[] {
+export function priceFigures({
+  partners,
+  discounts,
+  taxes,
+  stages,
+  deductions,
+}: JobPrice): Figure[] {
   return [
+    ...partnerFigures(partners),
     ...discounts.map((d, i) => figure(`discount.${i + 1}`, d.amount, d.title)),
     ...taxes.flatMap((tax, i) => taxFigures(tax, `tax.${i + 1}`, taxes.length > 1)),
     ...stages.flatMap((stage, i) => stageFigures(stage, `stage.${i + 1}`)),

@@ -26,7 +26,8 @@ function chunksOfWork(work: Work, order: TaskOrder): Chunk[] {
   const lifts = Math.max(1, leastDays?.value.toNumber() ?? 1);
   const name = work.title || work.name;
   const all = tasks
-    .slice()
+    // What a partner does is in its own days.
+    .filter((task) => !task.by)
     .sort((a, b) => order.placeOf(a.task) - order.placeOf(b.task))
     .map(({ task, hours }) => ({ task, label: hours.label, hours: hours.value.toNumber() }));
   return liftsOf(all, lifts, order).map(({ task, ...chunk }) => ({

@@ -16,12 +16,12 @@ import { Neighbours } from '../brickwork/wall/meet/neighbours';
 import { findingsOf } from '../findings/all';
 import { freeStanding } from '../findings/piers/free-standing';
 import type { MeasuredOutput } from '../firm/outputs';
-import { type Gang, gangOf } from '../labour/gang';
+import { type Gang, gangBy, gangOf } from '../labour/gang';
 import { isIn, optionsOf } from '../life/in-option';
 import { Variants } from '../life/variant';
 import type { VariantFile } from '../life/variant-block';
 import { Costs } from '../price/costs';
-import { Losses, withLost } from '../price/lost';
+import { Losses, lostIn, withLost } from '../price/lost';
 import { NeedsPool } from '../price/pool';
 import { type ItemShare, type PriceShares, sharesOf, type WorkShare } from '../price/shares';
 import { TaxLines } from '../price/tax/own';
@@ -30,6 +30,7 @@ import { allFollowable, opened, rangesToPin } from '../ranges/again';
 import { Runs, type Spread, spreadOf } from '../ranges/of-job';
 import { Book, bookBlocks, wordOf } from '../resolve/book';
 import { type BlockFacts, type Env, envOf, factsOf, plainlyRead } from '../resolve/env';
+import { allLent, type Partner, partnerOf } from '../resolve/partners';
 import { type FileStore, type Scope, scopeOf } from '../resolve/uses';
 import type { Gap } from '../working/term';
 import { Groups, joined } from './groups';
@@ -51,7 +52,9 @@ export class Job {
   env!: Env;
   gang!: Gang;
   works: readonly Work[] = [];
-  private seen: { generation: number; versions: readonly number[] } | undefined;
+  private seen:
+    | { generation: number; files: readonly SourceFile[]; versions: readonly number[] }
+    | undefined;
   private kept = new Map<SourceBlock, Kept>();
   private readonly parts = new Groups<SourceBlock, FilePart>((of) => partOf(of, this.taken));
   private lone = this.newLone();
@@ -109,16 +112,21 @@ export class Job {
     const { generation } = this.store;
     return (
       this.seen?.generation === generation &&
-      this.seen.versions.every((version, i) => versionOf(this.scope.files[i]!, i) === version)
+      this.seen.files.every((file, i) => versionOf(file, i) === this.seen!.versions[i])
     );
   }
 
   private lookAround(): void {
     this.scope = this.scopeNow();
     const blocks = bookBlocks(this.scope.files).filter((b) => isIn(b, this.taken));
-    if (!this.book || !same(blocks, this.book.blocks)) this.newBook(blocks);
-    const versions = this.scope.files.map(versionOf);
-    this.seen = { generation: this.store.generation, versions };
+    if (!this.book || !same(blocks, this.book.blocks) || !this.lentAlike(this.book))
+      this.newBook(blocks);
+    const files = [...this.scope.files, ...this.scope.lent.flatMap((each) => each.files)];
+    this.seen = { generation: this.store.generation, files, versions: files.map(versionOf) };
+  }
+
+  private lentAlike(book: Book): boolean {
+    return same(allLent(book.lent), allLent(this.scope.lent));
   }
 
   /** The files that the job without options uses, whatever they say of its own. */
@@ -130,15 +138,20 @@ export class Job {
 
   /** Pieces of work stand as long as nothing has changed that they are worked out from. */
   private newBook(blocks: readonly SourceBlock[]): void {
-    const before = this.book && { blocks: this.book.blocks, env: this.env };
+    const before = this.book && { book: this.book, env: this.env };
     const shared = this.base && same(blocks, this.base.book.blocks) ? this.base : undefined;
-    this.book = shared?.book ?? new Book(blocks);
+    this.book = shared?.book ?? new Book(blocks, this.scope.lent);
     this.env = shared?.env ?? envOf(this.book, 'middle');
     this.asBase =
       this.base !== undefined &&
       sameEnv(this.base.env, this.env) &&
       same(forWork(this.base.book.blocks), forWork(blocks));
-    if (before && sameEnv(before.env, this.env) && same(forWork(before.blocks), forWork(blocks)))
+    if (
+      before &&
+      this.lentAlike(before.book) &&
+      sameEnv(before.env, this.env) &&
+      same(forWork(before.book.blocks), forWork(blocks))
+    )
       return;
     this.gang = gangOf(this.env);
     this.kept = new Map();
@@ -206,10 +219,28 @@ export class Job {
     block: SourceBlock,
     beside: readonly SourceBlock[],
     neighbours: Neighbours,
-    { env, gang }: Pick<Job, 'env' | 'gang'> = this,
+    { env, gang: own }: Pick<Job, 'env' | 'gang'> = this,
   ): Work | undefined {
-    const facts = factsOf(block, env);
-    if (!facts) return undefined;
+    if (!factsOf(block, env)) return undefined;
+    const partner = partnerOf(block, env.book);
+    const gang = partner ? gangBy(partner, env) : own;
+    const work = this.laidBy(gang, block, beside, neighbours, env);
+    return partner ? doneBy(partner, work) : work;
+  }
+
+  private gangFor(block: SourceBlock): Gang {
+    const partner = partnerOf(block, this.book);
+    return partner ? gangBy(partner, this.env) : this.gang;
+  }
+
+  private laidBy(
+    gang: Gang,
+    block: SourceBlock,
+    beside: readonly SourceBlock[],
+    neighbours: Neighbours,
+    env: Env,
+  ): Work {
+    const facts = factsOf(block, env)!;
     if (block.kind === 'wall') return looked(workWall(block, env, gang, neighbours), env);
     if (block.kind === 'pier') return workPier(facts, env, gang);
     return workRepair(facts, env, gang, beside[0]);
@@ -224,7 +255,7 @@ export class Job {
   ) {
     if (block.kind !== 'wall' || !factsOf(block, this.env))
       return this.workedOut(block, beside, neighbours);
-    return looked(toldOfWall(block, this.env, this.gang, neighbours, code), this.env);
+    return looked(toldOfWall(block, this.env, this.gangFor(block), neighbours, code), this.env);
   }
 
   /** What a repair is in: a wall or a pier, where the job has it; for a pier of a wall, that wall. */
@@ -243,9 +274,14 @@ export class Job {
   }
 
   private lost(): readonly Gap[] {
-    const { files, remarks } = this.scope;
+    const { files, remarks, lent } = this.scope;
     const ofOptions = this.base ? (this.file as VariantFile).lost : [];
-    return [...this.losses.in(files, remarks, this.works, this.inForce), ...ofOptions];
+    const ofPartners = lostIn(lent.flatMap((each) => each.blocks));
+    return [
+      ...this.losses.in(files, remarks, this.works, this.inForce),
+      ...ofPartners,
+      ...ofOptions,
+    ];
   }
 
   /** Options of its file: each priced beside the job, and the job with some of them taken. */
@@ -398,6 +434,12 @@ const NOT_FOR_WORK: ReadonlySet<string> = new Set([
   'record',
   'caution',
 ]);
+
+/** Neither its hours are the firm’s own, nor the days that its height takes. */
+function doneBy(by: Partner, work: Work): Work {
+  const tasks = work.needs.tasks.map((task) => ({ ...task, by }));
+  return { ...work, needs: { ...work.needs, tasks, leastDays: undefined } };
+}
 
 function forWork(blocks: readonly SourceBlock[]): SourceBlock[] {
   return blocks.filter((b) => !NOT_FOR_WORK.has(b.kind!));

@@ -56,13 +56,18 @@ describe.each(Object.keys(PAPERS))('%s', (kind) => {
     expect(again()).toBe(again());
   });
 
-  test.each(['other alphabets', 'long texts'])('of a job with %s is a sound PDF', (name) => {
-    const paper = PAPERS[kind]!(oddJob(ODD[name]!))!;
-    const { bytes, missing } = pdfOf(paper, fonts());
-    expect(missing).toEqual([]);
-    const said = execFileSync('qpdf', ['--check', inFile(bytes, 'odd.pdf')], { encoding: 'utf8' });
-    expect(said).toContain('No syntax or stream encoding errors');
-    if (name === 'other alphabets' && kind !== 'invoice')
-      expect(pdfText(paper)).toContain('Łódź, Ελλάδα, Київ');
-  });
+  test.each(['other alphabets', 'long texts', 'discounts'])(
+    'of a job with %s is a sound PDF',
+    (name) => {
+      const paper = PAPERS[kind]!(oddJob(ODD[name]!))!;
+      const { bytes, missing } = pdfOf(paper, fonts());
+      expect(missing).toEqual([]);
+      const said = execFileSync('qpdf', ['--check', inFile(bytes, 'odd.pdf')], {
+        encoding: 'utf8',
+      });
+      expect(said).toContain('No syntax or stream encoding errors');
+      if (name === 'other alphabets' && kind !== 'invoice')
+        expect(pdfText(paper)).toContain('Łódź, Ελλάδα, Київ');
+    },
+  );
 });

@@ -4,8 +4,13 @@ import { buyingPaper } from '../../../server/documents/buying/paper';
 import { csvOf, tablesOf } from '../../../server/documents/paper';
 import type { Part } from '../../../server/documents/paper/model';
 import { sitePaper } from '../../../server/documents/site/paper';
+import type { Mark, Paper as SheetSize } from '../../../server/engine/drawing/sheet/paper';
+import { textWidth } from '../../../server/engine/drawing/sheet/paper';
+import { heading } from '../../../server/engine/drawing/sheet/sheet';
 import { ODD, oddJob, WHOLE_FIRM } from './jobs';
 import { markdownText } from './read';
+
+type Text = Extract<Mark, { kind: 'text' }>;
 
 const YARD = 'Oddmouth Builders’ Yard';
 const MERCHANTS = WHOLE_FIRM.replace('material cement\n', `material cement\n  merchant "${YARD}"\n`)
@@ -114,6 +119,18 @@ describe('a site sheet', () => {
       expect(lowest).toBeLessThanOrEqual(height + 1e-6);
       expect(height - lowest).toBeLessThan(12);
       expect([width, height <= 225]).toEqual([174, true]);
+    }
+  });
+
+  test('a title of any length leaves room for the scale, and keeps its end', () => {
+    const paper: SheetSize = { width: 174, height: 128, margin: 1 };
+    for (const long of [0, 20, 40, 900]) {
+      const title = `${'Wall '.repeat(long / 5)}Lane: plans (sheet 1 of 2)`;
+      const [name, scale] = heading(title, 'Scale 1:10. Sizes in millimetres.', paper) as Text[];
+      const ends = 1 + textWidth(name!.text, name!.size) * 0.85;
+      expect(ends).toBeLessThan(173 - textWidth(scale!.text, scale!.size) * 0.8);
+      expect(name!.text).toMatch(/plans \(sheet 1 of 2\)$/);
+      expect(name!.text.includes('…')).toBe(long > 40);
     }
   });
 

@@ -188,6 +188,7 @@ everyCaution('uk', {
         bond english
         leans 101 mm
         ^^^^^^^^^^^^ caution-leaning: it leans 101 mm, over 100 mm
+        rebuild 900 mm x 4 courses
       repair u
         brick red
         thick 1.5 bricks
@@ -195,7 +196,6 @@ everyCaution('uk', {
         leans 31 mm
         ^^^^^^^^^^^ caution-leaning: it leans 31 mm, over 30 mm
         rebuild 4 courses
-        rebuild 900 mm x 4 courses
     `,
     not: `
       repair r

@@ -11,6 +11,7 @@ import {
   THICK_LINE,
 } from '../../job';
 import { IN_OPTION } from '../../option';
+import { BY_PARTNER } from '../../partner';
 import { type LineKind, line, name, newName, optional, text } from '../../slots';
 import { CORE, PIER_SIZE } from '../pier';
 import { SITE, STANDS_IN } from '../site';
@@ -58,6 +59,7 @@ export const REPAIR: LineKind = line(
       STANDS_IN,
       ...SITE,
       FIT,
+      BY_PARTNER,
       OWN_TAX,
       NOTE,
       SAYS,

@@ -4,7 +4,7 @@ import { layRod } from '../rod/rod';
 import { workMarks } from '../work-marks';
 import { lettersFor, needLetters, withSizes } from './cuts';
 import type { Mark, Paper, Place, Sheet } from './paper';
-import { A4_LANDSCAPE, ROOM } from './paper';
+import { A4_LANDSCAPE, ROOM, textWidth } from './paper';
 import { scaleFor, scaleSaid } from './scales';
 import { keyRow, ROW } from './sheet-keys';
 
@@ -15,14 +15,32 @@ function roomBelow(drawing: Drawing, paper: Paper): number {
   return chains + ROW * keys.rows + ROW * drawing.notes.length + 2;
 }
 
+/** Sizes of a title, mm: smaller where it is long. */
+const TITLE = { most: 5, least: 3 };
+/** Of the room that single words are given: letters of a line of text take less, in Noto Sans and in Helvetica alike. */
+const TAKEN = { plain: 0.8, bold: 0.9 };
+/** A title that is too long even so loses its middle: its end says which sheet it is. */
+const KEPT_END = 24;
+
 /** Title on the left, scale and units on the right. */
 export function heading(title: string, said: string, paper: Paper): Mark[] {
   const y = paper.margin + 5;
   const right = paper.width - paper.margin;
+  const room = right - paper.margin - textWidth(said, 3) * TAKEN.plain - 4;
+  const fits = room / (textWidth(title, 1) * TAKEN.bold);
+  const size = Math.min(TITLE.most, Math.max(TITLE.least, fits));
+  const most = Math.floor(room / (textWidth('x', size) * TAKEN.bold));
+  const text = cutShort(title, most);
   return [
-    { kind: 'text', x: paper.margin, y, size: 5, align: 'start', bold: true, text: title },
+    { kind: 'text', x: paper.margin, y, size, align: 'start', bold: true, text },
     { kind: 'text', x: right, y, size: 3, align: 'end', text: said },
   ];
+}
+
+function cutShort(text: string, most: number): string {
+  if (text.length <= most) return text;
+  const end = Math.min(KEPT_END, Math.floor(most / 2));
+  return `${text.slice(0, Math.max(0, most - end - 1)).trimEnd()}…${text.slice(text.length - end)}`;
 }
 
 /**

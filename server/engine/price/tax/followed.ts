@@ -3,6 +3,7 @@ import { fromGeometry } from '../../../../shared/exact';
 import type { Needs } from '../../brickwork/needs';
 import type { MixBatch } from '../../mortar/batch';
 import { counted, sum, type Term } from '../../working/term';
+import { partnerKey } from '../partners';
 import type { WeighedBy } from '../weights';
 
 /** What is paid for all of a thing. */
@@ -42,7 +43,7 @@ function amountsOf(needs: Needs): (readonly [string, Term])[] {
     ...needs.bricks.map((n) => [`brick ${n.brick}`, n.bricks] as const),
     ...needs.pieces.map((n) => [`piece ${n.material}`, n.count] as const),
     ...needs.mixes.map((n) => [`mix ${n.mix}`, n.litres] as const),
-    ...needs.tasks.map((n) => ['labour', n.hours] as const),
+    ...needs.tasks.map((n) => [n.by ? partnerKey(n.by.name) : 'labour', n.hours] as const),
   ];
 }
 
@@ -54,8 +55,9 @@ function part(label: string, amount: Term, { paid, whole }: PaidFor, code: strin
   return counted(label, fromGeometry(value), code, { args, again });
 }
 
-function thingsOf({ purchases, batches, hours, labour }: WeighedBy, code: string) {
+function thingsOf({ purchases, batches, hours, labour, partners }: WeighedBy, code: string) {
   const things = new Map<string, PaidFor>([['labour', { paid: labour, whole: hours }]]);
+  for (const by of partners) things.set(partnerKey(by.name), { paid: by.labour, whole: by.hours });
   const paid = new Map(purchases.map((p) => [`${p.kind} ${p.name}`, p.cost]));
   for (const { kind, name, cost, needed } of purchases)
     if (kind !== 'material') things.set(`${kind} ${name}`, { paid: cost, whole: needed });

@@ -1,0 +1,24 @@
+/** A partner firm whose file is not there, or may not be read. */
+import type { Origin } from '../working/term';
+import { MOST_CHARACTERS } from '../workspace/source';
+import type { Remark } from './remark';
+
+export type NoFile = 'unsaid' | 'outside' | 'missing' | 'circle' | 'large' | 'many';
+
+const WHY: Readonly<Record<NoFile, (path: string) => string>> = {
+  unsaid: () => 'No line says where this partner’s rates stand. Add it: file "name.perp".',
+  outside: (path) =>
+    `“${path}” lies outside the workspace folder. A job can only use files of its own workspace. Copy it in.`,
+  missing: (path) =>
+    `“${path}” is not there or cannot be read. Check the name; it counts from this file’s own folder.`,
+  circle: (path) => `“${path}” is this file itself, and no partner’s.`,
+  large: (path) => `“${path}” is larger than ${MOST_CHARACTERS / 1024 / 1024} MiB and is not read.`,
+  many: (path) => `Partners name too many files, so “${path}” is not read.`,
+};
+
+const SO = 'Until then the work is reckoned by the job’s own rates.';
+
+export function partnerFile(origin: Origin, why: NoFile, path = ''): Remark {
+  const message = `${WHY[why](path)} ${SO}`;
+  return { code: 'partner-file', severity: 'error', origin, message };
+}
