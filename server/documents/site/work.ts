@@ -57,7 +57,7 @@ function drawings(work: Work, job: Job, words: SiteWords, rods: Map<string, stri
 function roomFor(view: View, { env }: Job): SheetSize {
   const size = env.imperial ? 'Letter' : 'A4';
   const height = HEIGHT[view] - (HEIGHT[view] > 200 ? SHORTER[size] : 0);
-  return { width: WIDTH[size], height, margin: 1, short: true };
+  return { width: WIDTH[size], height, margin: 0.5, short: true };
 }
 
 function cuts(work: Work, job: Job, words: SiteWords): Part[] {

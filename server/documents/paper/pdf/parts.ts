@@ -206,7 +206,7 @@ function drawing({ sheet, words: alt }: DrawingPart, parent: StructElement, set:
   const figure = child(parent, 'Figure', set, { alt });
   return {
     height,
-    gap: 5 * MM,
+    gap: 3 * MM,
     hold: 0,
     draw: (y) => {
       const bottom = doc.page.height - y - height;

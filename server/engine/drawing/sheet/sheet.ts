@@ -29,7 +29,7 @@ export function heading(title: string, said: string, paper: Paper): Mark[] {
   const room = right - paper.margin - textWidth(said, 3) * TAKEN.plain - 4;
   const fits = room / (textWidth(title, 1) * TAKEN.bold);
   const size = Math.min(TITLE.most, Math.max(TITLE.least, fits));
-  const most = Math.floor(room / (textWidth('x', size) * TAKEN.bold));
+  const most = Math.floor(room / (textWidth('x', size) * TAKEN.bold) + 1e-6);
   const text = cutShort(title, most);
   return [
     { kind: 'text', x: paper.margin, y, size, align: 'start', bold: true, text },
