@@ -23,6 +23,11 @@ const DIGITS: Readonly<Record<string, number>> = {
   bag: 2,
   'bricks/h': 1,
   'l/h': 1,
+  'm2/h': 2,
+  'm/h': 1,
+  'ft2/h': 1,
+  'ft/h': 1,
+  'pieces/h': 1,
   'ft3/h': 2,
 };
 

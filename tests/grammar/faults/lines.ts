@@ -38,7 +38,7 @@ export const lines: readonly Case[] = [
     says: 'a heading that nobody knows',
     marked: `
       chimney stack
-      ^^^^^^^ heading-unknown: It can be template, job, use, bill-to, firm, wall, pier, repair, travel, cost, price, option, record, brick, mix, material, labour, output, serving, defaults, measures, yield-model, mortar-class, least-mortar, bond, pier-plan, limit, tolerance, caution or currencies.
+      ^^^^^^^ heading-unknown: It can be template, job, use, bill-to, firm, partner, wall, pier, repair, travel, cost, price, option, record, brick, mix, material, labour, output, serving, defaults, measures, yield-model, mortar-class, least-mortar, bond, pier-plan, limit, tolerance, caution or currencies.
     `,
   },
   {
