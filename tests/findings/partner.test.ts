@@ -25,7 +25,7 @@ describe('partner-file', () => {
         file "job.perp"
              ^^^^^^^^^^ partner-file: is this file itself
       partner d
-      ^^^^^^^ partner-file: No line says where
+      ^^^^^^^^^ partner-file: No line says where
       wall w
         brick red
         stands held
@@ -63,7 +63,7 @@ describe('partner-idle', () => {
       perpend 1
       use "firm.perp"
       partner halden
-      ^^^^^^^ partner-idle: No work is done by this partner
+      ^^^^^^^^^^^^^^ partner-idle: No work is done by this partner
         file "halden.perp"
       wall a
         brick red
@@ -71,7 +71,7 @@ describe('partner-idle', () => {
         length 4490 mm
         height 10 courses
     `,
-      HALDEN,
+      { files: HALDEN },
     );
   });
 
@@ -105,7 +105,7 @@ describe('the name of a partner', () => {
         height 10 courses
         by halden
     `,
-      HALDEN,
+      { ways: ['Write halden'], files: HALDEN },
     );
   });
 

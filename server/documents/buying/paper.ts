@@ -1,9 +1,8 @@
 /** The buying list as a paper: a table for each merchant. */
 import type { Job } from '../../engine/workspace/job';
-import { jobFacts } from '../about-job';
-import { languageOf } from '../letterhead';
+import { framed } from '../framed';
 import type { Letterhead, Paper, Part } from '../paper/model';
-import { type BuyingWords, wordsFor } from '../words';
+import type { BuyingWords } from '../words';
 import { type Order, ordersOf } from './list';
 import { orderTable } from './table';
 
@@ -23,26 +22,14 @@ export function buyingPaper(
   wishes: BuyingWishes,
   version: string,
 ): Paper {
-  const lang = languageOf(job);
-  const words = wordsFor(lang);
-  const about = jobFacts(job, words);
-  const title = [words.buying.title, about.ref].filter(Boolean).join(' ');
-  return {
-    kind: 'buying',
-    lang,
-    date: about.date,
-    size: job.env.imperial ? 'Letter' : 'A4',
-    title: [title, about.title].filter(Boolean).join(' · '),
+  return framed({
+    job,
     letterhead,
-    parts: [
-      { part: 'heading', level: 1, text: words.buying.title, under: about.title },
-      { part: 'facts', rows: about.rows },
-      ...gaps(job, words.buying),
-      ...lists(job, wishes, words.buying),
-    ],
-    foot: words.quote.madeWith(version),
-    running: [letterhead?.name, title].filter(Boolean).join(' · '),
-  };
+    version,
+    kind: 'buying',
+    title: (words) => words.buying.title,
+    parts: (words) => [...gaps(job, words.buying), ...lists(job, wishes, words.buying)],
+  });
 }
 
 /** What could not be counted yet: a list that looks whole and is not costs a journey. */

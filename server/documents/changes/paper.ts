@@ -7,10 +7,9 @@ import { type Comparison, type MoneyPart, sinceSent } from '../../engine/compare
 import { recordOf } from '../../engine/life/record';
 import { showValue } from '../../engine/views/show';
 import type { Job } from '../../engine/workspace/job';
-import { jobFacts } from '../about-job';
-import { languageOf } from '../letterhead';
+import { framed } from '../framed';
 import type { Cell, Letterhead, Paper, Part, Row } from '../paper/model';
-import { type ChangesWords, wordsFor } from '../words';
+import type { ChangesWords } from '../words';
 import { workParts } from './work';
 
 /** @param between nothing where no revision holds what was sent: then only the price can be put beside the other */
@@ -20,29 +19,20 @@ export function changesPaper(
   letterhead: Letterhead | undefined,
   version: string,
 ): Paper {
-  const lang = languageOf(job);
-  const words = wordsFor(lang);
-  const about = jobFacts(job, words);
-  const title = [words.changes.title, about.ref].filter(Boolean).join(' ');
   const sent = lastSent(job, between);
-  return {
-    kind: 'changes',
-    lang,
-    date: about.date,
-    size: job.env.imperial ? 'Letter' : 'A4',
-    title: [title, about.title].filter(Boolean).join(' · '),
+  return framed({
+    job,
     letterhead,
-    parts: [
-      { part: 'heading', level: 1, text: words.changes.title, under: about.title },
-      { part: 'facts', rows: about.rows },
+    version,
+    kind: 'changes',
+    title: (words) => words.changes.title,
+    parts: (words) => [
       { part: 'words', text: words.changes.since(sent && words.date(sent)), strong: true },
       ...why(job, sent, words.changes),
       ...(between ? workParts(between, words) : []),
       ...price(job, between, words.changes),
     ],
-    foot: words.quote.madeWith(version),
-    running: [letterhead?.name, title].filter(Boolean).join(' · '),
-  };
+  });
 }
 
 /** The day of the quote that the other revision is of; empty where none was sent. */

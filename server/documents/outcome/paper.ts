@@ -5,35 +5,26 @@ import type { TaskResult } from '../../engine/life/tasks';
 import { showTerm } from '../../engine/views/show';
 import type { Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
-import { jobFacts } from '../about-job';
-import { languageOf } from '../letterhead';
+import { framed } from '../framed';
 import type { Cell, Letterhead, Paper, Part, Row, Table } from '../paper/model';
-import { type OutcomeWords, wordsFor } from '../words';
+import type { OutcomeWords } from '../words';
 
 export function outcomePaper(job: Job, letterhead: Letterhead | undefined, version: string): Paper {
-  const lang = languageOf(job);
-  const words = wordsFor(lang);
-  const about = jobFacts(job, words);
-  const title = [words.outcome.title, about.ref].filter(Boolean).join(' ');
   const result = resultOf(job);
-  return {
-    kind: 'result',
-    lang,
-    date: about.date,
-    size: job.env.imperial ? 'Letter' : 'A4',
-    title: [title, about.title].filter(Boolean).join(' · '),
+  return framed({
+    job,
     letterhead,
-    parts: [
-      { part: 'heading', level: 1, text: words.outcome.title, under: about.title },
-      { part: 'facts', rows: about.rows },
+    version,
+    kind: 'result',
+    title: (words) => words.outcome.title,
+    parts: (words) => [
       ...(result
         ? resultParts(result, job, words.outcome)
         : [{ part: 'words' as const, text: words.outcome.nothingYet }]),
       under(words.outcome.paid, owed(job, words.outcome)),
     ],
-    foot: [words.outcome.forFirm, words.quote.madeWith(version)].join(' '),
-    running: [letterhead?.name, title].filter(Boolean).join(' · '),
-  };
+    foot: (words) => words.outcome.forFirm,
+  });
 }
 
 function under(text: string, table: Table): Part {

@@ -5,14 +5,7 @@
  */
 import type { Sheet } from '../../engine/drawing';
 
-export type PaperKind =
-  | 'quote'
-  | 'invoice'
-  | 'buying'
-  | 'site'
-  | 'changes'
-  | 'result'
-  | 'statement';
+export type PaperKind = 'quote' | 'invoice' | 'buying' | 'site' | 'changes' | 'result';
 
 export interface Paper {
   readonly kind: PaperKind;

@@ -45,6 +45,11 @@ export interface Scope {
   readonly lent: readonly Lent[];
 }
 
+/** Those of partners too: a change of any may change the job. */
+export function allFiles({ files, lent }: Scope): readonly SourceFile[] {
+  return [...files, ...lent.flatMap((each) => each.files)];
+}
+
 export function scopeOf(job: SourceFile, store: FileStore): Scope {
   const walk = new Walk(store);
   walk.visit(job, [], 0);

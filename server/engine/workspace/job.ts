@@ -31,7 +31,7 @@ import { Runs, type Spread, spreadOf } from '../ranges/of-job';
 import { Book, bookBlocks, wordOf } from '../resolve/book';
 import { type BlockFacts, type Env, envOf, factsOf, plainlyRead } from '../resolve/env';
 import { allLent, type Partner, partnerOf } from '../resolve/partners';
-import { type FileStore, type Scope, scopeOf } from '../resolve/uses';
+import { allFiles, type FileStore, type Scope, scopeOf } from '../resolve/uses';
 import type { Gap } from '../working/term';
 import { Groups, joined } from './groups';
 import { type SourceBlock, type SourceFile, WORK } from './source';
@@ -121,7 +121,7 @@ export class Job {
     const blocks = bookBlocks(this.scope.files).filter((b) => isIn(b, this.taken));
     if (!this.book || !same(blocks, this.book.blocks) || !this.lentAlike(this.book))
       this.newBook(blocks);
-    const files = [...this.scope.files, ...this.scope.lent.flatMap((each) => each.files)];
+    const files = allFiles(this.scope);
     this.seen = { generation: this.store.generation, files, versions: files.map(versionOf) };
   }
 

@@ -1,7 +1,7 @@
 /** The files a session knows, and the job each of them makes. The one place where anything changes. */
 
 import type { MeasuredOutput } from '../firm/outputs';
-import type { FileStore, Host } from '../resolve/uses';
+import { allFiles, type FileStore, type Host } from '../resolve/uses';
 import { Job } from './job';
 import { SourceFile, type TextChange } from './source';
 
@@ -100,7 +100,8 @@ export class Workspace implements FileStore {
 
   /** The files that an open file was last worked out from; nothing before anyone has asked for its job. */
   scopeNow(name: string): readonly SourceFile[] | undefined {
-    return this.jobs.get(name)?.scope?.files;
+    const scope = this.jobs.get(name)?.scope;
+    return scope?.lent.length ? allFiles(scope) : scope?.files;
   }
 
   /** The job of a file as it is now. Nothing when there is no such file. */
