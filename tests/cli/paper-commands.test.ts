@@ -65,6 +65,7 @@ describe('perpend invoice', () => {
     [['--amount', '1e9'], 'is no amount'],
     [['--amount', 'NaN'], 'is no amount'],
     [['--date', '12.3.2026'], 'is no date'],
+    [['--date', '2026-02-31'], 'is no date'],
     [['--stage', 'Nowhere'], 'There is no stage “Nowhere”'],
   ])('%s is told', (more, said) => {
     const { code, out, err } = inside(['invoice', 'job.perp', ...more], { cwd: folderOf(jobs) });
@@ -86,6 +87,20 @@ describe('perpend invoice', () => {
     expect(lacks.code).toBe(2);
     expect(lacks.err).toContain('BR-02');
     expect(readdirSync(cwd)).not.toContain('no.xml');
+  });
+
+  test('as UBL is not made of a job with errors, or of a price that is not complete', () => {
+    const whole = FIRM.replace('  terms ', '  country GB\n  payment 14 days\n  terms ');
+    const cwd = folderOf({ ...jobs, 'firm.perp': whole });
+    const more = ['--number', '1', '--date', '2026-02-01', '--amount', '10', '--as', 'ubl'];
+    for (const [file, why] of [
+      ['wrong.perp', 'a job without errors'],
+      ['half.perp', 'a price that is complete'],
+    ]) {
+      const { code, out, err } = inside(['invoice', file!, ...more], { cwd });
+      expect([code, out]).toEqual([2, '']);
+      expect(err).toContain(why);
+    }
   });
 
   test('as JSON is valid against the schema', () => {

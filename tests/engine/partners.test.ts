@@ -140,6 +140,35 @@ test('a range in its file moves the price', () => {
   expect(high.value.sub(low.value).toNumber()).toBeGreaterThan(20);
 });
 
+test('work laid again for a range is laid by the partner’s outputs in every sample', () => {
+  const long = (more: string) => wall('a', more).replace('4490 mm', '4..6 m');
+  const files = { 'halden.perp': `perpend 1\nuse uk\n${OWN}` };
+  const mine = jobOf(text(long('')), files).spread!;
+  const theirs = jobOf(text(long('  by halden\n')), files).spread!;
+  expect([theirs.low.value.toFixed(), theirs.high.value.toFixed()]).toEqual([
+    mine.low.value.toFixed(),
+    mine.high.value.toFixed(),
+  ]);
+});
+
+test('an option may give work to a partner', () => {
+  const option = 'option helped\n  change a by halden\n';
+  const job = jobOf(text(wall('a') + option), FILES);
+  expect(figures(job)('partner.halden.labour')).toBeUndefined();
+  const helped = figures(job.options.with(['helped'])!);
+  expect([helped('partner.halden.labour'), helped('job.labour')]).toEqual([150, 0]);
+});
+
+test('the result of a job counts what a partner charges, as reckoned until it is paid', () => {
+  const record = (spent: string) => `record\n  worked 2026-03-02 1 people 4 h\n${spent}`;
+  const of = (spent: string) => figures(jobOf(BOTH + record(spent), FILES));
+  // Four hours at 20 pounds, and 150 reckoned or 170 paid.
+  expect(of('')('result.labour')).toBe(80 + 150);
+  const paid = of('  spent 2026-03-09 £170 "Halden Brothers" for labour\n');
+  expect(paid('result.labour')).toBe(80 + 170);
+  expect(paid('result.earns')).toBeCloseTo((80 + paid('result.leaves')!) / 4, 2);
+});
+
 test('a change of its file is seen, and of a long list too', () => {
   const files = { 'job.perp': BOTH, ...FILES };
   const workspace = workspaceOf(files);

@@ -109,6 +109,11 @@ describe('the name of a partner', () => {
     );
   });
 
+  test('that no block gives leaves the price incomplete', () => {
+    const gaps = jobOf(`perpend 1\nuse uk\njob "A"\n${WALL}`).price.total.gaps;
+    expect(gaps.map((g) => g.what)).toContain('no partner is called “halden”');
+  });
+
   test('is completed, hovered and led to', () => {
     const head = 'perpend 1\nuse "firm.perp"\npartner halden "Halden Brothers"\n';
     const open = asked(`${head}wall a\n  by $0`);

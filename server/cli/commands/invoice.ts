@@ -13,6 +13,7 @@ import { deliver } from '../files/deliver';
 import type { Io } from '../io';
 import { invoiceJson } from '../json/invoice';
 import type { Opened } from '../session';
+import { dayGiven } from '../today';
 import { VERSION } from '../version';
 import {
   type Command,
@@ -65,7 +66,7 @@ export const invoice: Command = {
     const session = sessionOf(given, io);
     const opened = session.open(file);
     const made = madeFor(opened, given);
-    const lacks = lacking(made.invoice);
+    const lacks = [...lacking(made.invoice), ...unfinished(made, opened)];
     if (given.has(JSON_OPTION.name)) io.raw(invoiceJson(made, lacks, opened.shown));
     else if (isUbl(given)) return deliverUbl(made, lacks, given, io);
     else {
@@ -85,8 +86,7 @@ function madeFor({ job, shown }: Opened, given: Given): Made {
   if (amount !== undefined && !/^\d+(\.\d+)?$/.test(amount))
     throw new WrongUse(`${amount} is no amount. Write it like this: --amount 362.50.`);
   const date = given.value(DATE.name);
-  if (date !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(date))
-    throw new WrongUse(`${date} is no date. Write it like this: --date 2026-03-12.`);
+  if (date !== undefined) dayGiven(date);
   const made = invoiceOf(job, {
     number: given.value(NUMBER.name),
     stage: given.value(STAGE.name),
@@ -107,6 +107,12 @@ function deliverUbl(made: Made, lacks: readonly string[], given: Given, io: Io):
   if (lacks.length) return FAILED;
   deliver(invoiceUbl(made.invoice), given.value(OUT.name), io);
   return 0;
+}
+
+/** A document of UBL has no place that says it is a draft: so none is made of what is no invoice yet. */
+function unfinished({ job }: Made, opened: Opened): string[] {
+  if (hasErrors(opened.job)) return ['a job without errors: perpend check tells of each'];
+  return job.price.total.gaps.length ? ['a price that is complete: perpend check tells of it'] : [];
 }
 
 /** Why it may not go out yet. */

@@ -7,6 +7,7 @@ import { fromMinor, shareOut } from '../../../shared/money';
 import { documentTotals } from '../../engine/price/document-totals';
 import type { TaxGroup as PriceTax } from '../../engine/price/tax/taxes';
 import type { Job } from '../../engine/workspace/job';
+import { alsoIncluded } from '../quote/work';
 import type { Billed } from './billed';
 import { sellerOf } from './parties';
 import type { Allowance, Invoice, InvoiceLine, Tax, TaxGroup } from './types';
@@ -21,13 +22,13 @@ export interface Sold {
 
 export function moneyOf(job: Job, billed: Billed, sold: readonly Sold[], part: string): Money {
   const all = billed.amount.eq(billed.whole) && billed.whole.eq(job.price.total.value);
-  const lines = all ? wholeLines(job, sold) : partLines(job, billed, part);
+  const lines = all ? wholeLines(job, sold, part) : partLines(job, billed, part);
   const allowances = all ? discounts(job) : [];
   return totalled(job, billed, lines, allowances);
 }
 
 /** Every piece of work at its part of the price, before what is taken off. */
-function wholeLines(job: Job, sold: readonly Sold[]): InvoiceLine[] {
+function wholeLines(job: Job, sold: readonly Sold[], part: string): InvoiceLine[] {
   const works = job.works.map((work, i): InvoiceLine => {
     const { gross, tax } = job.shareOf(work);
     return { name: sold[i]!.title, says: sold[i]!.says, net: gross.value, tax: taxOf(tax, job) };
@@ -38,7 +39,21 @@ function wholeLines(job: Job, sold: readonly Sold[]): InvoiceLine[] {
     net: gross.value,
     tax: taxOf(tax, job),
   }));
-  return [...works, ...items];
+  return [...works, ...items, ...(works.length ? [] : restLines(job, part))];
+}
+
+/** Where there is no work to bear it, what no tax line of its own takes out of the price is a line by itself. */
+function restLines(job: Job, part: string): InvoiceLine[] {
+  const apart = job.itemShares;
+  const others = alsoIncluded(job).filter(
+    ({ title }) => !apart.some(({ item }) => item.title === title),
+  );
+  const name = others.map(({ title }) => title).join(', ') || part;
+  return job.price.taxes.flatMap((tax) => {
+    const own = apart.filter((each) => each.tax === tax);
+    const net = own.reduce((left, { gross }) => left.sub(gross.value), tax.gross.value);
+    return net.isZero() ? [] : [{ name, says: [], net, tax: taxOf(tax, job) }];
+  });
 }
 
 /** Off each tax as much as its base is less than its parts were. */

@@ -8,7 +8,7 @@ import { type InvoiceWords, type Words, wordsFor } from '../words';
 import { moneyCell } from './amounts';
 import type { Made } from './make';
 import { jobLines } from './parties';
-import { deductions, held, soFar } from './rest';
+import { notNow, soFar } from './rest';
 import { reasons, rowSaid, taxSaid } from './tax-words';
 import type { Invoice, Party, Tax } from './types';
 
@@ -46,8 +46,7 @@ function partsOf(made: Made, name: string, draft: string | undefined, words: Wor
     { part: 'facts', rows: about(invoice, job, words) },
     together({ part: 'heading', level: 2, text: say.sum }, tableOf(invoice, job, say)),
     ...reasons(invoice, job, words.quote),
-    ...deductions(made, say),
-    ...held(made, say),
+    ...notNow(made, say),
     ...soFar(made, say),
     { part: 'together', parts: payment(invoice, say) },
     ...workDone(invoice, say),

@@ -1,5 +1,5 @@
 /** What of an invoice is not paid to the firm now, and where it stands in the whole of the price. */
-import { type Exact, HUNDRED, roundTo } from '../../../shared/exact';
+import { type Exact, HUNDRED, roundTo, ZERO } from '../../../shared/exact';
 import { showTerm } from '../../engine/views/show';
 import type { Part, Row } from '../paper/model';
 import type { InvoiceWords } from '../words';
@@ -10,35 +10,41 @@ function together(...parts: readonly Part[]): Part {
   return { part: 'together', parts };
 }
 
+/** What of it the client does not pay to the firm now, one after the other: so that one sum stands at the end. */
+export function notNow(made: Made, words: InvoiceWords): Part[] {
+  const { due } = made.invoice.totals;
+  const off = deductions(made, words);
+  const back = held(made, words, due.sub(off.sum));
+  if (!off.rows.length && !back.length) return [];
+  const name = off.rows.length ? 'deducted' : 'held';
+  return [together(amounts(name, words.due, [...off.rows, ...back], words))];
+}
+
 /** What the client keeps back for the tax office: of all of the work only, as what a stage holds of labour nobody says. */
-export function deductions({ invoice, billed, job }: Made, words: InvoiceWords): Part[] {
+function deductions({ invoice, billed, job }: Made, words: InvoiceWords) {
   const { env, price } = job;
-  if (!price.deductions.length || !billed.amount.eq(billed.whole)) return [];
+  if (!price.deductions.length || !billed.amount.eq(billed.whole)) return { rows: [], sum: ZERO };
   const off = price.deductions.map(({ title, rate, base, amount }) => ({
     cells: [
       { text: words.deducted(title, showTerm(rate, env), showTerm(base, env)) },
       moneyCell(amount.value.neg(), job),
     ],
   }));
-  const left = price.deductions.reduce((sum, d) => sum.sub(d.amount.value), invoice.totals.due);
-  const rows: Row[] = [
-    ...off,
-    { cells: [{ text: words.afterDeducted }, moneyCell(left, job)], role: 'total' },
-  ];
-  return [together(amounts('deducted', words.due, rows, words))];
+  const sum = price.deductions.reduce((all, d) => all.add(d.amount.value), ZERO);
+  const left = moneyCell(invoice.totals.due.sub(sum), job);
+  const rows: Row[] = [...off, { cells: [{ text: words.afterDeducted }, left], role: 'total' }];
+  return { rows, sum };
 }
 
-/** What the client holds back of this invoice for a while, where the price says so. */
-export function held({ invoice, job }: Made, words: InvoiceWords): Part[] {
+/** What the client holds back of this invoice for a while, where the price says so: a part of all of it. */
+function held({ invoice, job }: Made, words: InvoiceWords, left: Exact): Row[] {
   const { retention } = job.price;
   if (!retention) return [];
-  const { due } = invoice.totals;
-  const back = roundTo(due.mul(retention.rate.value).div(HUNDRED), invoice.digits);
-  const rows: Row[] = [
+  const back = roundTo(invoice.totals.due.mul(retention.rate.value).div(HUNDRED), invoice.digits);
+  return [
     { cells: [{ text: words.held }, moneyCell(back.neg(), job)] },
-    { cells: [{ text: words.now }, moneyCell(due.sub(back), job)], role: 'total' },
+    { cells: [{ text: words.now }, moneyCell(left.sub(back), job)], role: 'total' },
   ];
-  return [together(amounts('held', words.due, rows, words))];
 }
 
 /** Where this invoice stands in the whole of the price; nothing where it is the whole. */

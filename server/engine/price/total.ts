@@ -95,7 +95,10 @@ export function priceOf(
     { key: 'travel', term: travel },
     { key: 'others', term: others },
     { key: 'cost', term: cost },
-    { key: 'time', term: timeShare(sum('labour', code, [labour, ...byOthers]), cost) },
+    {
+      key: 'time',
+      term: timeShare(byOthers.length ? sum('labour', code, [labour, ...byOthers]) : labour, cost),
+    },
     ...top.figures,
   ];
   return { ...known, cost, ...top, figures };

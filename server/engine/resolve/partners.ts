@@ -1,6 +1,8 @@
 /** Partner firms: their own rates and outputs, for work that a line gives to them and for nothing else. */
+
+import type { Gap } from '../working/term';
 import type { SourceBlock, SourceFile } from '../workspace/source';
-import { Book, wordOf } from './book';
+import { Book, lineOrigin, wordOf } from './book';
 import type { Env } from './env';
 
 /** What a job takes of a partner’s file. */
@@ -55,6 +57,14 @@ export function partnerOf(block: SourceBlock, book: Book): Partner | undefined {
   if (!book.lent.length) return undefined;
   const name = partnerSaid(block);
   return name ? partnerNamed(book, name) : undefined;
+}
+
+/** A partner that no file gives: then nobody knows the hours of the work. */
+export function partnerLost(block: SourceBlock, book: Book): Gap[] {
+  const name = partnerSaid(block);
+  if (!name || book.find('partner', name)) return [];
+  const line = block.read.heading!.body.find((l) => l.kind.key === 'by')!;
+  return [{ what: `no partner is called “${name}”`, origin: lineOrigin(block, line), told: true }];
 }
 
 /** The name that a piece of work gives; empty where it gives none. */

@@ -30,9 +30,9 @@ import { allFollowable, opened, rangesToPin } from '../ranges/again';
 import { Runs, type Spread, spreadOf } from '../ranges/of-job';
 import { Book, bookBlocks, wordOf } from '../resolve/book';
 import { type BlockFacts, type Env, envOf, factsOf, plainlyRead } from '../resolve/env';
-import { allLent, type Partner, partnerOf } from '../resolve/partners';
+import { allLent, type Partner, partnerLost, partnerOf } from '../resolve/partners';
 import { allFiles, type FileStore, type Scope, scopeOf } from '../resolve/uses';
-import type { Gap } from '../working/term';
+import { type Gap, withGaps } from '../working/term';
 import { Groups, joined } from './groups';
 import { type SourceBlock, type SourceFile, WORK } from './source';
 import { standsIn } from './stands';
@@ -225,7 +225,7 @@ export class Job {
     const partner = partnerOf(block, env.book);
     const gang = partner ? gangBy(partner, env) : own;
     const work = this.laidBy(gang, block, beside, neighbours, env);
-    return partner ? doneBy(partner, work) : work;
+    return partner ? doneBy(partner, work) : lacking(work, partnerLost(block, env.book));
   }
 
   private gangFor(block: SourceBlock): Gang {
@@ -434,6 +434,13 @@ const NOT_FOR_WORK: ReadonlySet<string> = new Set([
   'record',
   'caution',
 ]);
+
+/** Hours that are not known, as nobody knows who works them. */
+function lacking(work: Work, gaps: readonly Gap[]): Work {
+  if (!gaps.length) return work;
+  const tasks = work.needs.tasks.map((t) => ({ ...t, hours: withGaps(t.hours, gaps) }));
+  return { ...work, needs: { ...work.needs, tasks } };
+}
 
 /** Neither its hours are the firm’s own, nor the days that its height takes. */
 function doneBy(by: Partner, work: Work): Work {

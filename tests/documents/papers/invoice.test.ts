@@ -214,4 +214,42 @@ describe('on paper', () => {
     expect(part).toContain('Still to come');
     expect(part).not.toContain('Invoiced before');
   });
+
+  test('one sum to pay now stands at the end, less what is deducted and what is held back', () => {
+    const job = oddJob(ODD['retention and deductions']!);
+    const made = madeOf(job, { amount: heldPrice(job).value });
+    const { price } = made.job;
+    const due = made.invoice.totals.due;
+    const back = roundTo(due.mul(price.retention!.rate.value).div(100), 2);
+    const now = due.sub(back).sub(sumOf(price.deductions.map((d) => d.amount.value)));
+    const table = invoicePaper(made, undefined, undefined, '1.0').parts.flatMap((part) =>
+      part.part === 'together' ? part.parts : [],
+    );
+    const paid = table.flatMap((part) => (part.part === 'table' ? part.rows : []));
+    const said = paid.filter(({ cells }) => cells[0]!.text === 'To be paid now');
+    expect(said.map(({ cells }) => cells[1]!.value)).toEqual([now.toFixed()]);
+  });
+});
+
+// EN 16931, BR-CO-10, BR-CO-13 and BR-S-08: the lines of a tax come to what it is on.
+describe('of costs alone, with no work to bear them', () => {
+  const firm = 'perpend 1\nuse "firm.perp"\njob "Hire"\nbill-to "T. Alder"\n  country GB\n';
+  const plain = 'cost skip "Skip" 1 at £333.33\ncost lift "Lift" 1 at £100\n';
+  const own = 'cost ramp "Ramp" 1 at £200\n  tax 5%\n';
+  test.each([
+    ['one tax', plain, ['Skip, Lift']],
+    ['two taxes', `${plain}${own}price\n  discount 3%\n`, ['Ramp', 'Skip, Lift']],
+    // What the firm puts on every job is taxed as the job is, and called by no name of the firm's own.
+    ['a tax of its own', own, ['Ramp', 'Part of the price: Hire']],
+  ])('%s', (_, costs, names) => {
+    const job = oddJob(`${firm}${costs}`);
+    const asked = { date: '2026-03-02', number: 'N-7', amount: heldPrice(job).value };
+    const made = madeOf(job, asked);
+    const { lines, totals } = made.invoice;
+    expect(lines.map(({ name }) => name)).toEqual(names);
+    expect(totals.net.toFixed()).toBe(made.job.price.price.value.toFixed());
+    expect(totals.tax.toFixed()).toBe(made.job.price.tax.value.toFixed());
+    addsUp(made.invoice);
+    keepsRules(made);
+  });
 });

@@ -3,7 +3,8 @@
  * cleared; rates that the job held for itself are brought up to what the firm’s files say now.
  */
 import { format } from '../../../../grammar/print';
-import type { SourceFile } from '../../workspace/source';
+import type { Value } from '../../../../grammar/read/values';
+import type { SourceBlock, SourceFile } from '../../workspace/source';
 import { type Cleared, clearing } from './clear';
 import { type RateNow, ratesNow } from './rates';
 import { type Rewrite, rewritten, SAME } from './rewrite';
@@ -48,11 +49,18 @@ export function nextJob(file: SourceFile, others: readonly SourceFile[], wishes:
   return { text, cleared: clear.cleared, rates: rates.rates };
 }
 
+/** By a `use` line, or as a partner’s. */
+function fileNamed({ kind, read: { heading } }: SourceBlock): Value | undefined {
+  if (kind === 'use') return heading?.values.file;
+  if (kind !== 'partner') return undefined;
+  return heading?.body.find((line) => line.kind.key === 'file')?.values.file;
+}
+
 /** The new file may lie in another folder. */
 function usesMoved(file: SourceFile, reach: Wishes['reach']): Rewrite {
   const to = new Map<number, string>();
   for (const block of file.blocks) {
-    const used = block.kind === 'use' ? block.read.heading?.values.file : undefined;
+    const used = fileNamed(block);
     if (used?.kind !== 'text' || !reach) continue;
     const { line, start, end } = used.span;
     const text = block.lines[line]!;
