@@ -12,6 +12,7 @@ import * as t from './tokens';
 /** Words that join things or, in a course of a bond, go on with it: never the unit of the number before them. */
 export const JOINING: ReadonlySet<string> = new Set([
   ...['per', 'at', 'each', 'and', 'to', 'from', 'of'],
+  ...['as', 'deducted', 'for', 'until', 'with'], // after an amount: EUR 362.50 as 26-041-1
   ...['stretcher', 'header', 'core', 'back', 'centred'],
 ]);
 

@@ -27,7 +27,9 @@ function behindNumbers(slots: readonly Slot[], rest: readonly Slot[]): string[] 
     if (slot.slot === 'optional') return behindNumbers(slot.slots, after);
     if (slot.slot === 'either') return slot.of.flatMap((group) => behindNumbers(group, after));
     if (slot.slot === 'list') return behindNumbers(slot.slots, after);
-    return slot.slot === 'quantity' && slot.bare ? next(after).flatMap(wordsOf) : [];
+    // Money ends in a plain number where its code stands before it: EUR 6.40.
+    const bare = slot.slot === 'money' || (slot.slot === 'quantity' && slot.bare);
+    return bare ? next(after).flatMap(wordsOf) : [];
   });
 }
 
@@ -49,6 +51,11 @@ describe('the word behind a plain number', () => {
     'bond a\n  course stretcher, header 2 centred',
     'bond a\n  course stretcher 3 core header back header',
     'bond a\n  course stretcher 3 back stretcher 2, header',
+    'record\n  invoiced 2026-03-12 EUR 362.50 as 26-041-1 "Deposit"',
+    'record\n  paid 2026-03-20 EUR 362.50 deducted EUR 12',
+    'record\n  retained 2026-03-20 EUR 72.50 until 2026-09-16',
+    'record\n  spent 2026-03-09 EUR 212.40 for labour',
+    'price\n  agreed EUR 1400 with tax',
   ])('is not taken for its unit: %s', (text) => {
     const block = read(text.split('\n'));
     expect(block.faults).toEqual([]);
