@@ -20,20 +20,35 @@ export function notNow(made: Made, words: InvoiceWords): Part[] {
   return [together(amounts(name, words.due, [...off.rows, ...back], words))];
 }
 
-/** What the client keeps back for the tax office: of all of the work only, as what a stage holds of labour nobody says. */
-function deductions({ invoice, billed, job }: Made, words: InvoiceWords) {
+/**
+ * What the client keeps back for the tax office. An invoice of a part of the price bears as much of it as it is of the
+ * whole, reckoned on running totals: all invoices of a job together bear all of it, to the penny.
+ */
+function deductions(made: Made, words: InvoiceWords) {
+  const { invoice, job } = made;
   const { env, price } = job;
-  if (!price.deductions.length || !billed.amount.eq(billed.whole)) return { rows: [], sum: ZERO };
-  const off = price.deductions.map(({ title, rate, base, amount }) => ({
+  if (!price.deductions.length) return { rows: [], sum: ZERO };
+  const parts = price.deductions.map((d) => ({
+    ...d,
+    base: { ...d.base, value: partOf(d.base.value, made) },
+    off: partOf(d.amount.value, made),
+  }));
+  const off = parts.map(({ title, rate, base, off: amount }) => ({
     cells: [
       { text: words.deducted(title, showTerm(rate, env), showTerm(base, env)) },
-      moneyCell(amount.value.neg(), job),
+      moneyCell(amount.neg(), job),
     ],
   }));
-  const sum = price.deductions.reduce((all, d) => all.add(d.amount.value), ZERO);
+  const sum = parts.reduce((all, d) => all.add(d.off), ZERO);
   const left = moneyCell(invoice.totals.due.sub(sum), job);
   const rows: Row[] = [...off, { cells: [{ text: words.afterDeducted }, left], role: 'total' }];
   return { rows, sum };
+}
+
+function partOf(all: Exact, { billed: { before, amount, whole }, invoice }: Made): Exact {
+  const upTo = (sum: Exact) =>
+    whole.isZero() ? ZERO : roundTo(all.mul(sum).div(whole), invoice.digits);
+  return upTo(before.add(amount)).sub(upTo(before));
 }
 
 /** What the client holds back of this invoice for a while, where the price says so: a part of all of it. */

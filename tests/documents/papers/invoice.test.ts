@@ -253,3 +253,22 @@ describe('of costs alone, with no work to bear them', () => {
     keepsRules(made);
   });
 });
+
+// Deductions at source are taken of every payment: those of the stages come to that of the whole.
+test('stages bear the deduction between them, to the penny', () => {
+  const text = ODD['retention and deductions']!;
+  const { price } = oddJob(text);
+  const off = ['1', '2', '3'].map((stage, i) => {
+    const before = sumOf(price.stages.slice(0, i).map((s) => s.amount.value));
+    const record = before.isZero() ? '' : `record\n  invoiced 2026-03-01 £${before.toFixed(2)}\n`;
+    const made = madeOf(oddJob(`${text}${record}`), { stage });
+    const parts = invoicePaper(made, undefined, undefined, '1.0').parts.flatMap((part) =>
+      part.part === 'together' ? part.parts : [],
+    );
+    const rows = parts.flatMap((part) => (part.part === 'table' ? part.rows : []));
+    const [row] = rows.filter(({ cells }) => cells[0]!.text.startsWith('Deducted at source'));
+    return exact(row!.cells[1]!.value!).neg();
+  });
+  expect(off.every((amount) => amount.gt(0))).toBe(true);
+  expect(sumOf(off).toFixed()).toBe(sumOf(price.deductions.map((d) => d.amount.value)).toFixed());
+});
