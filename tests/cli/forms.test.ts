@@ -47,6 +47,12 @@ describe('perpend quote --as', () => {
     expect(readFileSync(path.join(cwd, 'q.html'), 'utf8')).toContain('# Quote');
   });
 
+  test('a file that says it is something else is refused', () => {
+    const ran = perpend(['quote', 'job.perp', '--out', 'q.docx'], { cwd: folderOf(FILES) });
+    expect([ran.code, ran.out]).toEqual([2, '']);
+    expect(ran.err).toContain('A paper is no .docx: give it .html, .pdf, .md, or --as.');
+  });
+
   test('a form that is not there says which there are', () => {
     expect(written(['quote', 'job.perp', '--as', 'xlsx']).err).toBe(
       'perpend: There is no form xlsx. There are html, pdf, md. See: perpend --help\n',

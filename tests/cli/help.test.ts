@@ -384,7 +384,7 @@ WHAT is a line of the record as it would be written, without its date:
   perpend record job.perp accepted caps
   perpend record job.perp worked 2 people 7.5 h facework 410 bricks
   perpend record job.perp spent £212.40 "sand and cement" for materials
-  perpend record job.perp invoiced £362.50 as 26-041-1 "Deposit"
+  perpend record job.perp invoiced £362.50 as 26-041-1 "Deposit on order"
   perpend record job.perp paid £362.50
 
 sent and accepted take the price that the job comes to and keep what it is made

@@ -53,6 +53,24 @@ describe('perpend record', () => {
     expect(codes(cwd).filter((c) => /sent|options|record/.test(c))).toEqual([]);
   });
 
+  test('accepted at another price than was sent says so', () => {
+    const cwd = folder();
+    record(cwd, 'sent');
+    expect(record(cwd, 'accepted', 'higher', '--date', '2026-03-05').err).toBe('');
+    const moved = folder();
+    record(moved, 'sent');
+    writeFileSync(path.join(moved, 'firm.perp'), FILES['firm.perp'].replace('£28.70', '£31.20'));
+    expect(record(moved, 'accepted').err).toMatch(
+      /^perpend: The client holds a price of £[\d,.]+; it is written at £[\d,.]+, what job\.perp/,
+    );
+  });
+
+  test('a title of one word is a title, though the shell took its marks', () => {
+    const cwd = folder();
+    expect(record(cwd, 'invoiced', '£362.50', 'as', '26-041-1', 'Deposit').code).toBe(0);
+    expect(textIn(cwd)).toMatch(/invoiced +2026-03-02 £362\.50 as 26-041-1 "Deposit"\n/);
+  });
+
   test.each([
     [
       ['worked', '2', 'people', '7.5', 'h', 'facework', '410', 'bricks'],

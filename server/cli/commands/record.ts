@@ -1,8 +1,9 @@
 /** perpend record: writes what has happened into the job, a line for it. */
 import path from 'node:path';
-import { agreedJob } from '../../engine/life/agreed';
+import { agreedJob, fixedPrice, heldPrice } from '../../engine/life/agreed';
 import { RECORDED, type Recorded, withRecorded } from '../../engine/life/recorded';
 import { acceptedLines, quotedOn, sentLines } from '../../engine/life/write';
+import { showTerm, showValue } from '../../engine/views/show';
 import type { Job } from '../../engine/workspace/job';
 import type { Given, Option } from '../args';
 import { CLEAN, WrongUse } from '../exits';
@@ -33,7 +34,7 @@ export const recordCommand: Command = {
     '  perpend record job.perp accepted caps',
     '  perpend record job.perp worked 2 people 7.5 h facework 410 bricks',
     '  perpend record job.perp spent £212.40 "sand and cement" for materials',
-    '  perpend record job.perp invoiced £362.50 as 26-041-1 "Deposit"',
+    '  perpend record job.perp invoiced £362.50 as 26-041-1 "Deposit on order"',
     '  perpend record job.perp paid £362.50',
     '',
     'sent and accepted take the price that the job comes to and keep what it is made',
@@ -50,6 +51,7 @@ export const recordCommand: Command = {
     const what = knownKind(kind);
     const recorded = readable(linesFor(what, words, dateOf(given), opened), text);
     writeWhole(name, recorded.text, opened.shown);
+    if (what === 'accepted') io.err(otherThanHeld(words, opened));
     if (given.has(JSON_OPTION.name)) io.raw(documentOf(recorded, opened));
     else io.out(`${opened.shown}:${recorded.line}: ${recorded.lines[0]}${more(recorded)}\n`);
     return CLEAN;
@@ -95,7 +97,9 @@ function linesFor(
   if (kind === 'accepted' && !words.some((word) => /\d/.test(word) && !isOption(word, job)))
     return [accepted(words, date, job, shown)];
   const line = (texts: readonly string[]) => [`  ${[kind, date, ...texts].join(' ')}`];
-  return [line(words.map(quotedText)), line(words)];
+  // A title of one word has lost its marks to the shell, and looks like any other word.
+  const titled = words.map((word, i) => (i === words.length - 1 ? asText(word) : quotedText(word)));
+  return [line(words.map(quotedText)), line(words), line(titled)];
 }
 
 function isOption(word: string, job: Job): boolean {
@@ -107,7 +111,11 @@ function namesOf(word: string): string[] {
 }
 
 function quotedText(word: string): string {
-  return /\s/.test(word) && !/^["“]/.test(word) ? `"${word.replace(/["\\]/g, '\\$&')}"` : word;
+  return /\s/.test(word) && !/^["“]/.test(word) ? asText(word) : word;
+}
+
+function asText(word: string): string {
+  return `"${word.replace(/["\\]/g, '\\$&')}"`;
 }
 
 /** At the price of the job with them and with what was accepted before. */
@@ -120,6 +128,18 @@ function accepted(words: readonly string[], date: string, job: Job, shown: strin
   }
   const agreed = job.options.with([...agreedJob(job).taken, ...names])!;
   return acceptedLines(date, names, complete(agreed, shown));
+}
+
+/** An acceptance at another price than the client holds is written as it was asked for, and never in silence. */
+function otherThanHeld(words: readonly string[], { job, shown }: Opened): string {
+  const names = words.flatMap(namesOf);
+  if (!fixedPrice(job) || !names.every((name) => job.options.named(name))) return '';
+  const before = agreedJob(job);
+  const now = job.options.with([...before.taken, ...names])!.price.total;
+  const holds = heldPrice(job).value.add(now.value).sub(before.price.total.value);
+  if (holds.eq(now.value)) return '';
+  const text = showValue(holds, now.unit, job.env);
+  return `perpend: The client holds a price of ${text}; it is written at ${showTerm(now, job.env)}, what ${shown} comes to today. Where the old price holds, put it in its line.\n`;
 }
 
 /** @throws WrongUse when a price could not be fixed */

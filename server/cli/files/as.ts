@@ -53,12 +53,20 @@ export function formAsked(given: Given, forms: readonly Form[]): Form {
   const asked = given.value('--as');
   const out = given.value(OUT.name) ?? '';
   const ending = Object.hasOwn(ENDINGS, endOf(out)) ? ENDINGS[endOf(out)] : undefined;
-  if (asked === undefined) return ending && forms.includes(ending) ? ending : forms[0]!;
+  if (asked === undefined) return ending && forms.includes(ending) ? ending : unsaid(out, forms);
   const found = forms.find((form) => form === asked);
   if (found) return found;
   const [meant] = near(asked, forms);
   const hint = meant ? `Did you mean ${meant}?` : `There are ${forms.join(', ')}.`;
   throw new WrongUse(`There is no form ${asked}. ${hint}`);
+}
+
+/** Nobody says which. @throws WrongUse for a file that says it is something else */
+function unsaid(out: string, forms: readonly Form[]): Form {
+  if (!endOf(out)) return forms[0]!;
+  throw new WrongUse(
+    `A paper is no .${endOf(out)}: give it ${forms.map((f) => `.${f}`).join(', ')}, or --as.`,
+  );
 }
 
 function endOf(out: string): string {

@@ -40,8 +40,13 @@ function figuresOf(piece: WorkPair['before'], job: Job, name: string): readonly 
 
 /** Of the job as a whole: what is bought, mixed, driven and paid. */
 export function jobFigureChanges(before: Job, after: Job): readonly FigureChange[] {
-  const [old, now] = [before, after].map((job) => (job.isJob ? jobFigures(job) : []));
+  const [old, now] = [before, after].map((job) => (job.isJob ? priced(job) : []));
   return changesOf(old!, now!, before, after);
+}
+
+/** What became of the job is no revision of it: a day that is recorded moves no price. */
+function priced(job: Job): readonly Figure[] {
+  return jobFigures(job).filter(({ key }) => !key.startsWith('result.'));
 }
 
 function changesOf(

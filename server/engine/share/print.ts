@@ -8,6 +8,16 @@ import type { SourceBlock } from '../workspace/source';
 import { moneyIn } from './money';
 import { cleaned, type Hidden } from './texts';
 
+/** Their numbers are no amounts, though an amount of the job may have the same digits. Money is none the less. */
+const CONTACT: ReadonlySet<string> = new Set([
+  'phone',
+  'postcode',
+  'email',
+  'tax-number',
+  'registration',
+]);
+const NONE: ReadonlySet<string> = new Set();
+
 /** What was taken out of a text, so that it can be told. */
 export interface Replaced {
   readonly before: string;
@@ -25,7 +35,8 @@ export function printed(
   const items = withoutMoney(line, syntax.items);
   if (!items || items.some((item) => item.kind === 'text' && !item.closed)) return undefined;
   const source = block.lines[syntax.span.line]!;
-  const said = items.map((item) => clean(item, source.length, hidden, replaced));
+  const within = CONTACT.has(line.kind.key) ? { ...hidden, amounts: NONE } : hidden;
+  const said = items.map((item) => clean(item, source.length, within, replaced));
   const words = printItems(said, source);
   return `${syntax.key!.text}${words && ' '}${words}`;
 }
