@@ -4,9 +4,12 @@ import { once } from 'node:events';
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { setImmediate } from 'node:timers/promises';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import type { Io } from '../../server/cli/io';
 import { run } from '../../server/cli/run';
+import { escaped } from '../../server/documents/html';
+import { readJson } from '../tree';
 import { FILES, FIRM, JOB } from './jobs';
 import { bundle, folderOf, perpend, useCommandLine, usePapers } from './perpend';
 
@@ -45,6 +48,20 @@ describe('perpend quote --as', () => {
   test('goes before the ending', () => {
     const { cwd } = written(['quote', 'job.perp', '--as', 'md', '--out', 'q.html']);
     expect(readFileSync(path.join(cwd, 'q.html'), 'utf8')).toContain('# Quote');
+  });
+
+  test.each(['quote', 'site'])('as JSON a %s says what its page says', (command) => {
+    const cwd = folderOf(FILES);
+    const { out, code } = perpend([command, 'job.perp', '--json'], { cwd });
+    const schema = readJson<object>('shared/json-schema/perpend-1.schema.json');
+    const validate = new Ajv2020({ strict: true, strictRequired: false }).compile(schema);
+    const paper = JSON.parse(out) as { parts: { part: string; text?: string }[] };
+    expect(code).toBe(0);
+    expect(validate(paper)).toBe(true);
+    const page = perpend([command, 'job.perp', '--as', 'html'], { cwd }).out;
+    const heads = paper.parts.filter((p) => p.part === 'heading').map((p) => p.text!);
+    expect(heads.length).toBeGreaterThan(2);
+    for (const head of heads) expect(page).toContain(escaped(head));
   });
 
   test('a file that says it is something else is refused', () => {

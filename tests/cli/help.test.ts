@@ -308,6 +308,7 @@ it is not a quote, and names no amount.
 
 Options:
   --as FORM           html, pdf or md; else as the file ends, or html
+  --json              print JSON (see: perpend schema)
   --out PATH          write to this file; without it, print
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,
@@ -356,6 +357,7 @@ Everything that whoever builds it needs at hand, and no money.
 
 Options:
   --as FORM           html, pdf or md; else as the file ends, or html
+  --json              print JSON (see: perpend schema)
   --out PATH          write to this file; without it, print
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,
@@ -371,6 +373,7 @@ work in plain words and the price; no costs, no rates and no profit.
 Options:
   --since REVISION    with JOB as it stood in this revision of git
   --as FORM           html, pdf or md; else as the file ends, or html
+  --json              print JSON (see: perpend schema)
   --out PATH          write to this file; without it, print
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,

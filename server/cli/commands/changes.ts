@@ -7,9 +7,11 @@ import { agreedJob } from '../../engine/life/agreed';
 import type { Given } from '../args';
 import { sidesOf } from '../compare/sides';
 import { asOption, deliverPaper, formAsked, logoOf, READ } from '../files/as';
+import { deliver } from '../files/deliver';
 import type { Io } from '../io';
+import { paperJson } from '../json/paper';
 import { VERSION } from '../version';
-import { type Command, codeOf, OUT, sessionOf, WORKSPACE } from './command';
+import { type Command, codeOf, JSON_OPTION, OUT, sessionOf, WORKSPACE } from './command';
 import { SINCE } from './compare';
 
 export const changes: Command = {
@@ -22,9 +24,10 @@ export const changes: Command = {
     'other. Why it changed is what the record says was “found” since. It holds the',
     'work in plain words and the price; no costs, no rates and no profit.',
   ],
-  options: [SINCE, asOption(READ), OUT, WORKSPACE],
+  options: [SINCE, asOption(READ), JSON_OPTION, OUT, WORKSPACE],
   run(given: Given, io: Io): number {
-    const form = formAsked(given, READ);
+    const asJson = given.has(JSON_OPTION.name);
+    const form = asJson ? READ[0]! : formAsked(given, READ);
     const session = sessionOf(given, io);
     const two = sidesOf(given, session, 'sent');
     const job = agreedJob('kept' in two ? two.kept.job : two.after);
@@ -33,7 +36,9 @@ export const changes: Command = {
     if ('kept' in two) io.err(`perpend: ${two.why} Only the price can be compared.\n`);
     const opened = { job, shown: session.shown(job.file.name) };
     const head = letterheadOf(job, wordsFor(languageOf(job)).quote, logoOf(opened, session, io));
-    deliverPaper(changesPaper(job, between, head, VERSION), form, given, io);
+    const paper = changesPaper(job, between, head, VERSION);
+    if (asJson) deliver(paperJson(paper, opened.shown), given.value(OUT.name), io);
+    else deliverPaper(paper, form, given, io);
     return codeOf({ opened: [opened], unread: [] });
   },
 };

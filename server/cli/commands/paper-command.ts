@@ -6,7 +6,9 @@ import { agreedJob } from '../../engine/life/agreed';
 import type { Given, Option } from '../args';
 import { FAILED } from '../exits';
 import { asOption, deliverPaper, type Form, formAsked, logoOf } from '../files/as';
+import { deliver } from '../files/deliver';
 import type { Io } from '../io';
+import { paperJson } from '../json/paper';
 import type { Opened } from '../session';
 import { type Command, codeOf, fileAnd, JSON_OPTION, OUT, sessionOf, WORKSPACE } from './command';
 
@@ -19,7 +21,7 @@ interface Wanted {
   readonly forms: readonly Form[];
   /** Of the job with the options that were accepted. */
   paper(opened: Opened, head: Letterhead | undefined, given: Given, form: Form): Paper;
-  /** What --json prints, where it does. */
+  /** What --json prints, where that is not the paper as it is. */
   json?(opened: Opened, given: Given): string;
 }
 
@@ -30,10 +32,11 @@ export function paperCommand(wanted: Wanted): Command {
     takes: 'FILE',
     about,
     more,
-    options: [...options, asOption(forms), ...(json ? [JSON_OPTION] : []), OUT, WORKSPACE],
+    options: [...options, asOption(forms), JSON_OPTION, OUT, WORKSPACE],
     run(given: Given, io: Io): number {
       const [file] = fileAnd(given, name, 0);
-      const form = formAsked(given, forms);
+      const asJson = given.has(JSON_OPTION.name);
+      const form = asJson ? forms[0]! : formAsked(given, forms);
       const session = sessionOf(given, io);
       const opened = session.open(file);
       if (!opened.job.isJob) {
@@ -41,13 +44,13 @@ export function paperCommand(wanted: Wanted): Command {
         return FAILED;
       }
       const job = agreedJob(opened.job);
-      if (json && given.has(JSON_OPTION.name)) {
-        io.raw(json({ ...opened, job }, given));
-        return codeOf({ opened: [opened], unread: [] });
-      }
       const words = wordsFor(languageOf(job)).quote;
       const head = letterheadOf(job, words, logoOf(opened, session, io));
-      deliverPaper(paper({ ...opened, job }, head, given, form), form, given, io);
+      const agreed = { ...opened, job };
+      const made = paper(agreed, head, given, form);
+      if (asJson)
+        deliver(json?.(agreed, given) ?? paperJson(made, opened.shown), given.value(OUT.name), io);
+      else deliverPaper(made, form, given, io);
       return codeOf({ opened: [opened], unread: [] });
     },
   };

@@ -9,11 +9,22 @@ import { showTerm } from '../../engine/views/show';
 import type { Given } from '../args';
 import { FAILED } from '../exits';
 import { asOption, deliverPaper, formAsked, logoOf, READ } from '../files/as';
+import { deliver } from '../files/deliver';
 import type { Io } from '../io';
+import { paperJson } from '../json/paper';
 import { priceRange } from '../range';
 import type { Opened } from '../session';
 import { VERSION } from '../version';
-import { type Command, codeOf, fileAnd, hasErrors, OUT, sessionOf, WORKSPACE } from './command';
+import {
+  type Command,
+  codeOf,
+  fileAnd,
+  hasErrors,
+  JSON_OPTION,
+  OUT,
+  sessionOf,
+  WORKSPACE,
+} from './command';
 
 export const quote: Command = {
   name: 'quote',
@@ -25,10 +36,11 @@ export const quote: Command = {
     'is not complete, or the file or one it uses has errors, it says at its top that',
     'it is not a quote, and names no amount.',
   ],
-  options: [asOption(READ), OUT, WORKSPACE],
+  options: [asOption(READ), JSON_OPTION, OUT, WORKSPACE],
   run(given: Given, io: Io): number {
     const [file] = fileAnd(given, 'quote', 0);
-    const form = formAsked(given, READ);
+    const asJson = given.has(JSON_OPTION.name);
+    const form = asJson ? READ[0]! : formAsked(given, READ);
     const session = sessionOf(given, io);
     const opened = session.open(file);
     if (!opened.job.isJob) {
@@ -38,7 +50,9 @@ export const quote: Command = {
     const view = quoteView(agreedJob(opened.job));
     const words = wordsFor(view.lang).quote;
     const head = letterheadOf(opened.job, words, logoOf(opened, session, io));
-    deliverPaper(quotePaper(view, head, VERSION), form, given, io);
+    const paper = quotePaper(view, head, VERSION);
+    if (asJson) deliver(paperJson(paper, opened.shown), given.value(OUT.name), io);
+    else deliverPaper(paper, form, given, io);
     for (const line of asides(opened, view.draft)) io.err(`perpend: ${line}\n`);
     return codeOf({ opened: [opened], unread: [] });
   },
