@@ -32,6 +32,12 @@ export function letterheadOf(
   };
 }
 
+/** Tax is charged, and no number says that the firm may: who is not registered for it charges none. */
+export function chargesUnregistered(job: Job): boolean {
+  const firm = firmFacts(job);
+  return firm !== undefined && !firm.line('tax-number') && job.price.tax.value.gt(0);
+}
+
 /** The file of the firm's logo as its line has it, and the file which that line stands in. */
 export function logoNamed(job: Job): { readonly file: string; readonly from: string } | undefined {
   const line = firmFacts(job)?.line('logo');

@@ -73,6 +73,20 @@ describe('perpend invoice', () => {
     expect(err).toContain(said);
   });
 
+  test.each(['quote', 'invoice'])(
+    'a %s that charges tax without a tax number is told',
+    (command) => {
+      const bare = FIRM.replace(/ {2}tax-number.*\n/, '');
+      const told = (firm: string, job = JOB) =>
+        inside([command, 'job.perp'], { cwd: folderOf({ 'firm.perp': firm, 'job.perp': job }) })
+          .err;
+      expect(told(FIRM)).not.toContain('tax-number');
+      expect(told(bare)).toContain('gives no tax-number, and tax is charged');
+      const none = JOB.replace(/^(job .*\n)/m, '$1  tax none "The firm is not registered."\n');
+      expect(told(bare, none)).not.toContain('tax-number');
+    },
+  );
+
   test('as UBL by its ending keeps the rules; what is lacking is told and nothing written', () => {
     const whole = FIRM.replace('  terms ', '  country GB\n  payment 14 days\n  terms ');
     const job = `${RECORD}\nbill-to "T. Alder"\n  country GB\n`;

@@ -4,7 +4,7 @@ import { exact } from '../../../shared/exact';
 import { invoiceOf, type Made } from '../../documents/invoice/make';
 import { invoicePaper } from '../../documents/invoice/paper';
 import { invoiceUbl, lacking } from '../../documents/invoice/ubl';
-import { languageOf, letterheadOf } from '../../documents/letterhead';
+import { chargesUnregistered, languageOf, letterheadOf } from '../../documents/letterhead';
 import { wordsFor } from '../../documents/words';
 import type { Given, Option } from '../args';
 import { FAILED, WrongUse } from '../exits';
@@ -25,6 +25,7 @@ import {
   sessionOf,
   WORKSPACE,
 } from './command';
+import { NO_TAX_NUMBER } from './quote';
 
 const NUMBER: Option = {
   name: '--number',
@@ -66,6 +67,7 @@ export const invoice: Command = {
     const session = sessionOf(given, io);
     const opened = session.open(file);
     const made = madeFor(opened, given);
+    if (chargesUnregistered(made.job)) io.err(`perpend: ${NO_TAX_NUMBER}\n`);
     const lacks = [...lacking(made.invoice), ...unfinished(made, opened)];
     if (given.has(JSON_OPTION.name)) io.raw(invoiceJson(made, lacks, opened.shown));
     else if (isUbl(given)) return deliverUbl(made, lacks, given, io);

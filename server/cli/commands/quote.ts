@@ -1,6 +1,6 @@
 /** perpend quote: what the client gets. */
 
-import { letterheadOf } from '../../documents/letterhead';
+import { chargesUnregistered, letterheadOf } from '../../documents/letterhead';
 import { quotePaper, quoteView } from '../../documents/quote';
 import { wordsFor } from '../../documents/words';
 import { agreedJob } from '../../engine/life/agreed';
@@ -58,6 +58,10 @@ export const quote: Command = {
   },
 };
 
+/** For the firm, beside a paper that charges tax. */
+export const NO_TAX_NUMBER =
+  'The firm’s block gives no tax-number, and tax is charged. Who is not registered writes in the job: tax none "why".';
+
 /** An empty file, a firm's file, and a text that is no job at all have each no quote, for a reason of its own. */
 function nothingIn({ job, shown }: Opened): string {
   if (job.file.lines.every((line) => !line.trim()))
@@ -75,6 +79,7 @@ function asides({ job, shown }: Opened, draft: string | undefined): string[] {
     range && !draft
       ? `The job has ranges; ${inJobsAlike(job.env)} the price is ${low} to ${high}.`
       : '',
+    chargesUnregistered(job) ? NO_TAX_NUMBER : '',
     job.book.blocksOf('firm').length ? '' : 'No firm block says whose quote this is.',
   ].filter(Boolean);
 }

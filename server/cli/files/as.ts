@@ -63,7 +63,8 @@ export function formAsked(given: Given, forms: readonly Form[]): Form {
 
 /** Nobody says which. @throws WrongUse for a file that says it is something else */
 function unsaid(out: string, forms: readonly Form[]): Form {
-  if (!endOf(out)) return forms[0]!;
+  // What a file in the notation is refused for is said where it would be written.
+  if (!endOf(out) || endOf(out) === 'perp') return forms[0]!;
   throw new WrongUse(
     `A paper is no .${endOf(out)}: give it ${forms.map((f) => `.${f}`).join(', ')}, or --as.`,
   );
