@@ -152,3 +152,13 @@ test('the result tells what it left, and that nothing is owed', () => {
   expect(out).toMatch(/What it leaves +£268\.31 +£\d/);
   expect(out).toMatch(/facework +\S+ h +\S+ h +234 bricks +234 bricks/);
 });
+
+test('after the client said yes, what is said beside a quote is of what was accepted', () => {
+  const { err } = perpend('quote', 'job.perp', '--as', 'md');
+  const [low, high] = [...err.matchAll(/£([\d,.]+\d)/g)].map(([, text]) =>
+    Number(text!.replaceAll(',', '')),
+  );
+  expect(low).toBeLessThan(1938);
+  expect(low).toBeGreaterThan(1308);
+  expect(high).toBeGreaterThanOrEqual(1938);
+});

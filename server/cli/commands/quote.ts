@@ -47,13 +47,14 @@ export const quote: Command = {
       io.err(`perpend: ${nothingIn(opened)}\n`);
       return FAILED;
     }
-    const view = quoteView(agreedJob(opened.job));
+    const agreed = { ...opened, job: agreedJob(opened.job) };
+    const view = quoteView(agreed.job);
     const words = wordsFor(view.lang).quote;
     const head = letterheadOf(opened.job, words, logoOf(opened, session, io));
     const paper = quotePaper(view, head, VERSION);
     if (asJson) deliver(paperJson(paper, opened.shown), given.value(OUT.name), io);
     else deliverPaper(paper, form, given, io);
-    for (const line of asides(opened, view.draft)) io.err(`perpend: ${line}\n`);
+    for (const line of asides(agreed, view.draft)) io.err(`perpend: ${line}\n`);
     return codeOf({ opened: [opened], unread: [] });
   },
 };

@@ -12,6 +12,7 @@ import { writeWhole } from '../files/write';
 import type { Io } from '../io';
 import { near } from '../near';
 import { type Opened, STDIN } from '../session';
+import { dayGiven } from '../today';
 import { VERSION } from '../version';
 import { type Command, filesOf, JSON_OPTION, sessionOf, WORKSPACE } from './command';
 
@@ -49,7 +50,10 @@ export const recordCommand: Command = {
     const name = path.resolve(io.cwd, file!);
     const text = readText(name, opened.shown);
     const what = knownKind(kind);
-    const recorded = readable(linesFor(what, words, dateOf(given), opened), text);
+    const recorded = readable(
+      linesFor(what, words, dayGiven(given.value(DATE.name)), opened),
+      text,
+    );
     writeWhole(name, recorded.text, opened.shown);
     if (what === 'accepted') io.err(otherThanHeld(words, opened));
     if (given.has(JSON_OPTION.name)) io.raw(documentOf(recorded, opened));
@@ -67,20 +71,6 @@ function knownKind(kind: string | undefined): string {
       ? `What has happened? ${hint}`
       : `Nothing of a record is called ${kind}. ${hint}`,
   );
-}
-
-/** Today's, by the clock and the zone of this machine. @throws WrongUse for what is no date */
-function dateOf(given: Given): string {
-  const said = given.value(DATE.name);
-  if (said === undefined) return today(new Date());
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(said))
-    throw new WrongUse(`${said} is no date. Write it like this: --date 2026-03-02.`);
-  return said;
-}
-
-function today(now: Date): string {
-  const two = (n: number) => String(n).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 /** Ways to read the words: what has a space in it is a text, as the shell takes the quotation marks off; else as it stands. */
