@@ -16,7 +16,7 @@ const walls: Readonly<Record<string, Wall>> = {
   // The library is text to the engine, not code.
   'server/engine': { folders: ['grammar', 'shared', 'server/library'], packages: [], node: false },
   'server/lsp': {
-    folders: ['server/engine', 'shared'],
+    folders: ['server/engine', 'server/documents', 'shared'],
     packages: ['vscode-languageserver'],
     node: true,
   },
