@@ -11,7 +11,7 @@ import { run } from '../../server/cli/run';
 import { escaped } from '../../server/documents/html';
 import { readJson } from '../tree';
 import { FILES, FIRM, JOB } from './jobs';
-import { bundle, folderOf, perpend, useCommandLine, usePapers } from './perpend';
+import { bundle, folderOf, program as perpend, useCommandLine, usePapers } from './perpend';
 
 useCommandLine();
 usePapers();

@@ -7,6 +7,7 @@ import { afterAll, beforeAll } from 'vitest';
 import { makeBundle, shipped } from '../../.scripts/bundles.mjs';
 import { makeFonts } from '../../.scripts/fonts.mjs';
 import { root } from '../tree';
+import { inside } from './inside';
 
 export interface Ran {
   readonly code: number | null;
@@ -67,7 +68,18 @@ export function bundle(): string {
   return bundled;
 }
 
+/**
+ * One run. In the tests' own process where nothing is piped in and nothing of the process is asked for: there it takes
+ * a tenth of the time. What hangs on the process or the bundle itself asks for {@link program}.
+ */
 export function perpend(args: readonly string[], where: Where = {}): Ran {
+  const { cwd, ...more } = where;
+  const plain = Object.values(more).every((each) => each === undefined) && !args.includes('-');
+  return plain ? inside(args, { cwd: cwd ?? root }) : program(args, where);
+}
+
+/** One run of the bundled program, as a child process. */
+export function program(args: readonly string[], where: Where = {}): Ran {
   const { PATH = '' } = process.env;
   const done = spawnSync(process.execPath, [where.script ?? bundled, ...args], {
     cwd: where.cwd ?? root,

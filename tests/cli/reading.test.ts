@@ -3,7 +3,7 @@ import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { FILES, FIRM, JOB } from './jobs';
-import { folderOf, perpend, useCommandLine } from './perpend';
+import { folderOf, program as perpend, useCommandLine } from './perpend';
 
 useCommandLine();
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { jobView } from '../../server/engine/views/job-view';
 import type { Job } from '../../server/engine/workspace/job';
 import type { Workspace } from '../../server/engine/workspace/workspace';
+import { runs } from '../harness/runs';
 import { anyChange, changed, fitted, linesOf } from './edits';
 import { EXAMPLES, JOBS } from './examples';
 import { inRoot, workspaceOf } from './world';
@@ -70,7 +71,7 @@ function toldAfter(job: Job, last: boolean): unknown {
 }
 
 /** After each change the workspace that has seen them all must tell what one that sees only the end does. */
-function follows(name: string, runs: number, changes: number): void {
+function follows(name: string, times: number, changes: number): void {
   fc.assert(
     fc.property(fc.array(anyChange, { minLength: 1, maxLength: changes }), (all) => {
       let text = linesOf(TEXTS[name]!).join('\n');
@@ -87,7 +88,7 @@ function follows(name: string, runs: number, changes: number): void {
         expect(toldAfter(job, last)).toEqual(toldAfter(fresh, last));
       }
     }),
-    { seed, numRuns: runs },
+    { seed, numRuns: runs(times) },
   );
 }
 

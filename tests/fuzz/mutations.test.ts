@@ -5,13 +5,14 @@ import { allFigures } from '../../server/engine/views/job-view';
 import { linesOf } from '../engine/edits';
 import { EXAMPLES, exampleJob, JOBS } from '../engine/examples';
 import { jobOf } from '../engine/world';
+import { runs } from '../harness/runs';
 import { mutated, mutation, rubbish } from './mutate';
 import { sound } from './sound';
 
 const seed = 20260302;
 
 /** For each example: some three hundred of a sort over all of them. */
-const RUNS = 34;
+const RUNS = 48;
 
 const figuresOf = Object.fromEntries(JOBS.map((name) => [name, sound(exampleJob(name))]));
 
@@ -33,7 +34,7 @@ describe('a job with something wrong in it', () => {
             ),
           );
         }),
-        { seed, numRuns: 120 },
+        { seed, numRuns: runs(120) },
       );
     },
     30_000,
@@ -50,7 +51,7 @@ describe('a job with something wrong in it', () => {
           const text = all.reduce((sofar, each) => mutated(sofar, each), lines).join('\n');
           sound(exampleJob(users[0]!, { [firm]: text }));
         }),
-        { seed, numRuns: 80 },
+        { seed, numRuns: runs(80) },
       );
     },
     30_000,
@@ -117,7 +118,7 @@ describe('something wrong in one block', () => {
           const left = others.filter(([key, value]) => after.get(key) !== value);
           expect(left).toEqual([]);
         }),
-        { seed, numRuns: RUNS },
+        { seed, numRuns: runs(RUNS) },
       );
     },
     30_000,
@@ -153,7 +154,7 @@ describe('something wrong in one block', () => {
             expect(told || same, changed[line]).toBe(true);
           },
         ),
-        { seed, numRuns: RUNS },
+        { seed, numRuns: runs(RUNS) },
       );
     },
     30_000,
