@@ -2,7 +2,9 @@
 import { chmodSync, cpSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { makeBundle, root, shipped, suite } from './bundles.mjs';
+import { examples } from './examples.mjs';
 import { makeFonts } from './fonts.mjs';
+import { helpPages } from './help.mjs';
 import { notices } from './notices.mjs';
 
 function report(bundle, metafile) {
@@ -11,7 +13,7 @@ function report(bundle, metafile) {
 }
 
 async function make(bundle, dev) {
-  const metafile = await makeBundle(bundle, { dev });
+  const metafile = await makeBundle(bundle, { dev, apart: true });
   report(bundle, metafile);
   return metafile;
 }
@@ -23,6 +25,8 @@ async function main() {
   for (const bundle of shipped) metafiles.push(await make(bundle, dev));
   // The text is in the bundles too; the files are for an editor to open where a figure came from.
   cpSync(path.join(root, 'server/library'), path.join(root, 'dist/library'), { recursive: true });
+  writeFileSync(path.join(root, 'dist/help.json'), JSON.stringify(helpPages()));
+  writeFileSync(path.join(root, 'dist/examples.json'), JSON.stringify(examples()));
   await makeFonts(path.join(root, 'dist/fonts'));
   chmodSync(path.join(root, 'dist/perpend.cjs'), 0o755);
   writeFileSync(path.join(root, 'dist/THIRD-PARTY-NOTICES.txt'), notices(metafiles));

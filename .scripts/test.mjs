@@ -4,6 +4,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chooseHost } from '../tests/host/choose.mjs';
+import { findBrowser } from '../tests/host/places.mjs';
 import { node, npm } from './steps.mjs';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'perpend-test-'));
@@ -30,15 +31,24 @@ async function plain(name, step) {
 }
 
 /** The unit tests. A skipped test counts as failed: nobody has seen it pass. */
-async function unit() {
-  title('unit tests');
+async function unit(name = 'unit tests', config = 'tests/vitest.config.ts') {
+  title(name);
+  rmSync(report, { force: true });
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
   const vitest = 'node_modules/vitest/vitest.mjs';
-  const code = await node(vitest, ['run', '--config', 'tests/vitest.config.ts', ...reporters]);
+  const code = await node(vitest, ['run', '--config', config, ...reporters]);
   const found = readJson(report);
   if (!found) return { passed: 0, failed: 1 };
   const passed = found.numPassedTests;
   return settle(code, { passed, failed: found.numTotalTests - passed });
+}
+
+/** The page of the preview, driven in a browser without a window. */
+function pages() {
+  if (findBrowser()) return unit('pages in a browser', 'tests/host/page/vitest.config.ts');
+  const why = 'There is no chromium on the PATH (or in CHROMIUM): pages in a browser were NOT run';
+  console.log(`\nperpend: ${why}`);
+  return { passed: 0, failed: process.env.CI === 'true' ? 1 : 0 };
 }
 
 /** A step that leaves its numbers in a file; none and a good exit means that it did not run, and said so. */
@@ -65,10 +75,13 @@ async function main() {
   const check = await plain('types and style', () => npm('check'));
   const build = await plain('build', () => node('.scripts/build.mjs'));
   const units = await unit();
+  const browser = await pages();
   const built = build.failed === 0;
   const host = built ? [await counted('suite in an editor', 'tests/host/launch.mjs')] : [];
+  const preview = built ? [await counted('preview in an editor', 'tests/host/preview.mjs')] : [];
+  const web = built ? [await counted('suite in a browser', 'tests/host/web/launch.mjs')] : [];
   const last = built ? await packaged() : [];
-  const all = [check, build, units, ...host, ...last];
+  const all = [check, build, units, browser, ...host, ...preview, ...web, ...last];
   const sum = (key) => all.reduce((total, step) => total + step[key], 0);
   rmSync(folder, { recursive: true, force: true });
   process.exitCode = sum('failed') === 0 ? 0 : 1;

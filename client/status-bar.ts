@@ -1,6 +1,7 @@
-/** One item at the right of the status bar: the price of the job in front. */
+/** One item at the right of the status bar: the price of the job in front, and what it earns an hour. */
 import {
   Disposable,
+  l10n,
   MarkdownString,
   StatusBarAlignment,
   type StatusBarItem,
@@ -9,7 +10,8 @@ import {
   workspace,
 } from 'vscode';
 import type { Totals } from '../shared/protocol';
-import { LANGUAGE, type Server } from './server';
+import { LANGUAGE } from './language';
+import type { Server } from './server';
 
 /** After the last keystroke: the hints show totals at once, this one may follow. */
 const PAUSE_MS = 150;
@@ -22,8 +24,8 @@ export class StatusBar extends Disposable {
   constructor(private readonly server: Server) {
     super(() => this.end());
     this.item = window.createStatusBarItem('perpend.price', StatusBarAlignment.Right, 100);
-    this.item.name = 'Price of the job';
-    this.item.command = 'perpend.working';
+    this.item.name = l10n.t('Price of the job');
+    this.item.command = 'perpend.price';
     this.listening = Disposable.from(
       this.item,
       window.onDidChangeActiveTextEditor(() => this.soon(0)),
@@ -53,12 +55,32 @@ export class StatusBar extends Disposable {
     else this.item.hide();
   }
 
+  /** What is shown now. */
+  get text(): string {
+    return this.item.text;
+  }
+
   private fill(totals: Totals): void {
-    const incomplete = totals.missing.length > 0;
-    this.item.text = incomplete ? `${totals.price} …` : totals.price;
+    this.item.text = barText(totals);
     this.item.tooltip = tooltip(totals);
+    this.item.accessibilityInformation = { label: barHeard(totals) };
     this.item.show();
   }
+}
+
+/** `£4,050.00 · £59.12/h`, with three dots after a price that is not complete. */
+export function barText({ price, earns, missing }: Totals): string {
+  const shown = missing.length ? `${price} …` : price;
+  return earns ? l10n.t('{0} · {1}/h', shown, earns) : shown;
+}
+
+export function barHeard({ price, earns, missing }: Totals): string {
+  const parts = [
+    l10n.t('Price of the job {0}', price),
+    ...(missing.length ? [l10n.t('not complete')] : []),
+    ...(earns ? [l10n.t('it earns {0} an hour', earns)] : []),
+  ];
+  return parts.join(', ');
 }
 
 /** The file that is edited; while a page or a panel has the focus, one that is still to be seen. */
@@ -68,15 +90,37 @@ export function inFront(): TextDocument | undefined {
   return editors.find(({ document }) => document.languageId === LANGUAGE)?.document;
 }
 
-function tooltip(totals: Totals): MarkdownString {
+export function tooltip(totals: Totals): MarkdownString {
   const text = new MarkdownString();
+  const price = `| **${l10n.t('Price')}** | **${totals.price}** |`;
   const rows = totals.steps.map(({ label, text: amount }) => `| ${label} | ${amount} |`);
-  text.appendMarkdown(
-    ['| | |', '|:--|--:|', ...rows, `| **Price** | **${totals.price}** |`].join('\n'),
-  );
-  if (totals.range) text.appendMarkdown(`\n\n${totals.alike}: ${totals.range}`);
-  text.appendMarkdown(`\n\n${totals.hours} of the gang`);
-  if (totals.missing.length) text.appendMarkdown('\n\nNot complete:\n');
-  for (const what of totals.missing) text.appendMarkdown('\n- ').appendText(what);
+  text.appendMarkdown(['| | |', '|:--|--:|', ...rows, price].join('\n'));
+  for (const line of [rangeLine(totals), hoursLine(totals), earnsLine(totals)])
+    if (line) text.appendMarkdown('\n\n').appendText(line);
+  if (totals.missing.length) text.appendMarkdown('\n\n').appendText(l10n.t('Not complete:'));
+  for (const what of totals.missing.slice(0, MOST_MISSING))
+    text.appendMarkdown('\n- ').appendText(what);
   return text;
+}
+
+/** More than anyone reads in a hover. */
+const MOST_MISSING = 12;
+
+function rangeLine({ alike, range }: Totals): string {
+  return range ? `${alike}: ${range}` : '';
+}
+
+function hoursLine({ hours }: Totals): string {
+  return l10n.t('{0} of the gang', hours);
+}
+
+/** Says what the second number is, and what it is made of. */
+function earnsLine({ earns, leaves, paid }: Totals): string {
+  if (!earns || !leaves || !paid) return '';
+  return l10n.t(
+    'It earns {0} an hour: wages and the profit it leaves ({1}), shared out over the hours that are paid ({2}).',
+    earns,
+    leaves,
+    paid,
+  );
 }

@@ -1,19 +1,19 @@
 /** The working of a figure, chosen from a list and read as a page that cannot be edited. */
 import {
-  commands,
   Disposable,
   EventEmitter,
+  l10n,
   type QuickPickItem,
   QuickPickItemKind,
   type TextDocumentContentProvider,
   Uri,
-  ViewColumn,
   window,
   workspace,
 } from 'vscode';
 import type { FigureItem } from '../shared/protocol';
+import { showMarkdown } from './markdown-pages';
 import type { Server } from './server';
-import { inFront } from './status-bar';
+import { documentOf } from './target';
 
 const SCHEME = 'perpend-working';
 
@@ -39,27 +39,29 @@ export class WorkingPage extends Disposable implements TextDocumentContentProvid
 
   async provideTextDocumentContent(page: Uri): Promise<string> {
     const working = await this.server.working(Uri.parse(page.query, true), page.fragment);
-    return working?.markdown ?? 'The job has no such figure any more.\n';
+    return working?.markdown ?? l10n.t('The job has no such figure any more.');
   }
 
-  /** Asks which figure, then shows how it came about. */
-  async choose(): Promise<void> {
-    const file = inFront();
+  /** Asks which figure, unless it is said, then shows how it came about. `target`: a file, or `{ uri, id }`. */
+  async choose(target?: unknown): Promise<void> {
+    const file = await documentOf(target);
     if (!file) return;
+    const id = (target as { id?: unknown } | undefined)?.id;
+    if (typeof id === 'string') return this.show(file.uri, id);
     const figures = await this.server.figures(file.uri);
     if (!figures.length) {
-      void window.showInformationMessage('This file is no job, so it has no figures.');
+      void window.showInformationMessage(l10n.t('This file is no job, so it has no figures.'));
       return;
     }
     const chosen = await window.showQuickPick(grouped(figures), {
-      title: 'Show the Working of a Figure',
-      placeHolder: 'A figure of the job',
+      title: l10n.t('Show the Working of a Figure'),
+      placeHolder: l10n.t('A figure of the job'),
       matchOnDescription: true,
     });
     if (chosen?.id) await this.show(file.uri, chosen.id);
   }
 
-  private async show(file: Uri, id: string): Promise<void> {
+  async show(file: Uri, id: string): Promise<void> {
     const page = Uri.from({
       scheme: SCHEME,
       path: `/${id}.md`,
@@ -67,12 +69,7 @@ export class WorkingPage extends Disposable implements TextDocumentContentProvid
       fragment: id,
     });
     this.changed.fire(page);
-    try {
-      await commands.executeCommand('markdown.showPreviewToSide', page);
-    } catch {
-      // An editor without its Markdown preview: the page is readable as it is written.
-      await window.showTextDocument(page, { viewColumn: ViewColumn.Beside, preview: true });
-    }
+    await showMarkdown(page);
   }
 }
 

@@ -32,4 +32,6 @@ export interface Finding {
   readonly message: string;
   readonly related: readonly Related[];
   readonly ways: readonly WayOut[];
+  /** Ways out with something to fill in, which only their reader knows: their texts hold places written `${1:text}`. */
+  readonly fills?: readonly WayOut[];
 }

@@ -15,11 +15,6 @@ export const WORKING = 'perpend/working';
 /** From the server: something outside the open files changed, so totals may have too. No parameters. */
 export const CHANGED = 'perpend/changed';
 
-/** The setting that shows totals at the end of headings. */
-export const HINT_TOTALS = 'hints.totals';
-/** The setting that shows what a length or a height works out to. */
-export const HINT_LINES = 'hints.lines';
-
 export interface FileParams {
   readonly uri: string;
 }
@@ -38,6 +33,11 @@ export interface Totals {
   /** In how many jobs alike: "In eight of ten jobs alike". */
   readonly alike?: string;
   readonly hours: string;
+  /** Wages and profit for each hour that is paid: "£59.12". Nothing where no hour is worked. */
+  readonly earns?: string;
+  /** What the price leaves as profit, and the hours that are paid: what {@link Totals.earns} is made of. */
+  readonly leaves?: string;
+  readonly paid?: string;
   /** What is missing; empty when the price is complete. */
   readonly missing: readonly string[];
   /** The steps from cost to price, for a tooltip. */

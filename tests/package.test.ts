@@ -1,5 +1,9 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { makeBundle, shipped } from '../.scripts/bundles.mjs';
+import { bundleBudgets } from '../.scripts/budget.mjs';
+import { makeBundle, root, shipped } from '../.scripts/bundles.mjs';
+import { readPng } from '../.scripts/png.mjs';
 import { files, read, readJson } from './tree';
 
 interface Manifest {
@@ -59,6 +63,28 @@ describe('package.json', () => {
   });
 });
 
+/** docs: api/references/extension-manifest.md: `icon` at least 128 x 128, 256 x 256 for Retina; at most five keywords. */
+test('what a market place shows is there', () => {
+  const {
+    icon,
+    keywords,
+    files: listed,
+  } = readJson<{
+    icon: string;
+    keywords: readonly string[];
+    files: readonly string[];
+  }>('package.json');
+  const { width, height } = readPng(readFileSync(path.join(root, icon)));
+  expect([width, height]).toEqual([256, 256]);
+  expect(listed).toContain(icon);
+  expect(keywords.length).toBeLessThanOrEqual(5);
+});
+
+test('each bundle that ships has a size that it may not outgrow', () => {
+  const scripts = shipped.map(({ out }) => out).filter((out) => /js$/.test(out));
+  expect(Object.keys(bundleBudgets).sort()).toEqual(scripts.sort());
+});
+
 test('the lock file records no download address', () => {
   const lock = read('package-lock.json');
   expect(lock).toContain('"integrity"');
@@ -81,6 +107,20 @@ const EXCEPTIONS: Readonly<Record<string, readonly string[]>> = {
   'dist/server.cjs': ['vscode-jsonrpc: net', 'vscode-languageserver: child_process'],
   'dist/perpend.cjs': ['server/cli/git/run.ts: child_process'],
   'dist/papers.cjs': [],
+  'dist/engine.cjs': [],
+  'dist/web/client.js': [],
+  'dist/web/server.js': [],
+  'dist/preview/preview.js': [],
+  'dist/preview/preview.css': [],
+};
+
+/** What a page or a worker could reach out by, or make code of text by. */
+const BY_NAME =
+  /\b(fetch|XMLHttpRequest|WebSocket|WebTransport|EventSource|sendBeacon|RTCPeerConnection|importScripts)\b|\b(eval|Function)\(/g;
+
+/** The worker runs the writers of PDF, which come with the extension and reach it as bytes, from a blob of them. */
+const NAMED: Readonly<Record<string, readonly string[]>> = {
+  'dist/web/server.js': ['importScripts'],
 };
 
 function packageOf(input: string): string {
@@ -89,7 +129,8 @@ function packageOf(input: string): string {
 
 describe('what ships', () => {
   test.each(shipped)('$out has no way out but the named ones', async (bundle) => {
-    const { inputs } = await makeBundle(bundle, { write: false });
+    const out = `.cache/ways-out/${bundle.out}`;
+    const { inputs } = await makeBundle({ ...bundle, out }, { apart: true });
     const found = Object.entries(inputs).flatMap(([input, { imports }]) =>
       imports.flatMap(({ path, external }) =>
         external && WAYS_OUT.test(path)
@@ -98,6 +139,8 @@ describe('what ships', () => {
       ),
     );
     expect([...new Set(found)].sort()).toEqual(EXCEPTIONS[bundle.out]);
+    const named = [...read(out).matchAll(BY_NAME)].map(([name]) => name);
+    expect([...new Set(named)].sort()).toEqual(NAMED[bundle.out] ?? []);
   });
 
   test('our own sources ask for no network, no program, no code from text', () => {

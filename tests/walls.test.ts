@@ -9,7 +9,6 @@ interface Wall {
   readonly node: boolean;
 }
 
-/** The language server reads the files that a job names from disk, hence Node. */
 const walls: Readonly<Record<string, Wall>> = {
   shared: { folders: [], packages: ['decimal.js'], node: false },
   grammar: { folders: ['shared'], packages: ['chevrotain'], node: false },
@@ -17,6 +16,12 @@ const walls: Readonly<Record<string, Wall>> = {
   'server/engine': { folders: ['grammar', 'shared', 'server/library'], packages: [], node: false },
   'server/lsp': {
     folders: ['server/engine', 'server/documents', 'shared'],
+    packages: ['vscode-languageserver'],
+    node: false,
+  },
+  // Files of a disk, standard output, the entry: the rest of the server also runs in a worker of a browser.
+  'server/lsp/node': {
+    folders: ['server/lsp', 'server/engine', 'server/documents', 'shared'],
     packages: ['vscode-languageserver'],
     node: true,
   },
@@ -34,10 +39,16 @@ const walls: Readonly<Record<string, Wall>> = {
 };
 
 const ALLOWED_AT_TOP =
-  /^(README\.md|DEVELOPERS\.md|CHANGELOG\.md|LICENSE|package(-lock)?\.json|tsconfig\.json|client|server|grammar|examples|tests|shared|\..+)$/;
+  /^(README\.md|DEVELOPERS\.md|CHANGELOG\.md|LICENSE|package(-lock|\.nls(\.[a-z-]+)?)?\.json|tsconfig\.json|client|server|grammar|examples|tests|shared|\..+)$/;
 
 function isIn(file: string, folder: string): boolean {
   return file.startsWith(`${folder}/`);
+}
+
+/** In a folder, and in none that stands in it with walls of its own. */
+function isOf(file: string, folder: string): boolean {
+  const inner = Object.keys(walls).filter((each) => isIn(each, folder));
+  return isIn(file, folder) && !inner.some((each) => isIn(file, each));
 }
 
 /** The package of an import: `a/b` is of `a`, `@a/b/c` of `@a/b`. */
@@ -57,11 +68,11 @@ function breach(folder: string, file: string, specifier: string): string | undef
   if (!specifier.startsWith('.'))
     return wall.packages.includes(packageOf(specifier)) ? undefined : said;
   const target = path.posix.join(path.posix.dirname(file), specifier);
-  return [folder, ...wall.folders].some((each) => isIn(target, each)) ? undefined : said;
+  return [folder, ...wall.folders].some((each) => isOf(target, each)) ? undefined : said;
 }
 
 function breaches(folder: string): string[] {
-  const sources = files().filter((file) => isIn(file, folder) && /\.[cm]?[jt]s$/.test(file));
+  const sources = files().filter((file) => isOf(file, folder) && /\.[cm]?[jt]s$/.test(file));
   return sources.flatMap((file) =>
     importsOf(read(file)).flatMap((specifier) => breach(folder, file, specifier) ?? []),
   );
@@ -69,7 +80,7 @@ function breaches(folder: string): string[] {
 
 describe('the walls between folders', () => {
   test.each(Object.keys(walls))('%s imports only what it may', (folder) => {
-    expect(files().some((file) => isIn(file, folder) && file.endsWith('.ts'))).toBe(true);
+    expect(files().some((file) => isOf(file, folder) && file.endsWith('.ts'))).toBe(true);
     expect(breaches(folder)).toEqual([]);
   });
 
@@ -88,6 +99,27 @@ describe('the walls between folders', () => {
   test('the top level holds only its few names', () => {
     const names = new Set(files().map((file) => file.split('/')[0]!));
     expect([...names].filter((name) => !ALLOWED_AT_TOP.test(name))).toEqual([]);
+  });
+
+  test('what runs in a worker of a browser too asks for nothing of Node', () => {
+    const folders = ['shared', 'grammar', 'server/engine', 'server/documents', 'server/lsp'];
+    const sources = files().filter((file) => folders.some((folder) => isOf(file, folder)));
+    const ofNode = /\bBuffer\b|\bprocess\.|\b__dirname\b|\b__filename\b|\bNodeJS\b|\brequire\(/;
+    expect(sources.filter((file) => file.endsWith('.ts') && ofNode.test(read(file)))).toEqual([]);
+  });
+
+  test('only the entries of the client and the server know where they run', () => {
+    const own = files().filter((file) => /^(client|server)\/.*\.ts$/.test(file));
+    const somewhere = own.filter((file) =>
+      importsOf(read(file)).some((each) => /^vscode-language\w+\/(node|browser)$/.test(each)),
+    );
+    expect(somewhere.sort()).toEqual([
+      'client/browser.ts',
+      'client/node.ts',
+      'server/lsp/browser/main.ts',
+      'server/lsp/node/main.ts',
+      'server/lsp/node/stdout.ts',
+    ]);
   });
 
   test('what computes has no clock and no chance', () => {

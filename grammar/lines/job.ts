@@ -198,7 +198,7 @@ export const DEFAULTS: LineKind = line(
       ),
       line(
         'language',
-        [choice('language', 'en-GB', 'en-US')],
+        [choice('language', 'en-GB', 'en-US', 'de-DE')],
         'The language of papers, by its tag (BCP 47).',
         'language en-GB',
       ),

@@ -23,17 +23,18 @@ export interface FormatEdit {
 
 /**
  * Edits in the order of the text, none touching another. `laid` keeps the order of the lines; the ones
- * it leaves out are taken away. `lead` columns at the very beginning are left alone.
+ * it leaves out are taken away. `lead` columns at the very beginning are left alone; `end` is what stands after the last line.
  */
 export function editsTo(
   laid: readonly LaidLine[],
   source: readonly SourceLine[],
   eol: string,
   lead: number,
+  end = laid.length ? eol : '',
 ): FormatEdit[] {
   const making = new Making(source, lead);
   for (const line of laid) making.line(line, eol);
-  making.rest(laid.length ? eol : '');
+  making.rest(end);
   return making.edits;
 }
 

@@ -28,6 +28,34 @@ export function formatEdits(text: string): FormatEdit[] {
   return editsTo(lines, source, eol, lead.length);
 }
 
+/** Only of some lines: all others stay as they are written, empty ones too. */
+export function formatLines(text: string, within: (line: number) => boolean): FormatEdit[] {
+  const { lead, source, eol, lines } = lay(text);
+  const edits = editsTo(only(lines, source, within), source, eol, lead.length, '');
+  // Outside, a line’s end that is not the usual one would still be made so.
+  return edits.filter(({ startLine, endLine }) => {
+    for (let line = startLine; line <= endLine; line++) if (within(line)) return true;
+    return false;
+  });
+}
+
+function only(
+  lines: readonly LaidLine[],
+  source: readonly SourceLine[],
+  within: (line: number) => boolean,
+): LaidLine[] {
+  const texts = new Map(lines.map((line) => [line.source, line.text]));
+  const led = new Set(
+    lines.flatMap((line, i) => (line.source === undefined ? [lines[i + 1]?.source] : [])),
+  );
+  return source.flatMap((line, i): LaidLine[] => {
+    if (!within(i)) return [{ source: i, text: line.text }];
+    const before = led.has(i) ? [{ text: '' }] : [];
+    const text = texts.get(i) ?? (i === source.length - 1 ? '' : undefined);
+    return text === undefined ? before : [...before, { source: i, text }];
+  });
+}
+
 function lay(text: string): Laid {
   const lead = text.startsWith('\ufeff') ? '\ufeff' : '';
   const source = sourceLines(text);

@@ -1,26 +1,27 @@
 /** Slots in words, for messages, completion and the reference. */
+import { later, phrase, spoken } from '../../shared/phrase';
 import type { Dimension } from '../../shared/units';
 import type { LineKind, Slot } from '../lines';
 import type { QuantitySlot } from '../lines/slots';
 
 /** What it is, and an example where it needs one. */
 const QUANTITIES: Readonly<Record<Dimension, readonly [string, string?]>> = {
-  length: ['a length', '7.4 m'],
-  area: ['an area', '2.4 m2'],
-  volume: ['a volume', '0.5 m3'],
-  mass: ['a weight', '25 kg'],
-  time: ['hours', '7.5 h'],
-  day: ['days', '30 days'],
-  courses: ['a number of courses', '18 courses'],
-  bricks: ['a number of bricks', '1.5 bricks'],
-  bags: ['a number of bags', '4 bags'],
-  people: ['a number of people', '2 people'],
-  pieces: ['a number of pieces', '3 pieces'],
-  temperature: ['a temperature', '5 C'],
-  density: ['a density', '1440 kg/m3'],
-  strength: ['a strength', '4 N/mm2'],
-  percent: ['a percentage', '20%'],
-  number: ['a plain number'],
+  length: [later`a length`, '7.4 m'],
+  area: [later`an area`, '2.4 m2'],
+  volume: [later`a volume`, '0.5 m3'],
+  mass: [later`a weight`, '25 kg'],
+  time: [later`hours`, '7.5 h'],
+  day: [later`days`, '30 days'],
+  courses: [later`a number of courses`, '18 courses'],
+  bricks: [later`a number of bricks`, '1.5 bricks'],
+  bags: [later`a number of bags`, '4 bags'],
+  people: [later`a number of people`, '2 people'],
+  pieces: [later`a number of pieces`, '3 pieces'],
+  temperature: [later`a temperature`, '5 C'],
+  density: [later`a density`, '1440 kg/m3'],
+  strength: [later`a strength`, '4 N/mm2'],
+  percent: [later`a percentage`, '20%'],
+  number: [later`a plain number`],
 };
 
 export function describe(slot: Slot): string {
@@ -29,38 +30,38 @@ export function describe(slot: Slot): string {
       return describeQuantity(slot);
     case 'counted':
       return slot.of === 'measure'
-        ? 'how many of what, such as 6 trowels'
-        : 'how many of what, such as 1 bricklayer';
+        ? phrase`how many of what, such as 6 trowels`
+        : phrase`how many of what, such as 1 bricklayer`;
     case 'size':
-      return `a size such as ${sizeExample(slot.count[0]!, slot.dimensions[0]!)}`;
+      return phrase`a size such as ${sizeExample(slot.count[0]!, slot.dimensions[0]!)}`;
     case 'money':
-      return 'money such as £6.40';
+      return phrase`money such as £6.40`;
     case 'choice':
-      return slot.of.length === 1 ? `“${slot.of[0]}”` : `one of ${slot.of.join(', ')}`;
+      return slot.of.length === 1 ? `“${slot.of[0]}”` : phrase`one of ${slot.of.join(', ')}`;
     case 'name':
-      return `the name of ${slot.of.map(article).join(' or ')}`;
+      return phrase`the name of ${slot.of.map(article).join(phrase` or `)}`;
     case 'new-name':
-      return 'a name, one word such as north';
+      return phrase`a name, one word such as north`;
     case 'word':
-      return `a word for the ${slot.what}`;
+      return phrase`a word for the ${spoken(slot.what)}`;
     case 'text':
-      return 'a text in double quotes';
+      return phrase`a text in double quotes`;
     case 'date':
-      return 'a date such as 2026-03-02';
+      return phrase`a date such as 2026-03-02`;
     case 'clock':
-      return 'a time of day such as 08:00';
+      return phrase`a time of day such as 08:00`;
     case 'code':
-      return 'a reference such as 26-041';
+      return phrase`a reference such as 26-041`;
     case 'literal':
       return `“${slot.text}”`;
     case 'optional':
       return describe(slot.slots[0]!);
     case 'either':
-      return oneOf(slot.of.map((group) => group[0]!)).join(', or ');
+      return oneOf(slot.of.map((group) => group[0]!)).join(phrase`, or `);
     case 'list':
       return describe(slot.slots[0]!);
     case 'rest':
-      return `${slot.what}, such as cap 400 x 400 mm`;
+      return phrase`${spoken(slot.what)}, such as cap 400 x 400 mm`;
   }
 }
 
@@ -76,12 +77,13 @@ export function oneOf(slots: readonly Slot[]): string[] {
 
 function describeQuantity(slot: QuantitySlot): string {
   const ways = slot.dimensions.map((dimension) => {
-    const [what, usual] = QUANTITIES[dimension];
+    const [kind, usual] = QUANTITIES[dimension];
+    const what = spoken(kind);
     const example = slot.example ?? usual;
-    return example ? `${what} such as ${example}` : what;
+    return example ? phrase`${what} such as ${example}` : what;
   });
-  if (slot.range === 'usual') ways.push('a range such as 60..75');
-  return ways.join(', or ');
+  if (slot.range === 'usual') ways.push(phrase`a range such as 60..75`);
+  return ways.join(phrase`, or `);
 }
 
 function sizeExample(count: number, dimension: Dimension): string {
@@ -91,7 +93,7 @@ function sizeExample(count: number, dimension: Dimension): string {
 
 /** `a wall`, `an opening`. */
 export function article(noun: string): string {
-  return `${/^[aeio]/.test(noun) ? 'an' : 'a'} ${noun}`;
+  return /^[aeio]/.test(noun) ? phrase`an ${noun}` : phrase`a ${noun}`;
 }
 
 /** The line in one line: its word and what follows, as the reference's heading for it. */
@@ -99,7 +101,8 @@ export function pattern(kind: LineKind): string {
   return [kind.open ? `<${kind.key}>` : kind.key, ...kind.takes.map(patternOf)].join(' ');
 }
 
-function patternOf(slot: Slot): string {
+/** A slot as the pattern of its line shows it. */
+export function patternOf(slot: Slot): string {
   switch (slot.slot) {
     case 'quantity':
       return slot.bare

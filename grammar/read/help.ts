@@ -1,6 +1,7 @@
 /** What is probably meant where an item does not fit, and why it cannot be what it was meant for. */
 
 import { nearest } from '../../shared/nearest';
+import { phrase, spoken } from '../../shared/phrase';
 import { cover, type Span } from '../../shared/span';
 import type { Slot } from '../lines';
 import type { Item, LineSyntax } from '../syntax';
@@ -33,12 +34,12 @@ function unitless(item: Item, expected: readonly Slot[]): Help {
     return { hint: onlyOne(counts) };
   const bare = item.kind === 'measure' && !item.unit;
   const unit = expected.some((s) => s.slot === 'quantity' && !s.bare);
-  return bare && unit ? { hint: ' A number here needs its unit.' } : {};
+  return bare && unit ? { hint: phrase` A number here needs its unit.` } : {};
 }
 
 function onlyOne(counts: readonly Slot[]): string {
   const [why] = counts.flatMap((s) => ('fixed' in s && s.fixed) || []);
-  return ` No range is taken here, only one value${why ? `: ${why}` : ''}.`;
+  return phrase` No range is taken here, only one value${why ? `: ${spoken(why)}` : ''}.`;
 }
 
 /** `stoped`; and `brick on edge` for `brick-on-edge`. */
@@ -55,8 +56,8 @@ function helpWord(rest: readonly Item[], expected: readonly Slot[]): Help {
     const meant = nearest(words.slice(0, count).join('-'), candidates);
     if (!meant) continue;
     const at = cover(rest[0]!.span, rest[count - 1]!.span);
-    const way = replace(`Write ${meant}`, at, meant, true);
-    return { at, hint: ` Did you mean “${meant}”?`, way };
+    const way = replace(phrase`Write ${meant}`, at, meant, true);
+    return { at, hint: phrase` Did you mean “${meant}”?`, way };
   }
   return {};
 }
@@ -73,8 +74,8 @@ function negative(rest: readonly Item[], expected: readonly Slot[]): Help | unde
   if (number?.kind !== 'measure' && (from || number?.kind !== 'money')) return undefined;
   return {
     at: cover(rest[0]!.span, number.span),
-    instead: 'A number here cannot be negative.',
-    way: replace('Take the minus away', { ...minus.span, end: number.span.start }, ''),
+    instead: phrase`A number here cannot be negative.`,
+    way: replace(phrase`Take the minus away`, { ...minus.span, end: number.span.start }, ''),
   };
 }
 
@@ -91,7 +92,7 @@ function noName(rest: readonly Item[], expected: readonly Slot[]): Help | undefi
   const digits = first && digitsFirst(first);
   if (!digits) return undefined;
   return {
-    instead: `“${clipped(digits)}” cannot be a name, because it begins with a digit. A name begins with a letter, such as north or wall-2.`,
+    instead: phrase`“${clipped(digits)}” cannot be a name, because it begins with a digit. A name begins with a letter, such as north or wall-2.`,
   };
 }
 
@@ -103,8 +104,8 @@ function afterX(sign: Item, second: Item): Help | undefined {
   const name = `x-${rest}`;
   return {
     at,
-    instead: `“x${clipped(rest)}” cannot be a name, because x before a digit is the sign in a size such as 450 x 225 mm. With a hyphen it can: ${clipped(name)}.`,
-    way: replace(`Write ${clipped(name)}`, at, name),
+    instead: phrase`“x${clipped(rest)}” cannot be a name, because x before a digit is the sign in a size such as 450 x 225 mm. With a hyphen it can: ${clipped(name)}.`,
+    way: replace(phrase`Write ${clipped(name)}`, at, name),
   };
 }
 
@@ -128,10 +129,13 @@ function helpCode(text: string, at: Span, expected: readonly Slot[]): Help {
     const [year = '', month = '', day = ''] = parts;
     const whole = parts.length === 3 && year.length === 4 && month.length < 3 && day.length < 3;
     const meant = `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
-    return whole ? { way: replace(`Write ${meant}`, at, meant, true) } : {};
+    return whole ? { way: replace(phrase`Write ${meant}`, at, meant, true) } : {};
   }
   if (!expected.some((s) => s.slot === 'quantity' && s.range === 'usual')) return {};
-  const hint = ' A range is written with two points, such as 60..75.';
+  const hint = phrase` A range is written with two points, such as 60..75.`;
   const range = parts.join('..');
-  return { hint, way: parts.length === 2 ? replace(`Write ${range}`, at, range, true) : undefined };
+  return {
+    hint,
+    way: parts.length === 2 ? replace(phrase`Write ${range}`, at, range, true) : undefined,
+  };
 }

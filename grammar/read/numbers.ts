@@ -1,6 +1,8 @@
 /** Numbers and units of an item, exact, or a fault that says what is wrong with them. */
+
 import { Decimal, type Exact, readFraction, readNumber } from '../../shared/exact';
 import { nearest } from '../../shared/nearest';
+import { later, phrase, spoken } from '../../shared/phrase';
 import { cover } from '../../shared/span';
 import { type Dimension, type Unit, unitNamed, unitsOf } from '../../shared/units';
 import type { NumberText } from '../syntax';
@@ -44,7 +46,7 @@ export function exactOf(text: NumberText, after: After = {}): Outcome<Exact> {
   if (text.fraction.length > 15) return { fault: tooLong(text) };
   const part = readFraction(text.fraction);
   if (!part) {
-    const message = `${text.fraction} divides by zero. Write the fraction with a number below the line.`;
+    const message = phrase`${text.fraction} divides by zero. Write the fraction with a number below the line.`;
     return { fault: fault('number-unreadable', 'error', text.span, message) };
   }
   return { value: value.add(part) };
@@ -56,7 +58,7 @@ function numberFault(
   after: After,
 ): Fault {
   if (read.faulty !== 'marks') return twoWays(text, read, after);
-  const message = `“${clipped(text.digits!)}” is no number. Write 1450, 1,450.00 or 14.5.`;
+  const message = phrase`“${clipped(text.digits!)}” is no number. Write 1450, 1,450.00 or 14.5.`;
   return fault('number-unreadable', 'error', digitsOf(text), message);
 }
 
@@ -65,7 +67,7 @@ function tooLong(text: NumberText): Fault {
     'number-absurd',
     'error',
     text.span,
-    'No measurement has so many digits. Write at most 30.',
+    phrase`No measurement has so many digits. Write at most 30.`,
   );
 }
 
@@ -78,9 +80,9 @@ export function checkMost(
   const limit = own ?? MOST[unit.dimension];
   if (value.mul(unit.factor).lte(limit)) return undefined;
   const name = unit.name === '%' ? '%' : ` ${unit.name}`;
-  const most = `at most ${new Decimal(limit).div(unit.factor).toSignificantDigits(3).toFixed()}${name}`;
-  const over = own === undefined ? 'more than any job has' : 'more than there can be';
-  const message = `${value.toFixed()}${name} is ${over} (${most}). Check the number and its unit.`;
+  const most = phrase`at most ${new Decimal(limit).div(unit.factor).toSignificantDigits(3).toFixed()}${name}`;
+  const over = own === undefined ? phrase`more than any job has` : phrase`more than there can be`;
+  const message = phrase`${value.toFixed()}${name} is ${over} (${most}). Check the number and its unit.`;
   return fault('number-absurd', 'error', text.span, message);
 }
 
@@ -90,9 +92,9 @@ export function checkWhole(value: Exact, text: NumberText, least: number): Fault
   const beside = [...new Set([value.floor().toFixed(), value.ceil().toFixed()])];
   const fit = beside.filter((number) => Number(number) >= least);
   const ways = (fit.length ? fit : [`${least}`]).map((number) =>
-    replace(`Write ${number}`, text.span, number),
+    replace(phrase`Write ${number}`, text.span, number),
   );
-  const message = `${clipped(writtenNumber(text))} is no count: this comes in whole ones${least ? `, at least ${least}` : ''}.`;
+  const message = phrase`${clipped(writtenNumber(text))} is no count: this comes in whole ones${least ? phrase`, at least ${least}` : ''}.`;
   return fault('number-whole', 'error', text.span, message, ways);
 }
 
@@ -100,8 +102,8 @@ export function checkWhole(value: Exact, text: NumberText, least: number): Fault
 export function backwards(low: NumberText, high: NumberText): Fault {
   const at = cover(low.span, high.span);
   const turned = `${writtenNumber(high)}..${writtenNumber(low)}`;
-  const message = `A range goes from the less to the more: ${clipped(turned)}. Check both numbers.`;
-  const way = replace(`Write ${clipped(turned)}`, at, turned);
+  const message = phrase`A range goes from the less to the more: ${clipped(turned)}. Check both numbers.`;
+  const way = replace(phrase`Write ${clipped(turned)}`, at, turned);
   return fault('range-backwards', 'error', at, message, [way]);
 }
 
@@ -109,6 +111,26 @@ export function backwards(low: NumberText, high: NumberText): Fault {
 function writtenNumber({ digits, fraction }: NumberText): string {
   return [digits, fraction].filter((part) => part !== undefined).join(' ');
 }
+
+/** What units measure, in words. */
+const NAMES: Readonly<Record<Dimension, string>> = {
+  length: later`length`,
+  area: later`area`,
+  volume: later`volume`,
+  mass: later`mass`,
+  time: later`time`,
+  day: later`day`,
+  courses: later`courses`,
+  bricks: later`bricks`,
+  bags: later`bags`,
+  people: later`people`,
+  pieces: later`pieces`,
+  temperature: later`temperature`,
+  density: later`density`,
+  strength: later`strength`,
+  percent: later`percent`,
+  number: later`number`,
+};
 
 /** The unit a word names, if it is of one of the dimensions. */
 export function unitFor(
@@ -119,17 +141,21 @@ export function unitFor(
   if (found && dimensions.includes(found.dimension)) return { value: found };
   const allowed = dimensions.flatMap((d) => unitsOf(d));
   const names = allowed.map((u) => u.name);
-  const wrong = found ? `a unit of ${found.dimension}` : 'no unit that is known';
-  const message = `“${clipped(word.text)}” is ${wrong}; here it takes ${listed(names)}.`;
+  const wrong = found
+    ? phrase`a unit of ${spoken(NAMES[found.dimension])}`
+    : phrase`no unit that is known`;
+  const message = phrase`“${clipped(word.text)}” is ${wrong}; here it takes ${listed(names)}.`;
   const meant = nearest(
     word.text,
     allowed.flatMap((u) => [u.name, ...u.also]),
   );
-  const ways = !found && meant ? [replace(`Write ${meant}`, word.span, meant, true)] : [];
+  const ways = !found && meant ? [replace(phrase`Write ${meant}`, word.span, meant, true)] : [];
   return { fault: fault('unit-wrong', 'error', word.span, message, ways) };
 }
 
-export function listed(words: readonly string[], joint = 'or'): string {
+export function listed(words: readonly string[], joint: 'or' | 'and' = 'or'): string {
   if (words.length < 2) return words.join('');
-  return `${words.slice(0, -1).join(', ')} ${joint} ${words.at(-1)}`;
+  const some = words.slice(0, -1).join(', ');
+  const last = words.at(-1);
+  return joint === 'or' ? phrase`${some} or ${last}` : phrase`${some} and ${last}`;
 }

@@ -1,6 +1,7 @@
 /** From the syntax of a block to what its lines say, with a fault for each line that says nothing. */
 
 import { nearest } from '../../shared/nearest';
+import { phrase } from '../../shared/phrase';
 import { type Span, span } from '../../shared/span';
 import { readBlock } from '../blocks';
 import { BODY_ONLY, HEADINGS, headingNamed, type LineKind, lineOf } from '../lines';
@@ -87,18 +88,18 @@ function matched(kind: LineKind, items: readonly Item[]): Match {
 }
 
 function astray(line: LineSyntax, parent: LineSyntax): Fault {
-  const message = `This line belongs to the ${parent.key!.text} above. Indent it to match; the formatter does it.`;
+  const message = phrase`This line belongs to the ${parent.key!.text} above. Indent it to match; the formatter does it.`;
   const depth = parent.indent > 0 ? parent.indent + 2 : 2;
   return fault('indent-astray', 'hint', line.key!.span, message, [
-    replace('Indent it to match', roomOf(line), ' '.repeat(depth), true),
+    replace(phrase`Indent it to match`, roomOf(line), ' '.repeat(depth), true),
   ]);
 }
 
 /** It is as deep as the lines of an opening, say, but a line of the wall has come since. */
 function parted(line: LineSyntax, parent: LineSyntax): Fault {
-  const message = `This line is read as one of the ${parent.key!.text} above, because it stands deeper; a line of the block stands between them. Move it up, or take its indent back.`;
+  const message = phrase`This line is read as one of the ${parent.key!.text} above, because it stands deeper; a line of the block stands between them. Move it up, or take its indent back.`;
   return fault('indent-parted', 'warning', line.key!.span, message, [
-    replace('Take its indent back', roomOf(line), ' '.repeat(parent.indent)),
+    replace(phrase`Take its indent back`, roomOf(line), ' '.repeat(parent.indent)),
   ]);
 }
 
@@ -114,30 +115,32 @@ function unknownHeading(line: LineSyntax): Fault {
       'line-unreadable',
       'error',
       line.span,
-      'A line begins with a word that says what it is, such as wall or job. This line and those under it are left out.',
+      phrase`A line begins with a word that says what it is, such as wall or job. This line and those under it are left out.`,
     );
   if (BODY_ONLY.has(key)) return homeless(line);
   const known = HEADINGS.map((h) => h.key);
   const meant = nearest(key, known);
-  const ways = meant ? [replace(`Write ${meant}`, line.key!.span, meant, true)] : [];
-  const hint = meant ? ` Did you mean “${meant}”?` : ` It can be ${listed(known.slice(1))}.`;
-  const message = `“${clipped(key)}” opens no block that is known, so this line and those under it are left out.${hint}`;
+  const ways = meant ? [replace(phrase`Write ${meant}`, line.key!.span, meant, true)] : [];
+  const hint = meant
+    ? phrase` Did you mean “${meant}”?`
+    : phrase` It can be ${listed(known.slice(1))}.`;
+  const message = phrase`“${clipped(key)}” opens no block that is known, so this line and those under it are left out.${hint}`;
   return fault('heading-unknown', 'error', line.key!.span, message, ways);
 }
 
 function indented(line: LineSyntax): Fault {
-  const message = 'A heading begins in the first column. Take the space before it away.';
+  const message = phrase`A heading begins in the first column. Take the space before it away.`;
   return fault('heading-indented', 'warning', line.key!.span, message, [outdent(line)]);
 }
 
 function outdent(line: LineSyntax): FaultWay {
-  return replace('Move it to the first column', roomOf(line), '', true);
+  return replace(phrase`Move it to the first column`, roomOf(line), '', true);
 }
 
 /** A line of a block, at the top of a file. */
 function homeless(line: LineSyntax): Fault {
   const key = line.key!.text;
-  const message = `“${key}” is ${placesOf(key)}, and no heading stands above it. It and what stands under it are left out.`;
+  const message = phrase`“${key}” is ${placesOf(key)}, and no heading stands above it. It and what stands under it are left out.`;
   return fault('line-homeless', 'error', line.span, message);
 }
 
@@ -146,19 +149,19 @@ function placesOf(key: string, among?: LineKind): string {
   const has = (kind: LineKind): boolean => (kind.body ?? []).some((k) => !k.open && k.key === key);
   const tops = HEADINGS.filter(has);
   const ofOwn = (kind: LineKind) =>
-    kind.key === among?.key ? `${article(kind.key)} in a block of its own` : kind.key;
+    kind.key === among?.key ? phrase`${article(kind.key)} in a block of its own` : kind.key;
   const inner = HEADINGS.flatMap((h) =>
     (h.body ?? []).filter((k) => k.body && has(k) && !tops.some((top) => top.key === k.key)),
   );
   const homes = [...new Set([...tops.map(ofOwn), ...inner.map(insideOther)])];
-  return homes.length ? `a line of ${listed(homes)}` : '';
+  return homes.length ? phrase`a line of ${listed(homes)}` : '';
 }
 
 /** `opening`; but `a pier inside a wall`, since a pier can also stand alone and has other lines then. */
 function insideOther(kind: LineKind): string {
   if (!headingNamed(kind.key)) return kind.key;
   const outer = HEADINGS.filter((h) => h.body?.includes(kind)).map((h) => article(h.key));
-  return `${article(kind.key)} inside ${listed(outer)}`;
+  return phrase`${article(kind.key)} inside ${listed(outer)}`;
 }
 
 function unknownLine(parent: LineKind, line: LineSyntax): Fault {
@@ -167,40 +170,42 @@ function unknownLine(parent: LineKind, line: LineSyntax): Fault {
       'line-unreadable',
       'error',
       line.span,
-      'A line begins with a word that says what it is. This one is left out; the others stand.',
+      phrase`A line begins with a word that says what it is. This one is left out; the others stand.`,
     );
   const key = line.key.text;
   if (headingNamed(key)) return blockInside(parent, line);
   const known = (parent.body ?? []).map((k) => k.key);
   const meant = nearest(key, known);
-  const left = line.body.length ? 'so it and the lines under it are left out' : 'so it is left out';
-  const hint = meant ? `Did you mean “${meant}”?` : whereTo(parent, key, known);
-  const message = `“${clipped(key)}” is no line of ${parent.key}, ${left}. ${hint}`;
-  const ways = meant ? [replace(`Write ${meant}`, line.key.span, meant, true)] : [];
+  const left = line.body.length
+    ? phrase`so it and the lines under it are left out`
+    : phrase`so it is left out`;
+  const hint = meant ? phrase`Did you mean “${meant}”?` : whereTo(parent, key, known);
+  const message = phrase`“${clipped(key)}” is no line of ${parent.key}, ${left}. ${hint}`;
+  const ways = meant ? [replace(phrase`Write ${meant}`, line.key.span, meant, true)] : [];
   return fault('line-unknown', 'error', line.key.span, message, ways);
 }
 
 function whereTo(parent: LineKind, key: string, known: readonly string[]): string {
   const places = placesOf(key, parent);
-  if (places) return `It is ${places}.`;
+  if (places) return phrase`It is ${places}.`;
   return known.length
-    ? `Under ${parent.key} there can be ${listed(known)}.`
-    : `Nothing stands under ${parent.key}.`;
+    ? phrase`Under ${parent.key} there can be ${listed(known)}.`
+    : phrase`Nothing stands under ${parent.key}.`;
 }
 
 /** `job` among the lines of a wall. */
 function blockInside(parent: LineKind, line: LineSyntax): Fault {
-  const message = `“${line.key!.text}” opens a block of its own and cannot stand in ${parent.key}, so it is left out. A heading begins in the first column.`;
+  const message = phrase`“${line.key!.text}” opens a block of its own and cannot stand in ${parent.key}, so it is left out. A heading begins in the first column.`;
   return fault('heading-indented', 'error', line.key!.span, message, [outdent(line)]);
 }
 
 function twice(line: LineSyntax, first: LineSyntax): Fault {
   const key = line.key!.text;
   const up = line.span.line - first.span.line;
-  const message = `“${key}” is said twice; the first, ${up} ${up === 1 ? 'line' : 'lines'} up, holds. Take one of them out.`;
+  const message = phrase`“${key}” is said twice; the first, ${up} ${up === 1 ? phrase`line` : phrase`lines`} up, holds. Take one of them out.`;
   const whole: Span = { line: line.span.line, start: 0, end: line.span.end };
   return fault('line-twice', 'error', line.span, message, [
-    replace('Take this line out', whole, ''),
+    replace(phrase`Take this line out`, whole, ''),
   ]);
 }
 
@@ -210,8 +215,8 @@ function openText(item: TextItem): Fault {
     'text-open',
     'warning',
     item.span,
-    'The closing quotation mark is missing; the text is taken to the end of the line.',
-    [replace('Close the text', end, item.closing ?? '"', true)],
+    phrase`The closing quotation mark is missing; the text is taken to the end of the line.`,
+    [replace(phrase`Close the text`, end, item.closing ?? '"', true)],
   );
 }
 

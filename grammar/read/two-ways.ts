@@ -1,5 +1,7 @@
 /** What to say of a number that can be read two ways, and how to write what was meant. */
+
 import { Decimal, type NumberReading, writeNumber } from '../../shared/exact';
+import { phrase } from '../../shared/phrase';
 import type { Span } from '../../shared/span';
 import { unitNamed } from '../../shared/units';
 import type { NumberText } from '../syntax';
@@ -27,9 +29,9 @@ export function twoWays(text: NumberText, read: Doubtful, after: After): Fault {
   const unit = after.unit ? ` ${after.unit}` : '';
   const at = digitsOf(text);
   const { says, first } = read.apart ? oneOrTwo(read, unit) : oneOrOther(text, read, after);
-  const message = `“${clipped(text.digits!)}” can be read two ways: ${says}`;
+  const message = phrase`“${clipped(text.digits!)}” can be read two ways: ${says}`;
   const ways = read.readings.map((reading) =>
-    replace(`It is ${clipped(reading)}${unit}`, at, reading),
+    replace(phrase`It is ${clipped(reading)}${unit}`, at, reading),
   );
   return fault('number-two-ways', 'error', at, message, first ? [first, ...ways] : ways);
 }
@@ -43,20 +45,20 @@ interface Said {
 /** `4,2`. */
 function oneOrTwo({ readings, apart }: Extract<Doubtful, { apart: object }>, unit: string): Said {
   const one = clipped(readings[0]) + unit;
-  const two = apart.map(clipped).join(' and ');
+  const two = apart.map(clipped).join(phrase` and `);
   return {
-    says: `${one} with a decimal comma, or two numbers, ${two}. Decimals have a point here: ${one}.`,
+    says: phrase`${one} with a decimal comma, or two numbers, ${two}. Decimals have a point here: ${one}.`,
   };
 }
 
 /** `1,450` and `1.450`. */
 function oneOrOther(text: NumberText, { readings }: Doubtful, after: After): Said {
   const unit = after.unit ? ` ${after.unit}` : '';
-  const both = readings.map((reading) => `${reading}${unit}`).join(' or ');
+  const both = readings.map((reading) => `${reading}${unit}`).join(phrase` or `);
   const finer = finerOf(text, readings, after);
-  if (!finer) return { says: `${both}. Write the one you mean.` };
-  const mark = text.digits!.includes(',') ? 'comma' : 'point';
-  const says = `${both}. If the ${mark} is a decimal ${mark}, write ${finer.text}.`;
+  if (!finer) return { says: phrase`${both}. Write the one you mean.` };
+  const mark = text.digits!.includes(',') ? phrase`comma` : phrase`point`;
+  const says = phrase`${both}. If the ${mark} is a decimal ${mark}, write ${finer.text}.`;
   return { says, first: finer.way };
 }
 
@@ -73,5 +75,5 @@ function finerOf(
     .mul(from.factor)
     .div(to.factor);
   const instead = `${writeNumber(value)} ${to.name}`;
-  return { text: instead, way: replace(`It is ${instead}`, measure, instead) };
+  return { text: instead, way: replace(phrase`It is ${instead}`, measure, instead) };
 }

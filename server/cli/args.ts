@@ -1,4 +1,5 @@
 /** The words after `perpend`, sorted into files and options. */
+import { phrase } from '../../shared/phrase';
 import { WrongUse } from './exits';
 import { near } from './near';
 
@@ -18,7 +19,7 @@ export class Given {
 
   set({ name, many }: Option, value: string): void {
     const known = this.options.get(name) ?? [];
-    if (known.length && !many) throw new WrongUse(`${name} stands twice.`);
+    if (known.length && !many) throw new WrongUse(phrase`${name} stands twice.`);
     this.options.set(name, [...known, value]);
   }
 
@@ -63,12 +64,12 @@ function takeOption(
   if (!option) throw unknown(name, options);
   const inside = rest.length ? rest.join('=') : undefined;
   if (!option.value) {
-    if (inside !== undefined) throw new WrongUse(`${name} takes no value.`);
+    if (inside !== undefined) throw new WrongUse(phrase`${name} takes no value.`);
     given.set(option, '');
     return false;
   }
   const value = inside ?? next;
-  if (!value) throw new WrongUse(`${name} needs a value: ${name} ${option.value}`);
+  if (!value) throw new WrongUse(phrase`${name} needs a value: ${name} ${option.value}`);
   given.set(option, value);
   return inside === undefined;
 }
@@ -76,6 +77,6 @@ function takeOption(
 function unknown(name: string, options: readonly Option[]): WrongUse {
   const names = options.map((o) => o.name);
   const [meant] = near(name, names);
-  const hint = meant ? ` Did you mean ${meant}?` : ` There are ${names.join(', ')}.`;
-  return new WrongUse(`There is no option ${name}.${hint}`);
+  const hint = meant ? phrase` Did you mean ${meant}?` : phrase` There are ${names.join(', ')}.`;
+  return new WrongUse(phrase`There is no option ${name}.${hint}`);
 }

@@ -1,4 +1,5 @@
 /** One run: the words of the command line in, an exit code out. */
+import { phrase } from '../../shared/phrase';
 import { parseArgs } from './args';
 import { buying } from './commands/buying';
 import { changes } from './commands/changes';
@@ -28,9 +29,11 @@ import { CLEAN, FAILED, FileTrouble, WrongUse } from './exits';
 import { helpFor, helpForAll } from './help';
 import type { Io } from './io';
 import { near } from './near';
+import { helpPage } from './pages';
 import { VERSION } from './version';
 
-const COMMANDS: readonly Command[] = [
+/** In the order that help lists them. */
+export const COMMANDS: readonly Command[] = [
   price,
   check,
   measure,
@@ -67,10 +70,10 @@ export function run(args: readonly string[], io: Io): number {
 }
 
 function said(error: unknown): string {
-  if (error instanceof WrongUse) return `${error.message} See: perpend --help`;
+  if (error instanceof WrongUse) return phrase`${error.message} See: perpend --help`;
   if (error instanceof FileTrouble) return error.message;
   const what = error instanceof Error ? error.message : String(error);
-  return `A fault of the program, not of your file: ${what}`;
+  return phrase`A fault of the program, not of your file: ${what}`;
 }
 
 function dispatch(args: readonly string[], io: Io): number {
@@ -89,7 +92,10 @@ function dispatch(args: readonly string[], io: Io): number {
 }
 
 function help(name: string | undefined, io: Io): number {
-  return print(name === undefined ? helpForAll(COMMANDS) : helpFor(commandNamed(name)), io);
+  if (name === undefined) return print(helpForAll(COMMANDS), io);
+  const isCommand = COMMANDS.some((command) => command.name === name);
+  const page = isCommand ? undefined : helpPage(name);
+  return print(page ?? helpFor(commandNamed(name)), io);
 }
 
 function print(text: string, io: Io): number {
@@ -101,10 +107,14 @@ function commandNamed(name: string): Command {
   const found = COMMANDS.find((command) => command.name === name);
   if (found) return found;
   if (/\.perp$/i.test(name))
-    throw new WrongUse(`${name} is a file, and no command. To price it: perpend price ${name}.`);
+    throw new WrongUse(
+      phrase`${name} is a file, and no command. To price it: perpend price ${name}.`,
+    );
   const [meant] = near(
     name,
     COMMANDS.map((command) => command.name),
   );
-  throw new WrongUse(`There is no command ${name}.${meant ? ` Did you mean ${meant}?` : ''}`);
+  throw new WrongUse(
+    phrase`There is no command ${name}.${meant ? phrase` Did you mean ${meant}?` : ''}`,
+  );
 }

@@ -1,6 +1,8 @@
 /** The jobs of one run: each file read once, each in the workspace of the folder it belongs to. */
+
 import { readFileSync, realpathSync, statSync } from 'node:fs';
 import path from 'node:path';
+import { phrase } from '../../shared/phrase';
 import type { Host } from '../engine/resolve/uses';
 import type { Job } from '../engine/workspace/job';
 import { Workspace } from '../engine/workspace/workspace';
@@ -58,7 +60,7 @@ export class Session {
     try {
       return path.join(realpathSync(path.dirname(whole)), path.basename(whole));
     } catch {
-      throw new FileTrouble(`${file} cannot be written: the folder is not there.`);
+      throw new FileTrouble(phrase`${file} cannot be written: the folder is not there.`);
     }
   }
 
@@ -84,7 +86,7 @@ export class Session {
       if (file === STDIN) return path.join(realpathSync(this.cwd), STDIN_SHOWN);
       return realpathSync(path.resolve(this.cwd, file));
     } catch (error) {
-      throw new FileTrouble(`${shown} cannot be read: ${whyNot(error)}.`);
+      throw new FileTrouble(phrase`${shown} cannot be read: ${whyNot(error)}.`);
     }
   }
 

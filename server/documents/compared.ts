@@ -1,4 +1,5 @@
 /** Which faces of the work look other than before, and both of each on paper. */
+import { phrase } from '../../shared/phrase';
 import type { Comparison, WorkPair } from '../engine/compare';
 import {
   A4_LANDSCAPE,
@@ -56,6 +57,6 @@ function shiftOf({ before, after }: WorkPair): number {
 
 function faceOf(piece: WorkPair['before'], face: Face, { env }: Job) {
   if (!piece?.work) return undefined;
-  const title = face === 'back' ? `${piece.title}, back` : piece.title;
+  const title = face === 'back' ? phrase`${piece.title}, back` : piece.title;
   return drawingOf(piece.work, env, { face, title });
 }

@@ -3,7 +3,7 @@ import { wordOf } from '../engine/resolve/book';
 import { type BlockFacts, defaultLine, factsOf } from '../engine/resolve/env';
 import type { Job } from '../engine/workspace/job';
 import type { Letterhead, Picture } from './paper/model';
-import type { QuoteWords } from './words';
+import { type QuoteWords, wordsFor } from './words';
 
 export function firmFacts(job: Job): BlockFacts | undefined {
   const block = job.book.blocksOf('firm')[0];
@@ -48,4 +48,9 @@ export function logoNamed(job: Job): { readonly file: string; readonly from: str
 /** BCP 47, of the words on the job's papers. */
 export function languageOf({ env }: Job): string {
   return wordOf(defaultLine(env, 'language')?.values.language) || 'en-GB';
+}
+
+/** The letterhead of a job’s papers, in their language. */
+export function headOf(job: Job, logo: Omit<Picture, 'words'> | undefined): Letterhead | undefined {
+  return letterheadOf(job, wordsFor(languageOf(job)).quote, logo);
 }

@@ -17,3 +17,8 @@ export function usedWithErrors(job: Job): UsedFile[] {
     return errors ? [{ file: name, errors }] : [];
   });
 }
+
+/** In the file, or in one that it uses. */
+export function hasErrors(job: Job): boolean {
+  return job.findings.some((f) => f.severity === 'error') || usedWithErrors(job).length > 0;
+}

@@ -1,4 +1,5 @@
 /** Heights of a piece of work that have a name: what a gauge rod is marked with beside its courses. */
+import { phrase } from '../../shared/phrase';
 import type { Work } from '../engine/brickwork/needs';
 import type { BandShown, Level } from '../engine/drawing';
 import { wordOf } from '../engine/resolve/book';
@@ -11,15 +12,15 @@ export function levelsOf(work: Work, gauge: number, bed: number): Level[] {
   const dpc = dpcCourses(work);
   const level = (name: string, courses: number): Level => ({ name, at: courses * gauge });
   const top = settingOut
-    ? level('wall top', settingOut.spec.courses)
-    : level('pier top', pier!.plan.courses);
+    ? level(phrase`wall top`, settingOut.spec.courses)
+    : level(phrase`pier top`, pier!.plan.courses);
   const copings = toppingsOn(work, gauge, bed).filter((t) => t.kind !== 'cap' && !t.unsaid);
   return [
-    ...(dpc ? [level('damp-proof course', dpc)] : []),
+    ...(dpc ? [level(phrase`damp-proof course`, dpc)] : []),
     ...bandLevels(work).map(({ name, at }) => level(name, at)),
     ...(settingOut ? insideOf(work, settingOut).map(({ name, at }) => level(name, at)) : []),
     top,
-    ...copings.map(({ at, height }) => ({ name: 'coping top', at: at + height })),
+    ...copings.map(({ at, height }) => ({ name: phrase`coping top`, at: at + height })),
   ];
 }
 
@@ -27,7 +28,7 @@ export function levelsOf(work: Work, gauge: number, bed: number): Level[] {
 function insideOf(work: Work, { spec }: SettingOut): Level[] {
   const openings = spec.openings.flatMap((opening) => openingOf(work, opening));
   const piers = spec.piers.map(({ name, base = 0, courses }): Level => {
-    return { name: `${calledIn(work, 'pier', name)} top`, at: base + courses };
+    return { name: phrase`${calledIn(work, 'pier', name)} top`, at: base + courses };
   });
   return [...openings, ...piers];
 }
@@ -40,18 +41,18 @@ function openingOf(work: Work, { name, sill, top }: OpeningSpec): Level[] {
   const lines = work.block.read.heading?.body ?? [];
   const line = lines.find((l) => l.kind.key === 'opening' && wordOf(l.values.name) === name);
   const kind = wordOf(line?.body.find((l) => l.kind.key === 'head')?.values.kind);
-  const end = kind && ARCHES.includes(kind) ? 'springing' : 'head';
+  const end = kind && ARCHES.includes(kind) ? phrase`springing` : phrase`head`;
   return [
-    ...(sill > 0 ? [{ name: `${called} sill`, at: sill }] : []),
-    ...(top === null ? [] : [{ name: `${called} ${end}`, at: top }]),
+    ...(sill > 0 ? [{ name: phrase`${called} sill`, at: sill }] : []),
+    ...(top === null ? [] : [{ name: phrase`${called} ${end}`, at: top }]),
   ];
 }
 
 /** Where courses in another brick begin and end; `at` in courses. */
 function bandLevels(work: Work): Level[] {
   return bandsOf(work).flatMap(({ name, from, to }) => [
-    { name: `band of ${name} begins`, at: from },
-    { name: `band of ${name} ends`, at: to },
+    { name: phrase`band of ${name} begins`, at: from },
+    { name: phrase`band of ${name} ends`, at: to },
   ]);
 }
 

@@ -1,4 +1,5 @@
 /** Where a wall meets others of its job, as its plans take it. */
+import { phrase } from '../../shared/phrase';
 import type { Work } from '../engine/brickwork/needs';
 import type { PlanWork, Quoin, Tee } from '../engine/drawing';
 import type { SettingOut } from '../engine/setting-out';
@@ -28,7 +29,7 @@ export function quoinsOf({ facts }: Work, works: readonly Work[]): Quoin[] {
     const { side, otherSide, inside, ground, otherGround } = join;
     const { out, behind } = laid;
     const { plinth, corbel } = other.facts;
-    const title = `Quoin with ${other.title}`;
+    const title = phrase`Quoin with ${other.title}`;
     const lies = { side, otherSide, inside, ground, otherGround };
     return [{ title, ...lies, other: out, behind, plinth, corbel }];
   });
@@ -44,7 +45,7 @@ export function teesOf(work: Work, works: readonly Work[], units: PlanWork['unit
       if (!own && !(named && other === work)) return [];
       const [through, into] = [onPlan(other, units), onPlan(each, units)];
       if (!other || !through || !into) return [];
-      const title = own ? `Tee into ${other.title}` : `${each.title} runs into it`;
+      const title = own ? phrase`Tee into ${other.title}` : phrase`${each.title} runs into it`;
       const { side, distance = 0, ground, otherGround } = join;
       return [{ title, through, into, side, distance, own, ground, otherGround }];
     }),

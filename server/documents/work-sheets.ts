@@ -1,4 +1,5 @@
 /** All drawings of a piece of work, on sheets, by what they show. */
+import { phrase } from '../../shared/phrase';
 import type { Work } from '../engine/brickwork/needs';
 import {
   type Drawing,
@@ -49,12 +50,12 @@ function rebuiltSheets(work: Work, env: Env, paper: Paper): Sheet[] {
 
 function rebuiltFace(work: Work, env: Env): { drawing: Drawing; what: string } | undefined {
   const { settingOut, pier } = work.facts.rebuilt ?? {};
-  const title = `${work.title}: built again`;
+  const title = phrase`${work.title}: built again`;
   const units = unitsOf(env);
   if (settingOut) {
     const out = titled(settingOut, work);
     const { courses } = out.spec;
-    const what = `a part of a wall built again, ${courses} courses high`;
+    const what = phrase`a part of a wall built again, ${courses} courses high`;
     return { drawing: elevation(out, { title, units }), what };
   }
   if (!pier) return undefined;
@@ -62,19 +63,38 @@ function rebuiltFace(work: Work, env: Env): { drawing: Drawing; what: string } |
   const gauge = unit.height + joints.bed;
   const laid = placed && { unit, courses: placed };
   const drawing = pierElevation({ ...plan, name: '' }, gauge, title, [], { units, placed: laid });
-  return { drawing, what: `a pier built again, its topmost ${plan.courses} courses` };
+  return { drawing, what: phrase`a pier built again, its topmost ${plan.courses} courses` };
 }
 
 /** None where there is nothing of that to draw. */
 export function sheetsOf(work: Work, env: Env, view: View, wishes: SheetWishes): Sheet[] {
   if (view === 'front' || view === 'back') {
-    const title = view === 'back' ? `${work.title}: back` : work.title;
+    const title = view === 'back' ? phrase`${work.title}: back` : work.title;
     if (view === 'front' && work.facts.rebuilt) return rebuiltSheets(work, env, wishes.paper);
     const drawing = drawingOf(work, env, { face: view, title });
     return drawing ? [toSheet(drawing, wishes.paper)] : [];
   }
+  const set = setOf(work, env, view, wishes);
+  return set ? toSheets(set, wishes.paper) : [];
+}
+
+/** The drawings of a view that has several, before they are put on paper; nothing where there are none. */
+export function setOf(
+  work: Work,
+  env: Env,
+  view: keyof typeof SETS,
+  wishes: Omit<SheetWishes, 'paper'>,
+): DrawingSet | undefined {
   const set = SETS[view](view === 'plan' ? asBuilt(work) : work, env, wishes);
-  return set?.groups.length ? toSheets(set, wishes.paper) : [];
+  return set?.groups.length ? set : undefined;
+}
+
+/** The drawing of a face before it is put on paper; of a repair, what it builds again. */
+export function faceOf(work: Work, env: Env, face: 'front' | 'back'): Drawing | undefined {
+  const { rebuilt } = work.facts;
+  if (face === 'back' || !rebuilt) return drawingOf(work, env, { face });
+  const drawn = rebuiltFace(work, env);
+  return drawn && withReused(drawn.drawing, rebuilt.reused, drawn.what);
 }
 
 /** What a repair builds again has plans like any work. Its rod would begin anywhere up what stands, and it has none. */
@@ -82,11 +102,11 @@ function asBuilt(work: Work): Work {
   const { rebuilt } = work.facts;
   if (!rebuilt) return work;
   const { settingOut, pier } = rebuilt;
-  const title = `${work.title}: built again`;
+  const title = phrase`${work.title}: built again`;
   return { ...work, title, facts: { ...work.facts, settingOut, pier } };
 }
 
-type SetOf = (work: Work, env: Env, wishes: SheetWishes) => DrawingSet | undefined;
+type SetOf = (work: Work, env: Env, wishes: Omit<SheetWishes, 'paper'>) => DrawingSet | undefined;
 
 const SETS: Readonly<Record<Exclude<View, 'front' | 'back'>, SetOf>> = {
   plan: plansOf,
@@ -94,9 +114,13 @@ const SETS: Readonly<Record<Exclude<View, 'front' | 'back'>, SetOf>> = {
   rod: rodOf,
 };
 
-function plansOf(work: Work, env: Env, { course, works }: SheetWishes): DrawingSet | undefined {
+function plansOf(
+  work: Work,
+  env: Env,
+  { course, works }: Omit<SheetWishes, 'paper'>,
+): DrawingSet | undefined {
   const { laid, settingOut, carved, pier } = work.facts;
-  const title = `${work.title}: plans`;
+  const title = phrase`${work.title}: plans`;
   const lower = course === undefined ? undefined : course - 1;
   const units = unitsOf(env);
   if (pier?.placed) {
@@ -126,7 +150,7 @@ function topsOf(work: Work, env: Env): DrawingSet | undefined {
   const toppings = toppingsOn(work, gauge, 0).sort((a, b) => a.from - b.from || a.at - b.at);
   if (!toppings.length) return undefined;
   const thickness = settingOut?.thickness ?? pier?.plan.depth ?? 0;
-  const title = `${work.title}: coping from above`;
+  const title = phrase`${work.title}: coping from above`;
   return topPlans(toppings, { title, units: unitsOf(env), thickness });
 }
 
@@ -139,5 +163,11 @@ function rodOf(work: Work, env: Env): DrawingSet | undefined {
   const high = settingOut ? settingOut.spec.piers.map((p) => (p.base ?? 0) + p.courses) : [];
   const courses = Math.max(settingOut?.spec.courses ?? pier!.plan.courses, ...high);
   const levels = levelsOf(work, gauge, joints.bed);
-  return rodSet({ title: `${work.title}: gauge rod`, units: unitsOf(env), gauge, courses, levels });
+  return rodSet({
+    title: phrase`${work.title}: gauge rod`,
+    units: unitsOf(env),
+    gauge,
+    courses,
+    levels,
+  });
 }

@@ -1,11 +1,16 @@
 /** The one way in which a request is answered: on a snapshot, given up when it is stale, and never with a crash. */
+
 import {
   type CancellationToken,
   type Connection,
   LSPErrorCodes,
   ResponseError,
 } from 'vscode-languageserver';
+import { phrase } from '../../shared/phrase';
+import type { Columns } from './encoding';
 import type { OpenFile, Session } from './session';
+import { Stopped, Stretch } from './stretch';
+import { turn } from './turn';
 
 /** Whatever asks about a file. */
 export interface AboutFile {
@@ -15,19 +20,78 @@ export interface AboutFile {
 export type Answer<R> = R | null | ResponseError<never>;
 export type Work<P, R> = (params: P, file: OpenFile) => R | null | undefined;
 
+/** Nothing, or a refusal, is an answer too. */
+export type LongWork<P, R> = (
+  params: P,
+  stretch: Stretch,
+) => Promise<R | null | undefined | ResponseError<never>>;
+
+export type LongWorkOf<P, R> = (
+  params: P,
+  file: OpenFile,
+  stretch: Stretch,
+) => ReturnType<LongWork<P, R>>;
+
 export class Answers {
   constructor(
     private readonly session: () => Session,
     private readonly log: Connection['console'],
+    /** The client’s columns; every question and answer goes through it. */
+    readonly columns: Columns,
   ) {}
 
   /** For what is worked out at once. Null for a file that is not open, or when the work fails. */
   quick<P extends AboutFile, R>(work: Work<P, R>) {
-    return (params: P, token: CancellationToken): Answer<R> => {
+    return (params: P, token: CancellationToken): Answer<R> | Promise<Answer<R>> => {
       if (token.isCancellationRequested) return cancelled();
       const file = this.session().file(params.textDocument.uri);
-      return file ? this.safely(() => work(params, file)) : null;
+      if (!file) return null;
+      const answer = () =>
+        this.columns.out(work(this.columns.in(params, file.uri), file), file.uri);
+      return this.complete(() => this.safely(answer), this.stale(file, token));
     };
+  }
+
+  /** What to answer instead, once the file has gone on from what it is now. */
+  private stale(file: OpenFile, token?: CancellationToken): () => ResponseError<never> | undefined {
+    const { version } = file;
+    return () => {
+      if (token?.isCancellationRequested) return cancelled();
+      const same = this.session().file(file.uri) === file && file.version === version;
+      return same ? undefined : modified();
+    };
+  }
+
+  /** Does the work again when files have come that it asked for. At once where nothing is on its way. */
+  private complete<R>(
+    work: () => R,
+    stale: () => ResponseError<never> | undefined,
+  ): R | Promise<R | ResponseError<never>> {
+    const found = work();
+    return this.session().lent.files.coming ? this.completeLater(work, stale) : found;
+  }
+
+  private async completeLater<R>(work: () => R, stale: () => ResponseError<never> | undefined) {
+    const { files, patience } = this.session().lent;
+    const end = performance.now() + patience;
+    let found: R | undefined;
+    while (files.coming && performance.now() < end) {
+      await Promise.race([files.coming, pause(end - performance.now())]);
+      const instead = stale();
+      if (instead) return instead;
+      found = work();
+    }
+    if (files.coming) this.session().answeredWithout();
+    return found as R;
+  }
+
+  /** For what is sent unasked. Nothing where the file has gone on meanwhile, or the work fails. */
+  async unasked<R>(file: OpenFile, work: () => R): Promise<R | null> {
+    const found = await this.complete(
+      () => this.safely(() => this.columns.out(work(), file.uri)),
+      this.stale(file),
+    );
+    return found instanceof ResponseError ? null : found;
   }
 
   /**
@@ -46,6 +110,58 @@ export class Answers {
     };
   }
 
+  /**
+   * For what looks through many files, in stretches: given up when it is cancelled, or when any text changes meanwhile.
+   * It asks about no file of its own; `longOf` does.
+   */
+  long<P, R>(work: LongWork<P, R>) {
+    return (params: P, token: CancellationToken) => this.inStretches(params, token, work);
+  }
+
+  /** The same about a file. Null for one that is not open. */
+  longOf<P extends AboutFile, R>(work: LongWorkOf<P, R>) {
+    return (params: P, token: CancellationToken) => {
+      const { uri } = params.textDocument;
+      const ofFile: LongWork<P, R> = async (asked, stretch) => {
+        const file = this.session().file(uri);
+        return file ? work(asked, file, stretch) : null;
+      };
+      return this.inStretches(params, token, ofFile, uri);
+    };
+  }
+
+  private async inStretches<P, R>(
+    params: P,
+    token: CancellationToken,
+    work: LongWork<P, R>,
+    uri?: string,
+  ): Promise<Answer<R>> {
+    const stretch = new Stretch(token, () => this.session().edition);
+    try {
+      await stretch.rest();
+      const found = await this.whole(() => work(this.columns.in(params, uri), stretch));
+      stretch.check();
+      return this.columns.out(found ?? null, uri);
+    } catch (error) {
+      if (error instanceof Stopped) return error.why === 'cancelled' ? cancelled() : modified();
+      return this.safely<R>(() => {
+        throw error;
+      });
+    }
+  }
+
+  /** Again, where files have come that it asked for. */
+  private async whole<R>(work: () => Promise<R>): Promise<R> {
+    const { files, patience } = this.session().lent;
+    const end = performance.now() + patience;
+    let found = await work();
+    while (files.coming && performance.now() < end) {
+      await Promise.race([files.coming, pause(end - performance.now())]);
+      found = await work();
+    }
+    return found;
+  }
+
   safely<R>(work: () => R | null | undefined): R | null {
     try {
       return work() ?? null;
@@ -56,9 +172,8 @@ export class Answers {
   }
 }
 
-/** Lets one waiting message be handled. */
-function turn(): Promise<void> {
-  return new Promise((resolve) => setImmediate(resolve));
+function pause(ms: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, ms));
 }
 
 function cancelled(): ResponseError<never> {
@@ -66,5 +181,8 @@ function cancelled(): ResponseError<never> {
 }
 
 function modified(): ResponseError<never> {
-  return new ResponseError(LSPErrorCodes.ContentModified, 'the file was edited in the meantime');
+  return new ResponseError(
+    LSPErrorCodes.ContentModified,
+    phrase`the file was edited in the meantime`,
+  );
 }

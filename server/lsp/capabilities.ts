@@ -4,34 +4,57 @@ import {
   type ServerCapabilities,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
+import type { Encoding } from './encoding';
+import type { Client } from './from-proto';
+import { RENAMED } from './renamed';
 import { TOKEN_MODIFIERS, TOKEN_TYPES } from './token-types';
 
-/** UTF-16 is the encoding that every client has to speak; no other is offered. */
-export function capabilities(): ServerCapabilities {
+/** All that was plainly meant, for `editor.codeActionsOnSave`. */
+const FIX_ALL = 'source.fixAll.perpend';
+
+/** @param positionEncoding as it was chosen of what the client offers */
+export function capabilities(positionEncoding: Encoding, client: Client): ServerCapabilities {
   return {
-    positionEncoding: 'utf-16',
+    positionEncoding,
     textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
     diagnosticProvider: {
       identifier: 'perpend',
       interFileDependencies: true,
-      workspaceDiagnostics: false,
+      workspaceDiagnostics: true,
     },
     hoverProvider: true,
-    inlayHintProvider: { resolveProvider: false },
-    completionProvider: { triggerCharacters: [' '], resolveProvider: false },
+    inlayHintProvider: { resolveProvider: true },
+    codeLensProvider: { resolveProvider: true },
+    completionProvider: {
+      triggerCharacters: [' ', '"'],
+      resolveProvider: true,
+      completionItem: { labelDetailsSupport: true },
+    },
+    signatureHelpProvider: { triggerCharacters: [' '], retriggerCharacters: [' ', ',', '+', '"'] },
     documentSymbolProvider: true,
     foldingRangeProvider: true,
     definitionProvider: true,
     referencesProvider: true,
     documentHighlightProvider: true,
+    renameProvider: client.preparesRename ? { prepareProvider: true } : true,
+    workspaceSymbolProvider: { resolveProvider: true },
+    documentLinkProvider: { resolveProvider: true },
+    selectionRangeProvider: true,
     semanticTokensProvider: {
       legend: { tokenTypes: [...TOKEN_TYPES], tokenModifiers: [...TOKEN_MODIFIERS] },
       full: { delta: true },
       range: true,
     },
     documentFormattingProvider: true,
-    documentRangeFormattingProvider: true,
-    codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix], resolveProvider: false },
-    workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
+    documentRangeFormattingProvider: { rangesSupport: true },
+    documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
+    codeActionProvider: {
+      codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL, CodeActionKind.Refactor],
+      resolveProvider: client.resolvesActions,
+    },
+    workspace: {
+      workspaceFolders: { supported: true, changeNotifications: true },
+      fileOperations: { willRename: RENAMED },
+    },
   };
 }

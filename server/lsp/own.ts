@@ -12,7 +12,7 @@ import {
 } from '../../shared/protocol';
 import { totalsOf } from '../engine/ide/totals';
 import { figureItems, workingFor } from '../engine/ide/working';
-import type { Parts } from './features';
+import type { Parts } from './parts';
 
 type About<P extends FileParams> = P & { readonly textDocument: FileParams };
 

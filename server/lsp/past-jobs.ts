@@ -2,12 +2,13 @@
  * What the jobs in the open folders show of a firm's outputs. Nothing is looked at before a firm's file with an output block
  * is asked about; then a few files at a time, so that no key waits for it; then only what the editor says has changed.
  */
-import path from 'node:path';
-import { DiskIndex, type FolderHost, filesUnder } from '../engine/firm/disk-index';
+import { DiskIndex, filesUnder } from '../engine/firm/disk-index';
 import { type MeasuredOutput, measuredOutputs } from '../engine/firm/outputs';
 import { enoughIn } from '../engine/firm/rates';
 import { Settings } from '../engine/firm/setting';
 import type { FileStore } from '../engine/resolve/uses';
+import type { JobFiles, Names } from './surroundings';
+import { soon } from './turn';
 
 /** Of a stretch of work between two looks whether a key was pressed. */
 const STRETCH_MS = 8;
@@ -24,11 +25,12 @@ export class PastJobs {
   private readonly settings: Settings;
   /** By the files that were asked about. */
   private readonly known = new Map<string, readonly MeasuredOutput[]>();
-  private waiting: NodeJS.Timeout | undefined;
+  private waiting: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
     store: FileStore,
-    private readonly host: FolderHost,
+    private readonly host: JobFiles,
+    private readonly names: Names,
   ) {
     this.settings = new Settings(store);
     this.index = new DiskIndex(host);
@@ -59,8 +61,12 @@ export class PastJobs {
 
   private begin(): void {
     this.state = 'walking';
-    this.walk = under(this.folders, this.host);
-    setImmediate(() => this.goOn(this.walk));
+    const walk = under(this.folders, this.host);
+    this.walk = walk;
+    const go = () => soon(() => this.goOn(walk));
+    const brought = this.host.bring(this.folders);
+    if (brought) void brought.then(go);
+    else go();
   }
 
   private goOn(walk: Generator<string> | undefined): void {
@@ -75,21 +81,26 @@ export class PastJobs {
       }
       this.index.look(next.value);
     }
-    setImmediate(() => this.goOn(walk));
+    soon(() => this.goOn(walk));
   }
 
   /** The editor says that these files are other ones now, or gone. */
   changed(files: readonly string[]): void {
     if (this.state === 'idle') return;
-    const own = files.filter((file) => isJobFile(file, this.folders));
-    for (const file of own) this.index.changed(file);
-    if (own.length && this.state === 'done') this.later();
+    const own = files.filter((file) => this.isJobFile(file));
+    const brought = own.length ? this.host.again(own) : undefined;
+    if (brought) void brought.then(() => this.lookAgain(own));
+    else this.lookAgain(own);
+  }
+
+  private lookAgain(files: readonly string[]): void {
+    for (const file of files) this.index.changed(file);
+    if (files.length && this.state === 'done') this.later();
   }
 
   private later(): void {
     clearTimeout(this.waiting);
     this.waiting = setTimeout(() => this.reckon(), PAUSE_MS);
-    this.waiting.unref();
   }
 
   private reckon(): void {
@@ -103,6 +114,16 @@ export class PastJobs {
     if (news) this.ready();
   }
 
+  /** As the walk would come to it. */
+  private isJobFile(file: string): boolean {
+    if (!/\.perp$/i.test(file)) return false;
+    return this.folders.some((folder) =>
+      this.names
+        .wayTo(folder, file)
+        ?.every((part) => !part.startsWith('.') && part !== 'node_modules'),
+    );
+  }
+
   private measured(file: string): readonly MeasuredOutput[] {
     const own = this.index.jobs.filter(
       (job) => job.summary.isJob && this.settings.of(job).files.has(file),
@@ -113,15 +134,6 @@ export class PastJobs {
   }
 }
 
-function* under(folders: readonly string[], host: FolderHost): Generator<string> {
+function* under(folders: readonly string[], host: JobFiles): Generator<string> {
   for (const folder of folders) yield* filesUnder(folder, host);
-}
-
-/** As the walk would come to it. */
-function isJobFile(file: string, folders: readonly string[]): boolean {
-  if (!/\.perp$/i.test(file)) return false;
-  return folders.some((folder) => {
-    const parts = path.relative(folder, file).split(path.sep);
-    return parts.every((part) => !part.startsWith('.') && part !== 'node_modules');
-  });
 }

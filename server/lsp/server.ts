@@ -1,34 +1,55 @@
 /** Puts the parts together on one connection. */
 import type { Connection } from 'vscode-languageserver';
+import { speak } from '../../shared/phrase';
+import type { StartOptions } from '../../shared/protocol/files';
 import { Answers } from './answers';
 import { capabilities } from './capabilities';
 import { registerColours } from './colours';
 import { Diagnostics } from './diagnostics';
-import { type Parts, registerFeatures } from './features';
+import { Columns } from './encoding';
+import { registerFeatures } from './features';
 import * as from from './from-proto';
 import { registerHints } from './hints';
+import { registerLenses } from './lenses';
 import { registerOwn } from './own';
+import { registerPapers } from './own/papers';
+import { registerParts } from './own/parts';
+import { registerPreview } from './own/preview';
+import type { Parts } from './parts';
 import { Session } from './session';
+import type { Surroundings } from './surroundings';
 import { registerSync, watch } from './sync';
 
-export function start(connection: Connection): Connection {
+export type Lend = (to: { connection: Connection; options: StartOptions }) => Surroundings;
+
+/** @param lend what the server is lent where it runs; asked when the first file opens */
+export function start(connection: Connection, lend: Lend): Connection {
   let client = from.client({});
   let folders: readonly string[] = [];
   let known: Session | undefined;
+  let options: StartOptions = {};
   const session = () => {
     if (!known) {
-      known = new Session();
+      known = new Session(lend({ connection, options }), from.scratch(options));
+      known.folder.watched = client.watchesFiles;
       known.openFolders(folders);
     }
     return known;
   };
-  const answers = new Answers(session, connection.console);
+  const columns = new Columns((uri, line) => session().lineAt(uri, line));
+  const answers = new Answers(session, connection.console, columns);
   const parts: Parts = { connection, answers, session, client: () => client };
 
   connection.onInitialize((params) => {
-    client = from.client(params.capabilities);
+    client = from.client(params.capabilities, from.startOptions(params));
     folders = from.folders(params);
-    return { capabilities: capabilities(), serverInfo: { name: 'perpend' } };
+    options = from.startOptions(params);
+    speak(from.words(params));
+    columns.encoding = from.encoding(params);
+    return {
+      capabilities: capabilities(columns.encoding, client),
+      serverInfo: { name: 'perpend' },
+    };
   });
   connection.onInitialized(() => {
     watch(parts);
@@ -41,10 +62,24 @@ export function start(connection: Connection): Connection {
   });
   registerFeatures(parts);
   registerOwn(parts);
-  const settings = registerHints(parts);
-  const forget = registerColours(parts);
+  registerPapers(parts);
+  registerParts(parts);
+  registerPreview(parts);
+  const hints = registerHints(parts);
+  const lenses = registerLenses(parts);
+  const forgetColours = registerColours(parts);
   const diagnostics = new Diagnostics(parts);
-  registerSync(parts, { diagnostics, forget, settingsChanged: () => settings.changed() });
+  registerSync(parts, {
+    diagnostics,
+    settingsChanged: () => {
+      hints.changed();
+      lenses.changed();
+    },
+    forget: (uri) => {
+      hints.forget(uri);
+      forgetColours(uri);
+    },
+  });
   return connection;
 }
 

@@ -1,12 +1,13 @@
 /** What the editor tells of its files: opened, edited, closed, changed on disk. */
 import {
+  CodeLensRefreshRequest,
   DidChangeConfigurationNotification,
   DidChangeWatchedFilesNotification,
 } from 'vscode-languageserver';
 import { CHANGED } from '../../shared/protocol';
 import type { Diagnostics } from './diagnostics';
-import type { Parts } from './features';
 import * as from from './from-proto';
+import type { Parts } from './parts';
 import type { OpenFile } from './session';
 
 /** After the last change of a used file, before the editor is told to ask again: hints must not flicker. */
@@ -19,10 +20,11 @@ export interface Listeners {
 }
 
 export function registerSync(parts: Parts, listeners: Listeners): void {
-  const { connection, session } = parts;
+  const { answers, connection, session } = parts;
   const refresh = new Refresh(parts, listeners.diagnostics);
   connection.onDidOpenTextDocument(({ textDocument: { uri, version, text } }) => {
     session().past.ready = () => refresh.otherFiles();
+    session().late = () => refresh.otherFiles();
     listeners.diagnostics.changed(session().opened(uri, version, text));
     refresh.otherFiles();
   });
@@ -30,7 +32,9 @@ export function registerSync(parts: Parts, listeners: Listeners): void {
     const file = session().file(uri);
     if (!file) return;
     for (const event of contentChanges)
-      session().edited(file, version, [from.change(event, session().source(file))]);
+      session().edited(file, version, [
+        from.change(answers.columns.in(event, uri), session().source(file)),
+      ]);
     listeners.diagnostics.changed(file);
     if (session().isUsed(file)) refresh.otherFiles();
   });
@@ -47,13 +51,14 @@ export function registerSync(parts: Parts, listeners: Listeners): void {
   });
   connection.onDidChangeConfiguration(() => {
     listeners.settingsChanged();
+    listeners.diagnostics.settingsChanged();
     refresh.hints();
   });
 }
 
 /** Tells the editor to ask again, once, when things have been quiet for a moment. */
 class Refresh {
-  private waiting: NodeJS.Timeout | undefined;
+  private waiting: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
     private readonly parts: Parts,
@@ -78,6 +83,7 @@ class Refresh {
   hints(): void {
     const { connection, client } = this.parts;
     if (client().refreshesHints) void connection.languages.inlayHint.refresh();
+    if (client().refreshesLenses) void connection.sendRequest(CodeLensRefreshRequest.type);
   }
 }
 

@@ -2,16 +2,21 @@
 import type { Token } from '../engine/ide/types';
 import { TOKEN_TYPES } from './token-types';
 
-export function packed(tokens: readonly Token[]): number[] {
+export function packed(
+  tokens: readonly Token[],
+  /** As the client counts columns. */
+  columnOf: (line: number, column: number) => number = (_, column) => column,
+): number[] {
   const data: number[] = [];
   let line = 0;
   let start = 0;
   for (const token of tokens) {
     const down = token.line - line;
-    data.push(down, down ? token.start : token.start - start, token.end - token.start);
+    const [from, to] = [columnOf(token.line, token.start), columnOf(token.line, token.end)];
+    data.push(down, down ? from : from - start, to - from);
     data.push(TOKEN_TYPES.indexOf(token.kind), token.declares ? 1 : 0);
     line = token.line;
-    start = token.start;
+    start = from;
   }
   return data;
 }

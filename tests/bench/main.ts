@@ -6,6 +6,7 @@ import { firmOf } from './firm';
 import { keystroke } from './keystroke';
 import { laying } from './laying';
 import { fourTimes, type Levels, opened } from './openings';
+import { previewing } from './preview';
 import { rangesInAJob } from './ranges';
 import { reading } from './reading';
 import type { Paired } from './stats';
@@ -58,6 +59,16 @@ async function firm(): Promise<void> {
   );
 }
 
+async function preview(): Promise<void> {
+  const found = await previewing(25);
+  if (!found) return console.log('The preview: not measured, as there is no chromium here.');
+  const { bricks, server, page, whole, edit, beside } = found;
+  row(`an edit in the preview of ${bricks} bricks`, beside, 'an element for each brick, set anew');
+  console.log(
+    `${''.padEnd(44)} server ${server.toFixed(1)} ms, page to the next frame ${page.toFixed(1)} ms; told: ${edit} characters of ${whole}`,
+  );
+}
+
 async function main(): Promise<void> {
   for (const file of [SERVER, COMMAND])
     if (!existsSync(file)) throw new Error(`${file} is not built: run npm run build first.`);
@@ -90,6 +101,7 @@ async function main(): Promise<void> {
     read,
     'JSON.parse of the same words; a prototype took 4.5 µs a line',
   );
+  await preview();
   await firm();
   const small = await laying(98_636, 15);
   row(

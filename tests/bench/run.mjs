@@ -16,6 +16,7 @@ await build({
   format: 'cjs',
   target: 'node20',
   loader: { '.perp': 'text' },
+  external: ['playwright-core'],
   logLevel: 'warning',
 });
 const main = path.join(out, 'main.cjs');

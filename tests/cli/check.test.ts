@@ -121,4 +121,40 @@ describe('perpend check', () => {
     expect(perpend(['check', 'wrong.perp', '--fix'], { cwd })).toMatchObject({ code: 2 });
     expect(perpend(['format', 'wrong.perp'], { cwd }).out).toContain('lenght');
   });
+
+  const LINE = /^(.+?):(\d+):(\d+) (error|warning|note|hint) ([^\s:]+): (.*)$/;
+
+  test('with --lines each finding is one line and nothing else is, for programs', () => {
+    const cwd = folderOf(FILES);
+    const { code, out } = perpend(['check', '--lines', 'wrong.perp', 'job.perp'], { cwd });
+    expect(code).toBe(1);
+    const rows = out.trimEnd().split('\n');
+    expect(rows.filter((row) => !LINE.test(row))).toEqual([]);
+    const { files } = JSON.parse(
+      perpend(['check', '--json', 'wrong.perp', 'job.perp'], { cwd }).out,
+    );
+    const all = files.flatMap((file: { findings: unknown[] }) => file.findings);
+    expect(rows).toHaveLength(all.length);
+    expect(perpend(['check', '--lines', '-'], { input: 'perpend 1\nuse uk\n' }).out).toBe('');
+  });
+
+  test('of a folder every file under it is checked, but for hidden ones', () => {
+    const bad = 'perpend 1\n\nuse uk\n\nzzz\n';
+    const cwd = folderOf({
+      'b/two.perp': bad,
+      'a.perp': bad,
+      '.hidden/no.perp': bad,
+      'node_modules/no.perp': bad,
+      'notes.txt': 'x',
+    });
+    const { code, out } = perpend(['check', '--lines', '.'], { cwd });
+    expect(code).toBe(1);
+    const files = out
+      .trimEnd()
+      .split('\n')
+      .map((row) => LINE.exec(row)?.[1]);
+    expect([...new Set(files)]).toEqual(['a.perp', 'b/two.perp']);
+    expect(perpend(['check', 'b'], { cwd }).out).toMatch(/1 error in 1 file\n$/);
+    expect(perpend(['check', '--lines', 'nowhere'], { cwd }).code).toBe(2);
+  });
 });

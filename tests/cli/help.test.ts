@@ -39,6 +39,7 @@ Commands:
 Options of perpend itself:
   --help     show this; perpend COMMAND --help tells of one command
   --version  show the version
+  help CODE  show what a finding means and what to do: perpend help fit-run
 
 FILE is a job or another file in the notation; - stands for what is piped in.
 

@@ -1,22 +1,7 @@
 /** Every code that anything can be told by has a test that expects it. */
 import { describe, expect, test } from 'vitest';
 import { files, read } from '../tree';
-
-const sources = files().filter((f) => /^(grammar\/read|server\/engine)\/.*\.ts$/.test(f));
-const engine = sources.filter((f) => f.startsWith('server/engine/'));
-
-/** `code: 'x'` of the engine, with the two that a condition chooses between; cautions are by name. */
-function codesOf(file: string): string[] {
-  const text = read(file);
-  const plain = [...text.matchAll(/\bcode: '([a-z-]+)'/g)].map((m) => m[1]!);
-  const chosen = [...text.matchAll(/\bcode: \w+ \? '([a-z-]+)' : '([a-z-]+)'/g)];
-  return [...plain, ...chosen.flatMap((m) => [m[1]!, m[2]!])];
-}
-
-const made = engine.flatMap(codesOf);
-const faults = sources.flatMap((f) =>
-  [...read(f).matchAll(/\bfault\(\s*'([a-z-]+)'/g)].map((m) => m[1]!),
-);
+import { engine, faults, made } from './codes';
 
 function expected(under: RegExp): Set<string> {
   const texts = files().filter((f) => under.test(f) && !f.endsWith('every.test.ts'));

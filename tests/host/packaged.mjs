@@ -1,15 +1,24 @@
 // npm run test:vsix: installs the packaged extension into a plain window, and reads an example in it.
 import { execFileSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { startBrowser } from './browser.mjs';
 import { chooseHost, notRun } from './choose.mjs';
 import { tell } from './counts.mjs';
 import { installHost } from './install.mjs';
 import { nodeProgram, root, serverEntry } from './places.mjs';
 import { startServer } from './server.mjs';
-import { hoverOnHeading, openFile, waitForHint } from './workbench.mjs';
+import {
+  choose,
+  hoverOnHeading,
+  openFile,
+  openProblems,
+  runCommand,
+  waitForDrawing,
+  waitForHint,
+} from './workbench.mjs';
 
 const { version } = JSON.parse(readFileSync(path.join(root, 'package.json'), 'utf8'));
 const vsix = path.join(root, `out/perpend-${version}.vsix`);
@@ -45,24 +54,87 @@ function install() {
   return execFileSync(nodeProgram, args, { encoding: 'utf8', env });
 }
 
+/** A copy of the examples for one window. @returns the job in it */
+function copyExamples(name) {
+  const jobs = path.join(folder, name);
+  cpSync(path.join(root, 'examples'), jobs, { recursive: true });
+  return { folder: jobs, file: path.join(jobs, 'garden-wall/job.perp') };
+}
+
+const money = (page) => async () => assertMatches(await waitForHint(page), /£\s?\d.*/);
+
 /** No source folder and no driver switch: the window has what the package brought, and nothing else. */
 async function readExample(page, port) {
-  const jobs = path.join(folder, 'jobs');
-  cpSync(path.join(root, 'examples'), jobs, { recursive: true });
-  await openFile(page, port, { folder: jobs, file: path.join(jobs, 'garden-wall/job.perp') });
-  await check('shows money at the end of a heading', async () =>
-    assertMatches(await waitForHint(page), /£\s?\d.*/),
-  );
+  const opened = copyExamples('jobs');
+  await openFile(page, port, opened);
+  await check('shows money at the end of a heading', money(page));
   await check('shows a working on hover', async () =>
     assertMatches(await hoverOnHeading(page, 'wall'), /\d[^×\n]*×.*\d/),
   );
+  await check('shows the parts of the job', async () => {
+    await page.locator('.pane-header', { hasText: /^Job/ }).click();
+    await page.locator('.monaco-list-row', { hasText: 'North boundary' }).first().waitFor();
+  });
+  await check('draws the job beside it', async () => {
+    await page.locator('.view-line').first().click();
+    await runCommand(page, 'Perpend: Open Preview to the Side');
+    await waitForDrawing(page);
+  });
+  await check('writes the quote', () => writeQuote(page, opened.folder));
 }
 
-async function inWindow() {
-  const server = await startServer({ ...places, development: false });
+/** As a reader does: which paper, in which form, and the place that the window proposes. */
+async function writeQuote(page, jobs) {
+  await runCommand(page, 'Perpend: Save a Paper, Page or Drawing…');
+  await choose(page, 'Quote');
+  await choose(page, 'PDF');
+  await page.locator('.quick-input-widget .monaco-button', { hasText: /^(OK|Save)$/ }).click();
+  const file = path.join(jobs, 'garden-wall/Quote 26-041.pdf');
+  await until(() => existsSync(file) && statSync(file).size > 0);
+  const text = execFileSync('pdftotext', [file, '-'], { encoding: 'utf8' });
+  return assertMatches(text, /Orchard boundary wall/);
+}
+
+async function until(holds) {
+  for (let i = 0; i < 300; i++) {
+    if (holds()) return;
+    await sleep(100);
+  }
+  throw new Error(`waited for ${holds}`);
+}
+
+/** Trust is asked for by nobody here, so the window is restricted. */
+const RESTRICTED = {
+  'security.workspace.trust.enabled': true,
+  'security.workspace.trust.startupPrompt': 'never',
+  'security.workspace.trust.banner': 'always',
+};
+
+async function readUntrusted(page, port) {
+  await openFile(page, port, copyExamples('untrusted'));
+  await check('a folder that nobody trusts is opened as such', () =>
+    page.locator('.part.banner', { hasText: 'Restricted Mode' }).waitFor(),
+  );
+  await check('hints show in it', money(page));
+  await check('findings show in it', async () => {
+    await openProblems(page);
+    await page.locator('.markers-panel .monaco-list-row', { hasText: 'perpend' }).first().waitFor();
+  });
+  await check('no task is offered in it', async () => {
+    await runCommand(page, 'Tasks: Run Task');
+    // Before anything can be run, the window asks whether the folder is trusted.
+    await page.locator('.monaco-dialog-box', { hasText: /trust/i }).waitFor();
+  });
+}
+
+/** Opens a window of a server with the installed extension. */
+async function inWindow(more, work) {
+  const server = await startServer({ ...places, ...more, development: false });
   const browser = await startBrowser();
   try {
-    await readExample(browser.page, server.port);
+    await work(browser.page, server.port);
+    if (results.failed > 0)
+      await browser.page.screenshot({ path: path.join(tmpdir(), 'perpend-vsix.png') });
   } finally {
     await browser.stop();
     await server.stop();
@@ -74,7 +146,11 @@ async function main() {
   if (host.kind === 'none') notRun(host.why, 'the check of the packaged extension');
   installHost();
   await check('installs', async () => assertMatches(install(), /successfully installed/));
-  if (results.failed === 0) await inWindow();
+  if (results.failed === 0) {
+    await inWindow({}, readExample);
+    const userFolder = path.join(folder, 'careful');
+    await inWindow({ userFolder, settings: RESTRICTED, trusting: false }, readUntrusted);
+  }
   rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
   tell(results.passed, results.failed);
   process.exitCode = results.failed === 0 ? 0 : 1;

@@ -22,12 +22,13 @@ function freePort() {
 }
 
 /** Without the driver switch a built workbench ignores the extension and test paths in its address. */
-function flags(port, config, { userFolder, extensionsFolder, development }) {
+function flags(port, config, { userFolder, extensionsFolder, development, trusting }) {
   const driver = development ? ['--vscode-option', 'enable-smoke-test-driver'] : [];
   return [
     ...['--auth', 'none', '--bind-addr', `127.0.0.1:${port}`, '--config', config],
     ...['--user-data-dir', userFolder, '--extensions-dir', extensionsFolder],
-    ...['--disable-telemetry', '--disable-update-check', '--disable-workspace-trust'],
+    ...['--disable-telemetry', '--disable-update-check'],
+    ...(trusting ? ['--disable-workspace-trust'] : []),
     ...['--disable-getting-started-override', '--ignore-last-opened', ...driver],
   ];
 }
@@ -78,6 +79,7 @@ async function end(child) {
 /**
  * Starts the server.
  * @param userFolder, extensionsFolder kept by the caller; made here, and removed again, when absent
+ * @param trusting whether every folder is trusted, and nobody is asked
  * @param development whether extensions can be run from their source folder
  * @returns its port, its log so far, and how to stop it
  */
@@ -86,6 +88,7 @@ export async function startServer({
   userFolder,
   extensionsFolder,
   development = true,
+  trusting = true,
 } = {}) {
   const folder = mkdtempSync(path.join(tmpdir(), 'perpend-host-'));
   const user = userFolder ?? path.join(folder, 'user');
@@ -95,7 +98,7 @@ export async function startServer({
   const config = path.join(folder, 'config.yaml');
   writeFileSync(config, '');
   const port = await freePort();
-  const where = { userFolder: user, extensionsFolder: extensions, development };
+  const where = { userFolder: user, extensionsFolder: extensions, development, trusting };
   const server = launch(flags(port, config, where), folder);
   const stop = async () => {
     await end(server.child);

@@ -33,9 +33,31 @@ export async function hoverOnHeading(page, kind) {
   // The editor draws spaces as no-break spaces, and so `\s`.
   const line = page.locator(LINE, { hasText: new RegExp(`^${kind}\\s`) }).first();
   await line.hover({ position: { x: 8, y: 8 }, timeout: WAIT_MS });
-  const hover = page.locator('.monaco-hover:not(.hidden) .hover-row').first();
+  const rows = page.locator('.monaco-hover:not(.hidden) .hover-row');
+  const hover = rows.filter({ hasNotText: /^Loading/ }).first();
   await hover.waitFor({ timeout: WAIT_MS });
   return hover.textContent();
+}
+
+/** Chooses a row of the list that is open in the window. */
+export async function choose(page, words) {
+  const row = page.locator('.quick-input-list .monaco-list-row', { hasText: words }).first();
+  await row.click({ timeout: WAIT_MS });
+}
+
+/** Runs a command by its title, as the palette has it. */
+export async function runCommand(page, title) {
+  await page.keyboard.press('F1');
+  const input = page.locator('.quick-input-widget input').first();
+  await input.waitFor({ timeout: WAIT_MS });
+  await input.fill(`>${title}`);
+  await choose(page, title);
+}
+
+/** Waits for the first drawing of a preview: a page in a frame in a frame. */
+export async function waitForDrawing(page) {
+  const preview = page.frameLocator('iframe.webview').frameLocator('#active-frame');
+  await preview.locator('.board svg > g path').first().waitFor({ timeout: FIRST_WAIT_MS });
 }
 
 /** Opens the list of findings, and waits until it has settled on some rows or its empty message. */

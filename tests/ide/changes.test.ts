@@ -75,7 +75,7 @@ describe('formatting', () => {
   });
 
   test('of some lines leaves the others alone', () => {
-    const edits = formatting(file, { first: 2, last: 2 });
+    const edits = formatting(file, [{ first: 2, last: 2 }]);
     expect(edits.length).toBeGreaterThan(0);
     const lines = withEdits(UNTIDY, edits).split('\n');
     expect(lines[2]).toMatch(/^ {2}brick +red$/);

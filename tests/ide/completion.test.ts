@@ -69,8 +69,8 @@ describe('under a heading', () => {
 
   test('each says what it means and what holds without it', () => {
     const item = offered(`${HEAD}wall n\n  $0`)!.items.find((i) => i.label === 'thick')!;
-    expect(item.explains).toContain('Thickness in bricks');
-    expect(item.explains).toContain('`thick 1/2 brick`');
+    expect(item.explains!()).toContain('Thickness in bricks');
+    expect(item.explains!()).toContain('`thick 1/2 brick`');
   });
 
   test('nothing under a heading that has no lines', () => {
@@ -110,7 +110,7 @@ describe('after a word', () => {
 
   test('a name comes with its title and its file', () => {
     const red = offered(`${HEAD}wall n\n  brick $0`)!.items.find((i) => i.label === 'red')!;
-    expect(red).toMatchObject({ detail: 'Harwick red', explains: 'firm.perp', kind: 'name' });
+    expect(red).toMatchObject({ detail: 'Harwick red', from: 'firm.perp', kind: 'name' });
   });
 
   test('openings of another wall are not offered', () => {
@@ -144,6 +144,133 @@ describe('units', () => {
 
   test('begun, close up to the number', () => {
     expect(labels(`${HEAD}wall n\n  length 7.4m$0`)).toContain('mm');
+  });
+});
+
+describe('whole blocks', () => {
+  const block = (marked: string, label: string) =>
+    offered(HEAD + marked)!.items.find((i) => i.label === label)!.insert;
+
+  test('let one choose among the bricks that there are, the one that holds by default first', () => {
+    expect(block('$0', 'wall …')).toMatch(
+      /\n {2}brick +\$\{\d\|standard,red,[^|]*engineering[^|]*\|\}/,
+    );
+  });
+
+  test('a brick of the job itself is among them', () => {
+    expect(block('brick own\n\n$0', 'wall …')).toMatch(/brick +\$\{\d\|[^|]*\bown\b/);
+  });
+
+  test('and among bonds', () => {
+    expect(block('$0', 'wall …')).toMatch(/\n {2}bond +\$\{\d\|stretcher,[^|]*flemish/);
+  });
+
+  test('what a default stands for is put in as it would hold, so that the block means the same', () => {
+    const body = block('$0', 'wall …');
+    expect(body).toMatch(/\n {2}bond +\$\{\d\|[^|]*\|\}\n/);
+    expect(body).toMatch(/\n {2}thick +\$\{\d:1\/2 brick\}\n/);
+    const thick = block('defaults\n  thick 1 brick\n  bond flemish\n\n$0', 'wall …');
+    expect(thick).toMatch(/bond +\$\{\d\|flemish,/);
+    expect(thick).toMatch(/thick +\$\{\d:1 brick\}/);
+  });
+
+  test('a repair is in one of the walls and piers of the job', () => {
+    expect(block('wall a\nwall b\npier c\n$0', 'repair …')).toMatch(/in +\$\{\d\|a,b,c\|\}/);
+  });
+
+  test('where there is one alone it is put in, and where there is none the example', () => {
+    expect(block('wall a\n$0', 'repair …')).toMatch(/in +\$\{\d:a\}/);
+    expect(block('$0', 'repair …')).toMatch(/in +\$\{\d:north\}/);
+  });
+
+  test('words that may stand there are a choice', () => {
+    expect(block('wall n\n  $0', 'opening …')).toMatch(
+      /from +\$\{\d\|left,right\|\} \$\{\d:2\.7 m\}/,
+    );
+  });
+
+  test('inner blocks stand deeper than the cursor by one step', () => {
+    expect(block('wall n\n  $0', 'opening …')).toMatch(/^opening \$\{1:gate\}[^\n]*\n {2}\w/);
+  });
+
+  test('places are numbered through, and the last is where one goes on', () => {
+    const body = block('$0', 'wall …');
+    const numbers = [...body.matchAll(/\$\{(\d+)/g)].map((m) => Number(m[1]));
+    expect(numbers).toEqual(numbers.map((_, i) => i + 1));
+    expect(body.endsWith('\n  $0')).toBe(true);
+  });
+});
+
+describe('names of files', () => {
+  const FILES_BESIDE = () => ['firm.perp', '../other/firm.perp'];
+  const named = (marked: string) => {
+    const { job, at } = asked(marked);
+    return completion(job, at, FILES_BESIDE);
+  };
+
+  test.each([
+    ['of a used file', 'perpend 1\nuse "$0'],
+    ['begun', 'perpend 1\nuse "fir$0'],
+    ['in a text that is closed', 'perpend 1\nuse "fir$0"'],
+    ['with folders', 'perpend 1\nuse "../oth$0"'],
+    ['of a partner', 'perpend 1\npartner p\n  file "$0"'],
+  ])('are offered %s', (_, marked) => {
+    expect(named(marked)!.items.map((i) => i.label)).toEqual(FILES_BESIDE());
+  });
+
+  test('all of the name is replaced, and the text closed where it is open', () => {
+    expect(named('perpend 1\nuse "../oth$0er"')).toMatchObject({
+      span: { line: 1, start: 5, end: 11 },
+      wordEnd: 13,
+    });
+    expect(named('perpend 1\nuse "$0"')!.items[0]!.insert).toBe('firm.perp');
+    expect(named('perpend 1\nuse "$0')!.items[0]!.insert).toBe('firm.perp"');
+  });
+
+  test.each([
+    ['in another text', 'perpend 1\njob "$0"'],
+    ['in a comment', 'perpend 1\nuse uk # "$0'],
+    ['behind the text', 'perpend 1\nuse "a" "$0'],
+  ])('and not %s', (_, marked) => {
+    expect(named(marked)).toBeUndefined();
+  });
+});
+
+describe('Enter and other keys', () => {
+  const item = (marked: string, label: string) =>
+    offered(HEAD + marked)!.items.find((i) => i.label === label)!;
+
+  test('a word that is whole as it stands is put in as it stands, so that Enter ends the line', () => {
+    expect(item('brick b\n  price £1 each$0', 'each').insert).toBe('each');
+    expect(item('wall n\n  left stopped$0', 'stopped').insert).toBe('stopped');
+    expect(item('wall n\n  length 7 m$0', 'm').insert).toBe('m');
+  });
+
+  test('behind one that wants more there is room for it', () => {
+    expect(item('brick b\n  price £1 $0', 'per').insert).toBe('per ');
+    expect(item('brick b\n  price £1 $0', 'per').more).toBe(true);
+  });
+
+  test('the sign of a list takes the name before it; a space never does', () => {
+    expect(item('mix m\n  parts cement 1, $0', 'sand').commits).toEqual([',']);
+    expect(item('wall n\n  brick $0', 'red').commits).toBeUndefined();
+    expect(item('wall n\n  length 7 $0', 'mm').commits).toBeUndefined();
+  });
+
+  test('where the line could end is said: there nothing is offered unasked', () => {
+    const whole = (line: string) => offered(`${HEAD}wall n\n  ${line}`)!.whole;
+    expect(whole('footing 450 x 225 mm $0')).toBe(true);
+    expect(whole('coping brick-on-edge $0')).toBe(true);
+    expect(whole('length 7 $0')).toBe(false);
+    expect(whole('left $0')).toBe(false);
+    expect(whole('$0')).toBe(false);
+  });
+
+  test('a word that the cursor stands in is known to its end', () => {
+    expect(offered(`${HEAD}wall n\n  brick r$0ed-brick x`)).toMatchObject({
+      span: { start: 8, end: 9 },
+      wordEnd: 17,
+    });
   });
 });
 

@@ -27,6 +27,34 @@ describe('a name leads', () => {
       ['job.perp:5:10-14'],
     ],
     ['to a trade', 'labour\n  mason £30 per h\n  gang 2 mas$0ons', ['job.perp:3:2-7']],
+    [
+      'to a pier of the wall that is named',
+      'wall a\n  pier p\nwall b\n  pier p\nrepair r\n  in b p$0',
+      ['job.perp:5:7-8'],
+    ],
+    [
+      'to a pier that stands alone',
+      'pier p\nwall b\n  pier p\nrepair r\n  in p$0',
+      ['job.perp:2:5-6'],
+    ],
+    ['to a material', 'material grit\nmix m\n  parts gr$0it 3', ['job.perp:2:9-13']],
+    [
+      'to a measure in the plural',
+      'measures\n  pail 10 l\nmix m\n  batch 3 pa$0ils sand',
+      ['job.perp:3:2-6'],
+    ],
+    ['to an option', 'option cheap\nwall w\n  option che$0ap', ['job.perp:2:7-12']],
+    ['to a partner', 'partner abc "A"\nwall w\n  by ab$0c', ['job.perp:2:8-11']],
+    [
+      'to a wall that it meets',
+      'wall north\nwall south\n  left quoin nor$0th',
+      ['job.perp:2:5-10'],
+    ],
+    [
+      'to a cost that an option leaves out',
+      'cost skip "Skip" 1 at £9\noption o\n  leave-out sk$0ip',
+      ['job.perp:2:5-9'],
+    ],
     ['to itself where it is given', 'wall no$0rth', []],
     ['nowhere when nothing has it', 'wall n\n  brick nob$0ody', []],
   ])('%s', (_, text, wanted) => {
@@ -69,6 +97,10 @@ describe('use leads', () => {
 
   test('to the library it names', () => {
     expect(places('perpend 1\nuse d$0e')[0]).toMatch(/^de(\.perp)?:0:0-0$/);
+  });
+
+  test('to the file of a partner', () => {
+    expect(places('perpend 1\npartner p "P"\n  file "fir$0m.perp"')).toEqual(['firm.perp:0:0-0']);
   });
 
   test('nowhere when the file is missing or outside', () => {

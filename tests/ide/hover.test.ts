@@ -152,6 +152,82 @@ describe('a measure under the pointer', () => {
   });
 });
 
+describe('a price under the pointer', () => {
+  const BRICK =
+    'brick own "Own"\n  source "Price list, 2026"\n  merchant "Harbour Merchants"\n  price £0.9$02 each\n';
+
+  test('tells whom it is bought from, and where it comes from', () => {
+    const text = told(`perpend 1\nuse uk\n${BRICK}`)!;
+    expect(text).toContain('Bought from Harbour Merchants.');
+    expect(text).toContain('Where it comes from: Price list, 2026.');
+  });
+
+  test('a remark at the end of its line is nearer than the source of its block', () => {
+    const text = told(`perpend 1\nuse uk\n${BRICK.replace('each', 'each # by telephone')}`)!;
+    expect(text).toContain('Where it comes from: by telephone.');
+  });
+
+  test('tells what its line comes to in this job', () => {
+    expect(told(`${HEAD}${WALL}cost skip "Skip" 2 at £2$040`)).toContain('In this job: £480.00.');
+    expect(told(`${HEAD}${WALL}cost skip "Skip" 1 at £2$040`)).not.toContain('In this job');
+  });
+});
+
+describe('courses under the pointer', () => {
+  // Four courses in 300 mm: Key skills resource sheet, Crown copyright 2000.
+  test('are told as a height, at the gauge of their wall', () => {
+    expect(told(HEAD + WALL.replace('8 courses', '1$06 courses'))).toContain(
+      'At the gauge of this wall: 1.2 m.',
+    );
+  });
+
+  test('both ends of a range are', () => {
+    expect(told(HEAD + WALL.replace('8 courses', '1$06..20 courses'))).toContain('1.2 m to 1.5 m.');
+  });
+
+  test('not where nothing is set out', () => {
+    expect(told('perpend 1\nuse uk\ndefaults\n  height 1$06 courses')).toBeUndefined();
+  });
+});
+
+describe('a way to the whole working', () => {
+  const linked = (marked: string, working?: (text: string, figure: string) => string) => {
+    const { job, at } = asked(marked);
+    return hover(
+      job,
+      at,
+      Object.assign((text: string) => text, { working }),
+    )!.markdown;
+  };
+  const way = (text: string, figure: string) => `[${text}](command:${figure})`;
+
+  test('stands under a heading with figures, for an editor that has one', () => {
+    expect(linked(HEAD + WALL.replace('wall', 'wal$0l'), way)).toContain(
+      '[The whole working](command:north.bricks)',
+    );
+  });
+
+  test('leads to the price of a job', () => {
+    expect(linked(`perpend 1\njo$0b "A"\nuse "firm.perp"\n${WALL}`, way)).toContain(
+      '(command:job.price)',
+    );
+  });
+
+  test('and to nothing where there is none, or no figure', () => {
+    expect(linked(HEAD + WALL.replace('wall', 'wal$0l'))).not.toContain('whole working');
+    expect(linked('perpend 1\ndefau$0lts\n  lift 1 m', way)).not.toContain('command:');
+  });
+});
+
+test('a line’s word comes with an example, where it is not written just so', () => {
+  expect(told('perpend 1\nuse uk\nwall w\n  leng$0th 3 m')).toContain('length 7.4 m');
+  expect(told('perpend 1\nuse uk\nwall w\n  bri$0ck harwick-red')).not.toContain('```');
+});
+
+test('hours are told in minutes', () => {
+  expect(told('perpend 1\nmix m\n  life 1.5$0 h')).toContain('90 min');
+});
+
 describe('nothing is told', () => {
   test.each([
     ['in a comment', 'perpend 1\n# wa$0ll'],

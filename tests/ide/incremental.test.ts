@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { hintsOf } from '../../server/engine/ide/hints';
+import { ALL_HINTS, hintsOf } from '../../server/engine/ide/hints';
 import { tokensOf } from '../../server/engine/ide/tokens';
 import { totalsOf } from '../../server/engine/ide/totals';
 import { figureItems } from '../../server/engine/ide/working';
@@ -23,7 +23,7 @@ function shown(workspace: Workspace, name: string) {
     findings: structuredClone(
       job.findings.map((f) => ({ ...f, ways: f.ways.map((w) => ({ ...w })) })),
     ),
-    hints: hintsOf(job, { first: 0, last: 100_000 }),
+    hints: hintsOf(job, { first: 0, last: 100_000 }, ALL_HINTS),
     totals: totalsOf(job),
     figures: job.isJob ? figureItems(job) : [],
     tokens: tokensOf(job.file),

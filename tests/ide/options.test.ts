@@ -4,7 +4,8 @@ import { completion } from '../../server/engine/ide/completion';
 import { definition } from '../../server/engine/ide/definition';
 import { hintsOf } from '../../server/engine/ide/hints';
 import { hover } from '../../server/engine/ide/hover';
-import { highlights, references } from '../../server/engine/ide/occurrences';
+import { highlights } from '../../server/engine/ide/occurrences';
+import { references } from '../../server/engine/ide/references';
 import { asked, job, spaced } from './ask';
 
 const HEAD = 'perpend 1\nuse "firm.perp"\njob "A"\n';

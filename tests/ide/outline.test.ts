@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { foldsOf } from '../../server/engine/ide/folds';
 import { symbolsOf } from '../../server/engine/ide/symbols';
 import type { OutlineItem } from '../../server/engine/ide/types';
 import { SourceFile } from '../../server/engine/workspace/source';
@@ -80,39 +79,60 @@ describe('the outline', () => {
   });
 });
 
-describe('folding', () => {
-  const folds = foldsOf(file).map((f) => `${f.kind} ${f.first}-${f.last}`);
+/** `name first-last`, those within indented. */
+function outline(text: string): string[] {
+  const tell = (item: OutlineItem, room: string): string[] => [
+    `${room}${item.name} ${item.lines.first}-${item.lines.last}`,
+    ...item.children.flatMap((inner) => tell(inner, `${room}  `)),
+  ];
+  return symbolsOf(new SourceFile('a.perp', text)).flatMap((item) => tell(item, ''));
+}
 
-  test('has blocks, and openings and piers within', () => {
-    expect(folds).toEqual(
-      expect.arrayContaining([
-        'block 5-6',
-        'block 10-17',
-        'block 13-15',
-        'block 16-17',
-        'block 21-22',
-      ]),
-    );
+describe('the outline of', () => {
+  test.each<[title: string, text: string, wanted: string[]]>([
+    ['an empty file', '', []],
+    ['comments alone', '# a\n# b', []],
+    ['the edition and used files', 'perpend 1\nuse uk\nuse "a.perp"', []],
+    ['one block', 'wall a', ['wall a 0-0']],
+    ['a block without a name', 'job "A"\n  client "B"', ['job 0-1']],
+    [
+      'a block that ends before empty lines',
+      'wall a\n  length 3 m\n\n\nwall b',
+      ['wall a 0-1', 'wall b 4-4'],
+    ],
+    [
+      'a wall with all that has lines',
+      'wall a\n  opening g\n    width 1 m\n  pier p\n    at left',
+      ['wall a 0-4', '  opening g 1-2', '  pier p 3-4'],
+    ],
+    [
+      'an opening without lines',
+      'wall a\n  opening g\n  length 3 m',
+      ['wall a 0-2', '  opening g 1-1'],
+    ],
+    ['trades', 'labour\n  mason £30 per h\n  gang 1 mason', ['labour 0-2', '  mason 1-1']],
+    ['measures', 'measures\n  bucket 10 l', ['measures 0-1', '  bucket 1-1']],
+    ['zones of a limit', 'limit l\n  zone inland', ['limit l 0-1', '  zone inland 1-1']],
+    ['a heading that cannot be read', 'zaun x\n  length 3 m', ['zaun 0-1']],
+    ['a heading without its name', 'wall\n  length 3 m', ['wall 0-1']],
+    ['two blocks of one name', 'wall a\nwall a', ['wall a 0-0', 'wall a 1-1']],
+    ['a name in another alphabet', 'wall Ødegård', ['wall Ødegård 0-0']],
+    ['an option', 'option o "Cheaper"\n  change a height 3 m', ['option o 0-1']],
+    ['Windows line ends', 'wall a\r\n  length 3 m\r\nwall b', ['wall a 0-1', 'wall b 2-2']],
+  ])('%s', (_, text, wanted) => {
+    expect(outline(text)).toEqual(wanted);
   });
 
-  test('has runs of comments, not single ones', () => {
-    expect(folds.filter((f) => f.startsWith('comment'))).toEqual(['comment 2-3']);
-  });
-
-  test('has no block of one line', () => {
-    expect(folds.some((f) => /-20$|^block 20/.test(f))).toBe(false);
-  });
-
-  test('has nothing in an empty file', () => {
-    expect(foldsOf(new SourceFile('empty.perp', ''))).toEqual([]);
-  });
-
-  test('ends a run of comments at an empty line and at the end of a block', () => {
-    const text = '# a\n# b\n\n# c\n# d\njob\n  # e\n  # f';
-    expect(foldsOf(new SourceFile('c.perp', text)).map((f) => `${f.first}-${f.last}`)).toEqual([
-      '0-1',
-      '3-4',
-      '6-7',
+  test('a line that is being written keeps its block', () => {
+    expect(outline('wall a\n  len\n  opening g\n    wi\nwall b')).toEqual([
+      'wall a 0-3',
+      '  opening g 2-3',
+      'wall b 4-4',
     ]);
+  });
+
+  test('kinds, for their signs', () => {
+    const [labour] = symbolsOf(new SourceFile('a.perp', 'labour\n  mason £30 per h'));
+    expect([labour!.kind, labour!.children[0]!.kind]).toEqual(['labour', 'trade']);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { highlights, references } from '../../server/engine/ide/occurrences';
+import { highlights } from '../../server/engine/ide/occurrences';
+import { references } from '../../server/engine/ide/references';
 import { tokensOf } from '../../server/engine/ide/tokens';
 import { SourceFile } from '../../server/engine/workspace/source';
 import { files, read } from '../tree';

@@ -3,8 +3,9 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
-import type { FolderHost } from '../../server/engine/firm/disk-index';
+import { NAMES } from '../../server/lsp/node/names';
 import { PastJobs } from '../../server/lsp/past-jobs';
+import type { JobFiles } from '../../server/lsp/surroundings';
 import { inRoot, ROOT, workspaceOf } from '../engine/world';
 import { FIRM_FILE, firmJob } from '../harness/firm-jobs';
 import { bundled, Peer } from './peer';
@@ -55,7 +56,7 @@ function folder(count: number) {
   const files = new Map<string, string>([[inRoot('firm.perp'), FIRM_FILE]]);
   for (let i = 0; i < count; i++) files.set(inRoot(`jobs/${i}.perp`), firmJob(i));
   const read: string[] = [];
-  const host: FolderHost = {
+  const host: JobFiles = {
     list: (at) =>
       at === ROOT
         ? [{ name: 'jobs', is: 'folder' }]
@@ -66,6 +67,8 @@ function folder(count: number) {
       return files.get(file);
     },
     join: (a, b) => `${a}/${b}`,
+    bring: () => undefined,
+    again: () => undefined,
   };
   return { files, read, host };
 }
@@ -77,7 +80,7 @@ const ready = (past: PastJobs) =>
 
 test('nothing is read before it is asked for; then all once; then what changed alone', async () => {
   const { files, read, host } = folder(200);
-  const past = new PastJobs(workspaceOf({ 'firm.perp': FIRM_FILE }), host);
+  const past = new PastJobs(workspaceOf({ 'firm.perp': FIRM_FILE }), host, NAMES);
   past.openFolders([ROOT]);
   past.changed([inRoot('jobs/1.perp')]);
   expect(read).toEqual([]);
@@ -102,7 +105,11 @@ test('nothing is read before it is asked for; then all once; then what changed a
 
 test('a file of another firm is told nothing of them', async () => {
   const { host } = folder(30);
-  const past = new PastJobs(workspaceOf({ 'firm.perp': FIRM_FILE, 'b.perp': FIRM_FILE }), host);
+  const past = new PastJobs(
+    workspaceOf({ 'firm.perp': FIRM_FILE, 'b.perp': FIRM_FILE }),
+    host,
+    NAMES,
+  );
   past.openFolders([ROOT]);
   const first = ready(past);
   past.of(inRoot('b.perp'));

@@ -23,7 +23,7 @@ const FOLDER = '.cache/lsp-test';
 
 /** Bundles the server as the build does, apart from `dist`. @returns its path */
 export async function bundled(): Promise<string> {
-  const bundle = shipped.find(({ entry }) => entry === 'server/lsp/main.ts')!;
+  const bundle = shipped.find(({ entry }) => entry === 'server/lsp/node/main.ts')!;
   const out = `${FOLDER}/server.cjs`;
   await makeBundle({ ...bundle, out });
   cpSync(path.join(root, 'server/library'), path.join(root, FOLDER, 'library'), {
@@ -37,6 +37,7 @@ export const EDITOR: ClientCapabilities = {
   textDocument: {
     diagnostic: { relatedDocumentSupport: false },
     inlayHint: {},
+    documentSymbol: { hierarchicalDocumentSymbolSupport: true },
     definition: { linkSupport: true },
     completion: { completionItem: { snippetSupport: true } },
   },
@@ -51,10 +52,19 @@ export const EDITOR: ClientCapabilities = {
 export interface Started {
   readonly folders?: readonly string[];
   readonly capabilities?: ClientCapabilities;
+  /** What this client says of itself. */
+  readonly options?: object;
+}
+
+/** What a server says, and where it listens. */
+export interface Ends {
+  readonly said: NodeJS.ReadableStream;
+  readonly heard: NodeJS.WritableStream;
 }
 
 export class Peer {
-  readonly process: ChildProcess;
+  /** Not there for a server in this process. */
+  readonly process!: ChildProcess;
   readonly connection: MessageConnection;
   readonly folder: string;
   /** Requests and notifications that the server sent of itself, by their method. */
@@ -63,15 +73,21 @@ export class Peer {
   private version = 1;
   private made: string[] = [];
 
-  constructor(server: string) {
+  /** @param server the path of one to start, or the ends of one that runs already */
+  constructor(server: string | Ends) {
     this.folder = this.newFolder();
-    this.process = spawn(process.execPath, [server, '--stdio'], { stdio: 'pipe' });
-    this.process.stderr!.on('data', (data) => {
+    if (typeof server === 'string')
+      this.process = spawn(process.execPath, [server, '--stdio'], { stdio: 'pipe' });
+    this.process?.stderr?.on('data', (data) => {
       this.stderr += data;
     });
+    const { said, heard } =
+      typeof server === 'string'
+        ? { said: this.process.stdout!, heard: this.process.stdin! }
+        : server;
     this.connection = createMessageConnection(
-      new StreamMessageReader(this.process.stdout!),
-      new StreamMessageWriter(this.process.stdin!),
+      new StreamMessageReader(said),
+      new StreamMessageWriter(heard),
     );
     this.connection.onRequest((method, params) => {
       this.heard.push({ method, params });
@@ -89,12 +105,13 @@ export class Peer {
     return folder;
   }
 
-  async start({ folders = [this.folder], capabilities = EDITOR }: Started = {}) {
+  async start({ folders = [this.folder], capabilities = EDITOR, options }: Started = {}) {
     const result = await this.ask<InitializeResult>('initialize', {
       processId: process.pid,
       rootUri: null,
       workspaceFolders: folders.map((f) => ({ uri: uriOf(f), name: path.basename(f) })),
       capabilities,
+      initializationOptions: options,
     });
     await this.tell('initialized', {});
     return result;
@@ -162,11 +179,12 @@ export class Peer {
 
   stop(): void {
     this.connection.dispose();
-    this.process.kill();
+    this.process?.kill();
     for (const folder of this.made) rmSync(folder, { recursive: true, force: true });
   }
 }
 
+/** Of what has an address already, that. */
 export function uriOf(file: string): string {
-  return pathToFileURL(file).href;
+  return /^[a-z-]{2,}:/.test(file) ? file : pathToFileURL(file).href;
 }

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { keyOf, phrase, speak } from '../../shared/phrase';
+import { keyOf, later, phrase, speak, spoken } from '../../shared/phrase';
 
 afterEach(() => speak(undefined));
 
@@ -28,6 +28,13 @@ describe('phrases', () => {
   test('what is put in is not read again', () => {
     speak({ 'a {0} {1}': 'b {0} {1}' });
     expect(phrase`a ${'{1}'} ${'x'}`).toBe('b {1} x');
+  });
+
+  test('of a table that is made before the language is known are said where they are shown', () => {
+    const table = [later`half bat`, later`queen closer`];
+    speak({ 'half bat': 'Halbziegel' });
+    expect(table.map(spoken)).toEqual(['Halbziegel', 'queen closer']);
+    expect(spoken('constructor')).toBe('constructor');
   });
 
   test('are keyed by their English', () => {

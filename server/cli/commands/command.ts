@@ -1,7 +1,7 @@
 /** What every command is, and what several of them do alike. */
 
-import { usedWithErrors } from '../../documents/used';
-import type { Job } from '../../engine/workspace/job';
+import { later, phrase } from '../../../shared/phrase';
+import { hasErrors } from '../../documents/used';
 import type { Given, Option } from '../args';
 import { CLEAN, ERRORS, FAILED, FileTrouble, WrongUse, worst } from '../exits';
 import type { Io } from '../io';
@@ -23,27 +23,30 @@ export interface Command {
 export const WORKSPACE: Option = {
   name: '--workspace',
   value: 'FOLDER',
-  about: 'the folder whose files a job may use',
+  about: later`the folder whose files a job may use`,
 };
-export const JSON_OPTION: Option = { name: '--json', about: 'print JSON (see: perpend schema)' };
+export const JSON_OPTION: Option = {
+  name: '--json',
+  about: later`print JSON (see: perpend schema)`,
+};
 export const OUT: Option = {
   name: '--out',
   value: 'PATH',
-  about: 'write to this file; without it, print',
+  about: later`write to this file; without it, print`,
 };
 
 /** The files a command was given. @throws WrongUse when there are none, or the piped text twice */
 export function filesOf(given: Given, command: string): readonly string[] {
-  if (!given.words.length) throw new WrongUse(`perpend ${command} needs a file.`);
+  if (!given.words.length) throw new WrongUse(phrase`perpend ${command} needs a file.`);
   if (given.words.filter((word) => word === STDIN).length > 1)
-    throw new WrongUse('What is piped in can be read only once: give - once.');
+    throw new WrongUse(phrase`What is piped in can be read only once: give - once.`);
   return given.words;
 }
 
 /** Exactly one file, and at most so many words after it. */
 export function fileAnd(given: Given, command: string, most: number): [string, ...string[]] {
   const [file, ...rest] = filesOf(given, command);
-  if (rest.length > most) throw new WrongUse(`perpend ${command} takes one file at a time.`);
+  if (rest.length > most) throw new WrongUse(phrase`perpend ${command} takes one file at a time.`);
   return [file!, ...rest];
 }
 
@@ -70,11 +73,6 @@ export function openAll(files: readonly string[], session: Session, io: Io): Bat
     }
   }
   return { opened, unread };
-}
-
-/** In the file, or in one that it uses. */
-export function hasErrors(job: Job): boolean {
-  return job.findings.some((f) => f.severity === 'error') || usedWithErrors(job).length > 0;
 }
 
 export function codeOf({ opened, unread }: Batch): number {

@@ -1,4 +1,5 @@
 /** perpend cuts: the cut list of a job, course by course, and the bricks that the pieces are cut from. */
+import { later, phrase } from '../../../shared/phrase';
 import type { Work } from '../../engine/brickwork/needs';
 import type { Given } from '../args';
 import { FAILED } from '../exits';
@@ -12,11 +13,11 @@ import { type Command, codeOf, fileAnd, JSON_OPTION, sessionOf, WORKSPACE } from
 export const cuts: Command = {
   name: 'cuts',
   takes: 'FILE [BLOCK]',
-  about: 'list what is cut, course by course, and from which bricks',
+  about: later`list what is cut, course by course, and from which bricks`,
   more: [
-    'BLOCK is the name of a wall, a pier or a repair; without it, all are listed.',
-    'Pieces are nested into as few bricks as may be, with what the saw takes; bats at',
-    'hand are used first. Courses count from 1, places from the left end.',
+    later`BLOCK is the name of a wall, a pier or a repair; without it, all are listed.
+Pieces are nested into as few bricks as may be, with what the saw takes; bats at
+hand are used first. Courses count from 1, places from the left end.`,
   ],
   options: [JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
@@ -37,12 +38,12 @@ export const cuts: Command = {
 /** Walls and piers that are laid; else a sentence that says why none. */
 function chosen({ job, shown }: Opened, block: string | undefined): readonly Work[] | string {
   const laid = job.works.filter((work) => work.facts.cuts);
-  if (!laid.length) return `There is nothing laid in ${shown} that bricks could be cut for.`;
+  if (!laid.length) return phrase`There is nothing laid in ${shown} that bricks could be cut for.`;
   if (block === undefined) return laid;
   const found = laid.filter((work) => work.name === block);
   if (found.length) return found;
   const names = laid.map((work) => work.name).filter(Boolean);
   const [meant] = near(block, names);
-  const hint = meant ? `Did you mean ${meant}?` : `There is ${names.join(', ')}.`;
-  return `${shown} has nothing called ${block} that is laid. ${hint}`;
+  const hint = meant ? phrase`Did you mean ${meant}?` : phrase`There is ${names.join(', ')}.`;
+  return phrase`${shown} has nothing called ${block} that is laid. ${hint}`;
 }

@@ -1,10 +1,12 @@
 /** perpend draw: the faces of a wall, its courses on plan, its coping, its gauge rod; or those of a pier alone. */
+import { later, phrase, spoken } from '../../../shared/phrase';
+import { type DrawnView, drawnViews } from '../../documents/drawings';
 import { sheetsToDxf } from '../../documents/dxf';
 import { sheetsToSvg } from '../../documents/svg';
 import { hasDrawing } from '../../documents/work-drawing';
-import { canDraw, sheetsOf, VIEWS, type View } from '../../documents/work-sheets';
+import { canDraw, VIEWS, type View } from '../../documents/work-sheets';
 import type { Work } from '../../engine/brickwork/needs';
-import { A4_LANDSCAPE, LETTER_LANDSCAPE, type Sheet } from '../../engine/drawing';
+import type { Sheet } from '../../engine/drawing';
 import type { Given, Option } from '../args';
 import { FAILED, WrongUse } from '../exits';
 import { deliver, isFolder } from '../files/deliver';
@@ -20,29 +22,29 @@ type Format = (typeof FORMATS)[number];
 const VIEW: Option = {
   name: '--view',
   value: 'VIEW',
-  about: 'front, back, plan, top, rod or all; without it, front',
+  about: later`front, back, plan, top, rod or all; without it, front`,
 };
 const FORMAT: Option = {
   name: '--format',
   value: 'FORMAT',
-  about: 'svg or dxf; without it, as the file ends, else svg',
+  about: later`svg or dxf; without it, as the file ends, else svg`,
 };
 const COURSE: Option = {
   name: '--course',
   value: 'NUMBER',
-  about: 'plan: the lower of the two courses, counted from 1',
+  about: later`plan: the lower of the two courses, counted from 1`,
 };
-const WHERE: Option = { ...OUT, about: 'write to this file, or each sheet into this folder' };
+const WHERE: Option = { ...OUT, about: later`write to this file, or each sheet into this folder` };
 
 export const draw: Command = {
   name: 'draw',
   takes: 'FILE [BLOCK]',
-  about: 'draw a wall or a pier, every brick, as SVG or DXF',
+  about: later`draw a wall or a pier, every brick, as SVG or DXF`,
   more: [
-    'BLOCK is the name of a wall, a pier or a repair; where there is only one, leave',
-    'it out. front and back are the faces; plan is two courses, one on the other, at',
-    'every end, quoin, reveal and pier; top is the coping from above; rod the gauge',
-    'rod. SVG sheets are to scale on paper; DXF is at full size in millimetres.',
+    later`BLOCK is the name of a wall, a pier or a repair; where there is only one, leave
+it out. front and back are the faces; plan is two courses, one on the other, at
+every end, quoin, reveal and pier; top is the coping from above; rod the gauge
+rod. SVG sheets are to scale on paper; DXF is at full size in millimetres.`,
   ],
   options: [VIEW, FORMAT, COURSE, WHERE, WORKSPACE],
   run(given: Given, io: Io): number {
@@ -83,22 +85,16 @@ function oneOf<T extends string>(
   if (found) return found;
   const names = [...known, ...more];
   const [meant] = near(asked, names);
-  const hint = meant ? `Did you mean ${meant}?` : `There are ${names.join(', ')}.`;
-  throw new WrongUse(`There is no ${what} ${asked}. ${hint}`);
+  const hint = meant ? phrase`Did you mean ${meant}?` : phrase`There are ${names.join(', ')}.`;
+  throw new WrongUse(phrase`There is no ${what} ${asked}. ${hint}`);
 }
 
 function courseAsked(given: Given): number | undefined {
   const asked = given.value(COURSE.name);
   if (asked === undefined) return undefined;
   if (!/^[1-9]\d{0,5}$/.test(asked))
-    throw new WrongUse(`${COURSE.name} ${asked} is no course: they are counted from 1.`);
+    throw new WrongUse(phrase`${COURSE.name} ${asked} is no course: they are counted from 1.`);
   return Number(asked);
-}
-
-/** Sheets of one view, and the file each goes into where there is a folder for them. */
-interface Drawn {
-  readonly name: string;
-  readonly sheets: readonly Sheet[];
 }
 
 /** What was asked for; else a sentence that says what there is not. */
@@ -107,27 +103,28 @@ function drawnOf(
   { job }: Opened,
   views: readonly View[],
   course: number | undefined,
-): Drawn[] | string {
-  const { env, works } = job;
-  const paper = env.imperial ? LETTER_LANDSCAPE : A4_LANDSCAPE;
-  const drawn = views.map((view): Drawn => {
-    const name = `${work.name || work.kind}-${view}`.replace(/[^\p{L}\p{N}_-]/gu, '-');
-    return { name, sheets: sheetsOf(work, env, view, { paper, course, works }) };
-  });
-  const some = drawn.filter(({ sheets }) => sheets.length);
-  return some.length ? some : `${work.name || `The ${work.kind}`} has ${LACKS[views[0]!]}.`;
+): DrawnView[] | string {
+  const some = drawnViews(work, job, views, course);
+  return some.length
+    ? some
+    : phrase`${work.name || phrase`The ${work.kind}`} has ${spoken(LACKS[views[0]!])}.`;
 }
 
 const LACKS: Readonly<Record<View, string>> = {
-  front: 'no face to draw',
-  back: 'no back to draw: a wall has one',
-  plan: 'no plan to draw: where its bricks lie is not known',
-  top: 'no coping and no cap to draw from above',
-  rod: 'no courses to mark on a rod',
+  front: later`no face to draw`,
+  back: later`no back to draw: a wall has one`,
+  plan: later`no plan to draw: where its bricks lie is not known`,
+  top: later`no coping and no cap to draw from above`,
+  rod: later`no courses to mark on a rod`,
 };
 
 /** One file, its sheets one under another; or a folder, a file for each sheet. */
-function handOver(drawn: readonly Drawn[], format: Format, out: string | undefined, io: Io): void {
+function handOver(
+  drawn: readonly DrawnView[],
+  format: Format,
+  out: string | undefined,
+  io: Io,
+): void {
   const made = (sheets: readonly Sheet[]) =>
     format === 'dxf' ? sheetsToDxf(sheets) : sheetsToSvg(sheets);
   if (out === undefined || !isFolder(out, io)) {
@@ -146,7 +143,7 @@ function handOver(drawn: readonly Drawn[], format: Format, out: string | undefin
 /** What of a picture of several sheets is not as one expects of a page; nothing where it is printed. */
 function oneUnderAnother(sheets: number, out = '-'): string {
   if (sheets < 2 || out === '-') return '';
-  return `perpend: ${out} holds ${sheets} sheets, one under another, and is no page to print. For a page each, name a folder: ${OUT.name} FOLDER/\n`;
+  return phrase`perpend: ${out} holds ${sheets} sheets, one under another, and is no page to print. For a page each, name a folder: ${OUT.name} FOLDER/\n`;
 }
 
 /** What to draw; else a sentence that says why not, and what there is. */
@@ -165,29 +162,29 @@ function whyNot({ job, shown }: Opened, block: string | undefined, drawable: Wor
   if (block && named) return `${undrawn(named, shown)}${others(drawable)}`;
   if (!drawable.length) return nothing(job.works, shown);
   const names = drawable.map((work) => work.name);
-  if (block === undefined) return `Say which part of ${shown} to draw.${others(drawable)}`;
+  if (block === undefined) return phrase`Say which part of ${shown} to draw.${others(drawable)}`;
   const [meant] = near(block, names);
-  const hint = meant ? ` Did you mean ${meant}?` : others(drawable);
-  return `${shown} has nothing called ${block} to draw.${hint}`;
+  const hint = meant ? phrase` Did you mean ${meant}?` : others(drawable);
+  return phrase`${shown} has nothing called ${block} to draw.${hint}`;
 }
 
 /** Why one piece of work has no drawing. */
 function undrawn(work: Work, shown: string): string {
-  const name = work.name || `this ${work.kind}`;
-  if (work.kind === 'repair') return `${name} builds nothing again, and so has no drawing.`;
-  return `${name} cannot be laid yet, and so not drawn: perpend check ${shown}.`;
+  const name = work.name || phrase`this ${work.kind}`;
+  if (work.kind === 'repair') return phrase`${name} builds nothing again, and so has no drawing.`;
+  return phrase`${name} cannot be laid yet, and so not drawn: perpend check ${shown}.`;
 }
 
 function nothing(works: readonly Work[], shown: string): string {
   const unlaid = works.find((work) => work.kind !== 'repair');
   if (unlaid) return undrawn(unlaid, shown);
   const why = works.length
-    ? 'a repair that builds nothing again has no drawing'
-    : 'it holds no wall and no pier';
-  return `There is nothing to draw in ${shown}: ${why}.`;
+    ? phrase`a repair that builds nothing again has no drawing`
+    : phrase`it holds no wall and no pier`;
+  return phrase`There is nothing to draw in ${shown}: ${why}.`;
 }
 
 function others(drawable: readonly Work[]): string {
-  const names = drawable.map((work) => work.name || `the ${work.kind} without a name`);
-  return names.length ? ` There is ${names.join(', ')}.` : '';
+  const names = drawable.map((work) => work.name || phrase`the ${work.kind} without a name`);
+  return names.length ? phrase` There is ${names.join(', ')}.` : '';
 }

@@ -1,5 +1,7 @@
 /** perpend format: one layout for every file, its meaning untouched. */
+
 import path from 'node:path';
+import { later, phrase } from '../../../shared/phrase';
 import type { Given } from '../args';
 import { CLEAN, ERRORS, FAILED, FileTrouble, WrongUse, worst } from '../exits';
 import { readText } from '../files/read';
@@ -9,17 +11,20 @@ import type { Io } from '../io';
 import { STDIN } from '../session';
 import { type Command, filesOf } from './command';
 
-const WRITE = { name: '--write', about: 'put the files in order where they stand' };
-const CHECK = { name: '--check', about: 'change nothing; exit with 1 when a file would change' };
+const WRITE = { name: '--write', about: later`put the files in order where they stand` };
+const CHECK = {
+  name: '--check',
+  about: later`change nothing; exit with 1 when a file would change`,
+};
 
 export const formatCommand: Command = {
   name: 'format',
   takes: 'FILE...',
-  about: 'print a file in one layout, or put files in it',
+  about: later`print a file in one layout, or put files in it`,
   more: [
-    'Indents, columns and empty lines are made one; words, numbers, comments and',
-    'their order stay. A line that cannot be read only moves to its depth. A file is',
-    'written whole or not at all, and keeps its mode.',
+    later`Indents, columns and empty lines are made one; words, numbers, comments and
+their order stay. A line that cannot be read only moves to its depth. A file is
+written whole or not at all, and keeps its mode.`,
   ],
   options: [WRITE, CHECK],
   run(given: Given, io: Io): number {
@@ -33,11 +38,11 @@ type Mode = 'print' | 'write' | 'check';
 
 function mode(given: Given, files: readonly string[]): Mode {
   const [write, check] = [given.has(WRITE.name), given.has(CHECK.name)];
-  if (write && check) throw new WrongUse('Give --write or --check, not both.');
+  if (write && check) throw new WrongUse(phrase`Give --write or --check, not both.`);
   if (write && files.includes(STDIN))
-    throw new WrongUse('What is piped in cannot be written back: leave --write out.');
+    throw new WrongUse(phrase`What is piped in cannot be written back: leave --write out.`);
   if (!write && !check && files.length > 1)
-    throw new WrongUse('With more than one file give --write or --check.');
+    throw new WrongUse(phrase`With more than one file give --write or --check.`);
   return write ? 'write' : check ? 'check' : 'print';
 }
 
@@ -57,10 +62,11 @@ function one(file: string, how: Mode, io: Io): number {
   const shown = file === STDIN ? '<stdin>' : file;
   const text = readText(file === STDIN ? 0 : name, shown);
   const formatted = formatText(text);
-  if (formatted === undefined) throw new FileTrouble(`${shown} is too large to be put in order.`);
+  if (formatted === undefined)
+    throw new FileTrouble(phrase`${shown} is too large to be put in order.`);
   if (how === 'print') io.raw(formatted);
   if (how === 'print' || formatted === text) return CLEAN;
   if (how === 'write') writeWhole(name, formatted, shown);
-  io.out(how === 'write' ? `${shown}: put in order\n` : `${shown}: would change\n`);
+  io.out(how === 'write' ? phrase`${shown}: put in order\n` : phrase`${shown}: would change\n`);
   return how === 'write' ? CLEAN : ERRORS;
 }

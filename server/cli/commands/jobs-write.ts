@@ -1,4 +1,5 @@
 /** What past jobs show, written into a firm's file: the way out of each finding that offers it. */
+import { phrase } from '../../../shared/phrase';
 import type { MeasuredOutput } from '../../engine/firm/outputs';
 import type { Workspace } from '../../engine/workspace/workspace';
 import { WrongUse } from '../exits';
@@ -19,11 +20,13 @@ export function writeOutputs(
   workspace.opened(name, text);
   const job = workspace.job(name);
   if (!job?.file.blocks.some((block) => block.kind === 'output'))
-    throw new WrongUse(`${shown} has no output block that could be written in.`);
+    throw new WrongUse(phrase`${shown} has no output block that could be written in.`);
   const found = job.findings.filter(({ code }) => code === 'output-measured');
   const edits = found.flatMap(({ ways }) => ways[0]?.edits ?? []);
   if (edits.length) writeWhole(name, applied(text, edits), shown);
   for (const { message } of found) io.out(`${shown}: ${message}\n`);
-  const lines = edits.length === 1 ? '1 line' : `${edits.length} lines`;
-  io.out(edits.length ? `${lines} written into ${shown}\n` : `${shown} needs no change.\n`);
+  const lines = edits.length === 1 ? phrase`1 line` : phrase`${edits.length} lines`;
+  io.out(
+    edits.length ? phrase`${lines} written into ${shown}\n` : phrase`${shown} needs no change.\n`,
+  );
 }

@@ -1,14 +1,15 @@
 /** perpend jobs: a firm's jobs together, from a folder of them. */
+
 import { statSync } from 'node:fs';
 import path from 'node:path';
+import { later, phrase } from '../../../shared/phrase';
 import { type MeasuredOutput, measuredOutputs } from '../../engine/firm/outputs';
 import { overviewOf } from '../../engine/firm/overview';
 import { enoughIn } from '../../engine/firm/rates';
 import { Settings } from '../../engine/firm/setting';
-import type { JobState } from '../../engine/firm/state';
 import type { FiledJob } from '../../engine/firm/summary';
-import { shareOfTotal } from '../../engine/firm/turnover';
-import { agreedJob } from '../../engine/life/agreed';
+import { taxesBy } from '../../engine/firm/taxes';
+import type { TaxesOf } from '../../engine/firm/turnover';
 import { Workspace } from '../../engine/workspace/workspace';
 import type { Given, Option } from '../args';
 import { CLEAN, WrongUse } from '../exits';
@@ -28,43 +29,46 @@ import { writeOutputs } from './jobs-write';
 const DATE: Option = {
   name: '--date',
   value: 'DATE',
-  about: 'as it stood on that day, 2026-03-02; without it, today',
+  about: later`as it stood on that day, 2026-03-02; without it, today`,
 };
-const ALL: Option = { name: '--all', about: 'list every job, and not the first few of each' };
-const RATES: Option = { name: '--rates', about: 'what the gang does in an hour, from past jobs' };
+const ALL: Option = { name: '--all', about: later`list every job, and not the first few of each` };
+const RATES: Option = {
+  name: '--rates',
+  about: later`what the gang does in an hour, from past jobs`,
+};
 const WRITE: Option = {
   name: '--write',
   value: 'FILE',
-  about: 'with --rates: write what is offered into this firm’s file',
+  about: later`with --rates: write what is offered into this firm’s file`,
 };
 const INDEX: Option = {
   name: '--index',
   value: 'FILE',
-  about: 'keep what was read in this file; read only what changed',
+  about: later`keep what was read in this file; read only what changed`,
 };
 
 export const jobsCommand: Command = {
   name: 'jobs',
   takes: 'FOLDER',
-  about: 'look over a folder of jobs: out, won, owed, turnover',
+  about: later`look over a folder of jobs: out, won, owed, turnover`,
   more: [
-    'From the records of all jobs under FOLDER. Turnover and tax are told by quarter,',
-    'once by the day of the invoice and once by the day of payment; what clients kept',
-    'back as the firm’s tax counts as paid. Currencies are never added together.',
-    '',
-    '--rates shows what the days of past jobs come to: an amount an hour of those who',
-    'lay, on how many days of how many jobs it rests, and between what it lies. Of a',
-    'job where some day of a task has no amount nothing is taken. With --write only',
-    'jobs that use that firm’s file count. Hidden folders, node_modules and links are',
-    'passed by. Nothing is written without --write or --index.',
+    later`From the records of all jobs under FOLDER. Turnover and tax are told by quarter,
+once by the day of the invoice and once by the day of payment; what clients kept
+back as the firm’s tax counts as paid. Currencies are never added together.
+
+--rates shows what the days of past jobs come to: an amount an hour of those who
+lay, on how many days of how many jobs it rests, and between what it lies. Of a
+job where some day of a task has no amount nothing is taken. With --write only
+jobs that use that firm’s file count. Hidden folders, node_modules and links are
+passed by. Nothing is written without --write or --index.`,
   ],
   options: [DATE, ALL, RATES, WRITE, INDEX, JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
     const [shown, more] = given.words;
-    if (shown === undefined) throw new WrongUse('perpend jobs needs a folder.');
-    if (more !== undefined) throw new WrongUse('perpend jobs takes one folder.');
+    if (shown === undefined) throw new WrongUse(phrase`perpend jobs needs a folder.`);
+    if (more !== undefined) throw new WrongUse(phrase`perpend jobs takes one folder.`);
     if (given.has(WRITE.name) && !given.has(RATES.name))
-      throw new WrongUse('--write stands only with --rates.');
+      throw new WrongUse(phrase`--write stands only with --rates.`);
     const day = dayGiven(given.value(DATE.name));
     const folder = givenFolder(shown, io.cwd);
     const firm = new Firm(folder, given, io);
@@ -79,8 +83,8 @@ class Firm {
   readonly jobs: readonly FiledJob[];
   readonly workspace: Workspace;
   readonly settings: Settings;
-  /** Another workspace: what is opened and closed there leaves the settings as they are. */
-  private readonly priced: Workspace;
+  /** Of jobs with several rates, each priced alone. */
+  readonly taxesOf: TaxesOf;
 
   constructor(
     readonly folder: string,
@@ -89,21 +93,11 @@ class Firm {
   ) {
     const root = rootOf(folder, given.value(WORKSPACE.name), io);
     this.workspace = new Workspace(hostOf(root), LIBRARIES);
-    this.priced = new Workspace(hostOf(root), LIBRARIES);
+    // Another workspace: what is opened and closed there leaves the settings as they are.
+    this.taxesOf = taxesBy(new Workspace(hostOf(root), LIBRARIES));
     this.settings = new Settings(this.workspace);
     this.jobs = indexOf(folder, given.value(INDEX.name), io).jobs;
   }
-
-  /** Of a job with several rates, which is priced alone, and of no other. */
-  readonly taxesOf = ({ file }: JobState) => {
-    const job = this.priced.job(file);
-    const price = job && agreedJob(job).price;
-    this.priced.closed(file);
-    if (!price || price.total.gaps.length) return undefined;
-    return shareOfTotal(
-      price.taxes.map(({ base, rate }) => ({ base: base.value, rate: rate.value })),
-    );
-  };
 
   /** With a file, of the jobs that use it. */
   measured(using?: string): readonly MeasuredOutput[] {
@@ -120,7 +114,7 @@ function rootOf(folder: string, given: string | undefined, io: Io): string {
   if (given === undefined) return workspaceAbove(folder, givenFolder('.', io.cwd));
   const root = givenFolder(given, io.cwd);
   if (!isWithin(root, folder) && root !== folder)
-    throw new WrongUse(`The folder of the jobs does not lie in ${given}.`);
+    throw new WrongUse(phrase`The folder of the jobs does not lie in ${given}.`);
   return root;
 }
 
@@ -148,6 +142,6 @@ function rates(firm: Firm, shown: string, given: Given, io: Io): void {
 function fileNamed(file: string, io: Io): string {
   const name = path.resolve(io.cwd, file);
   if (!statSync(name, { throwIfNoEntry: false })?.isFile())
-    throw new WrongUse(`--write ${file}: there is no such file.`);
+    throw new WrongUse(phrase`--write ${file}: there is no such file.`);
   return path.join(givenFolder(path.dirname(name), io.cwd), path.basename(name));
 }

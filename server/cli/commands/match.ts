@@ -1,4 +1,5 @@
 /** perpend match: bricks that might be bought for a repair, each beside what stands there. */
+import { later, phrase } from '../../../shared/phrase';
 import type { Work } from '../../engine/brickwork/needs';
 import type { Given } from '../args';
 import { FAILED } from '../exits';
@@ -12,14 +13,14 @@ import { type Command, codeOf, fileAnd, JSON_OPTION, sessionOf, WORKSPACE } from
 export const matchCommand: Command = {
   name: 'match',
   takes: 'FILE [BLOCK]',
-  about: 'compare bricks that might be bought with what stands there',
+  about: later`compare bricks that might be bought with what stands there`,
   more: [
-    'BLOCK is the name of a repair; without it, all that buy a brick are listed. Its',
-    'match and candidates lines say which bricks; they are ranked by the match-order',
-    'of the defaults. Columns: by how much a brick’s length, width and height differ',
-    'from what stands; the bed joint that keeps the gauge; drift, by which its',
-    'courses come out too high or too low at its usual joint; what the bricks that',
-    'this repair is short of cost, before overhead, profit and tax.',
+    later`BLOCK is the name of a repair; without it, all that buy a brick are listed. Its
+match and candidates lines say which bricks; they are ranked by the match-order
+of the defaults. Columns: by how much a brick’s length, width and height differ
+from what stands; the bed joint that keeps the gauge; drift, by which its
+courses come out too high or too low at its usual joint; what the bricks that
+this repair is short of cost, before overhead, profit and tax.`,
   ],
   options: [JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
@@ -41,12 +42,12 @@ export const matchCommand: Command = {
 function chosen({ job, shown }: Opened, block: string | undefined): readonly Work[] | string {
   const compared = job.works.filter((work) => work.facts.matching);
   if (!compared.length)
-    return `There is nothing to compare in ${shown}: that takes a repair which buys bricks, and a candidates or match line in it.`;
+    return phrase`There is nothing to compare in ${shown}: that takes a repair which buys bricks, and a candidates or match line in it.`;
   if (block === undefined) return compared;
   const found = compared.filter((work) => work.name === block);
   if (found.length) return found;
   const names = compared.map((work) => work.name).filter(Boolean);
   const [meant] = near(block, names);
-  const hint = meant ? `Did you mean ${meant}?` : `There is ${names.join(', ')}.`;
-  return `${shown} has nothing called ${block} that bricks are compared for. ${hint}`;
+  const hint = meant ? phrase`Did you mean ${meant}?` : phrase`There is ${names.join(', ')}.`;
+  return phrase`${shown} has nothing called ${block} that bricks are compared for. ${hint}`;
 }

@@ -1,5 +1,6 @@
 /** perpend measure: what a job does not know yet, and what hangs on it: the list to take to the site. */
 
+import { later, phrase } from '../../../shared/phrase';
 import type { Spread } from '../../engine/ranges/of-job';
 import { inJobsAlike } from '../../engine/views/alike';
 import { type FindOut, toFindOut } from '../../engine/views/find-out';
@@ -19,14 +20,14 @@ const MOST_WAITING = 4;
 export const measure: Command = {
   name: 'measure',
   takes: 'FILE',
-  about: 'list what is not measured yet, and what the price hangs on',
+  about: later`list what is not measured yet, and what the price hangs on`,
   more: [
-    'First the lines with ? in them, and what waits for each. Then what no line says',
-    'and a caution hangs on, such as how far the boundary is. Then the ranges,',
-    'each with its share of the spread of the price, the biggest first: measure that',
-    'before you price. The spread is what 256 samples come to, the same every time,',
-    'each range taken evenly from end to end; low and high are where the defaults’',
-    'price-between has them.',
+    later`First the lines with ? in them, and what waits for each. Then what no line says
+and a caution hangs on, such as how far the boundary is. Then the ranges,
+each with its share of the spread of the price, the biggest first: measure that
+before you price. The spread is what 256 samples come to, the same every time,
+each range taken evenly from end to end; low and high are where the defaults’
+price-between has them.`,
   ],
   options: [JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
@@ -46,7 +47,8 @@ function reportOf({ job, shown }: Opened, session: Session, io: Io): string[] {
     findOutPart(toFindOut(job), session, io),
     rangePart(job, session, io),
   ].filter((p) => p.length);
-  if (!parts.length) return [`${shown}: nothing is left to measure, and no range moves the price.`];
+  if (!parts.length)
+    return [phrase`${shown}: nothing is left to measure, and no range moves the price.`];
   return parts.flatMap((part, i) => (i ? ['', ...part] : part));
 }
 
@@ -56,9 +58,9 @@ function openPart(open: readonly Unmeasured[], session: Session, io: Io): string
     const place = block.place(span);
     return [text, `${session.shown(place.file)}:${place.line + 1}`, waitingText(waiting)];
   });
-  const head = ['line', 'where', 'waits for it'];
+  const head = [phrase`line`, phrase`where`, phrase`waits for it`];
   return [
-    paint(io, 'bold', 'Still to be measured'),
+    paint(io, 'bold', phrase`Still to be measured`),
     ...table([head, ...rows], ['left', 'left', 'left']),
   ];
 }
@@ -70,23 +72,27 @@ function findOutPart(asked: readonly FindOut[], session: Session, io: Io): strin
     const at = `${session.shown(place.file)}:${place.line + 1}`;
     return [what, waitingText(works), at, line ?? ''];
   });
-  const head = ['what', 'of', 'where', 'said by a line like'];
+  const head = [phrase`what`, phrase`of`, phrase`where`, phrase`said by a line like`];
   return [
-    paint(io, 'bold', 'To find out on site'),
+    paint(io, 'bold', phrase`To find out on site`),
     ...table([head, ...rows], ['left', 'left', 'left', 'left']),
   ];
 }
 
 function waitingText(ids: readonly string[]): string {
   const more = ids.length - MOST_WAITING;
-  return more > 0 ? `${ids.slice(0, MOST_WAITING).join(', ')} and ${more} more` : ids.join(', ');
+  return more > 0
+    ? phrase`${ids.slice(0, MOST_WAITING).join(', ')} and ${more} more`
+    : ids.join(', ');
 }
 
 /** Shares as they are shown, so that a reader who adds them up finds the rest. */
 function together({ ranges }: Spread): string[] {
   const rest = 100 - ranges.reduce((all, { share }) => all + Math.round(share * 100), 0);
   return rest >= WORTH_TELLING
-    ? [`  the other ${rest}%: small ranges, several together, and steps of whole packs and days`]
+    ? [
+        phrase`  the other ${rest}%: small ranges, several together, and steps of whole packs and days`,
+      ]
     : [];
 }
 
@@ -103,9 +109,12 @@ function rangePart(job: Job, session: Session, io: Io): string[] {
   });
   const [likely, low, high] = [price.total, spread.low, spread.high].map((t) => showTerm(t, env));
   return [
-    paint(io, 'bold', 'Measure this before you price'),
-    ...table([['range', 'where', 'of the spread'], ...rows], ['left', 'left', 'right']),
+    paint(io, 'bold', phrase`Measure this before you price`),
+    ...table(
+      [[phrase`range`, phrase`where`, phrase`of the spread`], ...rows],
+      ['left', 'left', 'right'],
+    ),
     ...together(spread),
-    `  price likely ${likely}; ${inJobsAlike(env)} ${low} to ${high}`,
+    phrase`  price likely ${likely}; ${inJobsAlike(env)} ${low} to ${high}`,
   ];
 }

@@ -1,4 +1,5 @@
 /** perpend next: a new job from a past one. */
+import { later, phrase } from '../../../shared/phrase';
 import { compared } from '../../engine/compare';
 import { agreedJob, fixedPrice } from '../../engine/life/agreed';
 import { nextJob, type Wishes } from '../../engine/life/next';
@@ -16,32 +17,33 @@ import { type Command, fileAnd, JSON_OPTION, sessionOf, WORKSPACE } from './comm
 export const NEW_FILE: Option = {
   name: '--out',
   value: 'FILE',
-  about: 'the new file; one that is there is never written over',
+  about: later`the new file; one that is there is never written over`,
 };
 
 const WISHES: readonly Option[] = [
-  { name: '--title', value: 'TEXT', about: 'its title; without it, the old one' },
-  { name: '--client', value: 'TEXT', about: 'for whom' },
-  { name: '--site', value: 'TEXT', about: 'where' },
-  { name: '--ref', value: 'TEXT', about: 'your reference' },
-  { name: '--date', value: 'DATE', about: 'the day of the quote, 2026-03-02' },
+  { name: '--title', value: 'TEXT', about: later`its title; without it, the old one` },
+  { name: '--client', value: 'TEXT', about: later`for whom` },
+  { name: '--site', value: 'TEXT', about: later`where` },
+  { name: '--ref', value: 'TEXT', about: later`your reference` },
+  { name: '--date', value: 'DATE', about: later`the day of the quote, 2026-03-02` },
 ];
 
 export const nextCommand: Command = {
   name: 'next',
   takes: 'OLD',
-  about: 'make a new job from a past one, at today’s rates',
+  about: later`make a new job from a past one, at today’s rates`,
   more: [
-    'The work is kept as it is written, comments too; options that were accepted are',
-    'written into it. Client, site, date, reference, record, who is billed, an agreed',
-    'price and discounts are cleared. Money that the job wrote down for itself is',
-    'brought up to what the firm’s files say now. Told is what the price moved by.',
-    'Notes and titles stay as they are: read them before the job goes to anyone else.',
+    later`The work is kept as it is written, comments too; options that were accepted are
+written into it. Client, site, date, reference, record, who is billed, an agreed
+price and discounts are cleared. Money that the job wrote down for itself is
+brought up to what the firm’s files say now. Told is what the price moved by.
+Notes and titles stay as they are: read them before the job goes to anyone else.`,
   ],
   options: [NEW_FILE, ...WISHES, JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
     const [file] = fileAnd(given, 'next', 0);
-    if (file === STDIN) throw new WrongUse('perpend next needs a file, not what is piped in.');
+    if (file === STDIN)
+      throw new WrongUse(phrase`perpend next needs a file, not what is piped in.`);
     const out = newFileOf(given, 'next');
     const session = sessionOf(given, io);
     const name = session.nameOfNew(out);
@@ -62,7 +64,8 @@ export const nextCommand: Command = {
 /** @throws WrongUse without one */
 export function newFileOf(given: Given, command: string): string {
   const out = given.value(NEW_FILE.name);
-  if (out === undefined) throw new WrongUse(`perpend ${command} needs --out FILE: the new file.`);
+  if (out === undefined)
+    throw new WrongUse(phrase`perpend ${command} needs --out FILE: the new file.`);
   return out;
 }
 
@@ -71,7 +74,7 @@ function wishesOf(given: Given): Wishes {
   const said = (name: string) => given.value(`--${name}`);
   const date = said('date');
   if (date !== undefined && !isDay(date))
-    throw new WrongUse(`${date} is no date. Write it like this: --date 2026-03-02.`);
+    throw new WrongUse(phrase`${date} is no date. Write it like this: --date 2026-03-02.`);
   return {
     title: said('title'),
     client: said('client'),

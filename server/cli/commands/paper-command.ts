@@ -1,14 +1,15 @@
 /** What commands that write a paper of a job do alike. */
-import { languageOf, letterheadOf } from '../../documents/letterhead';
+import { phrase } from '../../../shared/phrase';
+import { headOf } from '../../documents/letterhead';
 import type { Letterhead, Paper } from '../../documents/paper';
-import { wordsFor } from '../../documents/words';
+import { paperJson } from '../../documents/paper/json';
+import { inItsLanguage } from '../../documents/spoken';
 import { agreedJob } from '../../engine/life/agreed';
 import type { Given, Option } from '../args';
 import { FAILED } from '../exits';
 import { asOption, deliverPaper, type Form, formAsked, logoOf } from '../files/as';
 import { deliver } from '../files/deliver';
 import type { Io } from '../io';
-import { paperJson } from '../json/paper';
 import type { Opened } from '../session';
 import { type Command, codeOf, fileAnd, JSON_OPTION, OUT, sessionOf, WORKSPACE } from './command';
 
@@ -40,14 +41,16 @@ export function paperCommand(wanted: Wanted): Command {
       const session = sessionOf(given, io);
       const opened = session.open(file);
       if (!opened.job.isJob) {
-        io.err(`perpend: ${opened.shown} holds no work: no wall, pier or repair.\n`);
+        io.err(phrase`perpend: ${opened.shown} holds no work: no wall, pier or repair.\n`);
         return FAILED;
       }
       const job = agreedJob(opened.job);
-      const words = wordsFor(languageOf(job)).quote;
-      const head = letterheadOf(job, words, logoOf(opened, session, io));
       const agreed = { ...opened, job };
-      const made = paper(agreed, head, given, form);
+      const logo = logoOf(opened, session, io);
+      const made = inItsLanguage([opened.job], (own) => {
+        const accepted = agreedJob(own!);
+        return paper({ ...opened, job: accepted }, headOf(accepted, logo), given, form);
+      });
       if (asJson)
         deliver(json?.(agreed, given) ?? paperJson(made, opened.shown), given.value(OUT.name), io);
       else deliverPaper(made, form, given, io);

@@ -1,4 +1,5 @@
 /** perpend price: each piece of work, what is bought, the hours and the price, in tables. */
+import { later } from '../../../shared/phrase';
 import type { Given } from '../args';
 import type { Io } from '../io';
 import { priceDocument } from '../json/documents';
@@ -17,10 +18,10 @@ import { WITH, withOptions } from './with';
 export const price: Command = {
   name: 'price',
   takes: 'FILE...',
-  about: 'show the figures of a job: work, what to buy, hours, price',
+  about: later`show the figures of a job: work, what to buy, hours, price`,
   more: [
-    "These are the firm's own figures, costs and profit among them. For the client",
-    'there is perpend quote.',
+    later`These are the firm's own figures, costs and profit among them. For the client
+there is perpend quote.`,
   ],
   options: [WITH, JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {

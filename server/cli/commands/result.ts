@@ -1,7 +1,8 @@
 /** perpend result: what became of a job, beside what was reckoned. */
-import { languageOf, letterheadOf } from '../../documents/letterhead';
+import { later, phrase } from '../../../shared/phrase';
+import { headOf } from '../../documents/letterhead';
 import { outcomePaper } from '../../documents/outcome/paper';
-import { wordsFor } from '../../documents/words';
+import { inItsLanguage } from '../../documents/spoken';
 import type { Given } from '../args';
 import { FAILED } from '../exits';
 import { asOption, deliverPaper, formAsked, logoOf, READ } from '../files/as';
@@ -12,18 +13,18 @@ import { resultReport } from '../show/result';
 import { VERSION } from '../version';
 import { type Command, codeOf, fileAnd, JSON_OPTION, OUT, sessionOf, WORKSPACE } from './command';
 
-const AS = { ...asOption(READ), about: 'html, pdf or md: a paper for the firm itself' };
+const AS = { ...asOption(READ), about: later`html, pdf or md: a paper for the firm itself` };
 
 export const resultCommand: Command = {
   name: 'result',
   takes: 'FILE',
-  about: 'show what became of a job: cost, margin, hours, owed',
+  about: later`show what became of a job: cost, margin, hours, owed`,
   more: [
-    'From what the record says was worked and spent, beside what was reckoned for the',
-    'job as it was accepted. Hours are of one person; each costs what one of the gang',
-    'does on average. What is not recorded stands as it was reckoned.',
-    '',
-    'With --as or --out it is a paper, for the firm and nobody else: it holds costs.',
+    later`From what the record says was worked and spent, beside what was reckoned for the
+job as it was accepted. Hours are of one person; each costs what one of the gang
+does on average. What is not recorded stands as it was reckoned.
+
+With --as or --out it is a paper, for the firm and nobody else: it holds costs.`,
   ],
   options: [AS, JSON_OPTION, OUT, WORKSPACE],
   run(given: Given, io: Io): number {
@@ -41,10 +42,11 @@ function deliver(opened: Opened, session: Session, given: Given, io: Io): number
   const form = formAsked(given, READ);
   const { job, shown } = opened;
   if (!job.isJob) {
-    io.err(`perpend: ${shown} holds no work: no wall, pier or repair.\n`);
+    io.err(phrase`perpend: ${shown} holds no work: no wall, pier or repair.\n`);
     return FAILED;
   }
-  const head = letterheadOf(job, wordsFor(languageOf(job)).quote, logoOf(opened, session, io));
-  deliverPaper(outcomePaper(job, head, VERSION), form, given, io);
+  const logo = logoOf(opened, session, io);
+  const paper = inItsLanguage([job], (own) => outcomePaper(own!, headOf(own!, logo), VERSION));
+  deliverPaper(paper, form, given, io);
   return codeOf({ opened: [opened], unread: [] });
 }

@@ -1,4 +1,5 @@
 /** perpend site: the sheet that goes on site. */
+import { later } from '../../../shared/phrase';
 import { sitePaper } from '../../documents/site/paper';
 import { READ } from '../files/as';
 import { VERSION } from '../version';
@@ -6,8 +7,8 @@ import { paperCommand } from './paper-command';
 
 export const site = paperCommand({
   name: 'site',
-  about: 'write the site sheet: drawings, mixes, order, cautions',
-  more: ['Everything that whoever builds it needs at hand, and no money.'],
+  about: later`write the site sheet: drawings, mixes, order, cautions`,
+  more: [later`Everything that whoever builds it needs at hand, and no money.`],
   options: [],
   forms: READ,
   paper: ({ job }, head) => sitePaper(job, head, VERSION),

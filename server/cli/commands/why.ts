@@ -1,5 +1,6 @@
 /** perpend why: the working of one figure, down to the lines it came from. */
 
+import { later, phrase } from '../../../shared/phrase';
 import type { Figure } from '../../engine/brickwork/needs';
 import { allFigures } from '../../engine/views/job-view';
 import { showTerm } from '../../engine/views/show';
@@ -16,18 +17,18 @@ import { type Command, codeOf, fileAnd, JSON_OPTION, sessionOf, WORKSPACE } from
 const DEPTH = {
   name: '--depth',
   value: 'N',
-  about: 'show so many levels of it; all of them without',
+  about: later`show so many levels of it; all of them without`,
 };
 
 export const why: Command = {
   name: 'why',
   takes: 'FILE [FIGURE]',
-  about: 'show how a figure came about, or list the figures',
+  about: later`show how a figure came about, or list the figures`,
   more: [
-    'A working is a tree: a figure, the sum that made it, and below it each part with',
-    "the line of the job, the firm's file or the library that says it. A part that",
-    'has been shown before is not shown again: (above). Steps that change nothing are',
-    'left out; --json has every one.',
+    later`A working is a tree: a figure, the sum that made it, and below it each part with
+the line of the job, the firm's file or the library that says it. A part that
+has been shown before is not shown again: (above). Steps that change nothing are
+left out; --json has every one.`,
   ],
   options: [DEPTH, JSON_OPTION, WORKSPACE],
   run(given: Given, io: Io): number {
@@ -55,12 +56,12 @@ function depthOf(given: Given): number {
   const said = given.value(DEPTH.name);
   if (said === undefined) return Number.POSITIVE_INFINITY;
   if (!/^\d{1,6}$/.test(said))
-    throw new WrongUse(`--depth needs a whole number, and ${said} is none.`);
+    throw new WrongUse(phrase`--depth needs a whole number, and ${said} is none.`);
   return Number(said);
 }
 
 function listing(figures: readonly Figure[], { job, shown }: Opened): string {
-  if (!job.isJob) return `${shown} holds no work, and so no figures.\n`;
+  if (!job.isJob) return phrase`${shown} holds no work, and so no figures.\n`;
   const rows = figures.map(({ key, term }) => [
     key,
     ...numberAndUnit(showTerm(term, job.env)),
@@ -75,8 +76,8 @@ function unknown(id: string, figures: readonly Figure[], { shown }: Opened, io: 
     figures.map((f) => f.key),
   );
   const hint = meant.length
-    ? `Did you mean ${meant.join(' or ')}?`
-    : `perpend why ${shown} lists them.`;
-  io.err(`perpend: There is no figure ${id} in ${shown}. ${hint}\n`);
+    ? phrase`Did you mean ${meant.join(phrase` or `)}?`
+    : phrase`perpend why ${shown} lists them.`;
+  io.err(phrase`perpend: There is no figure ${id} in ${shown}. ${hint}\n`);
   return FAILED;
 }

@@ -1,4 +1,5 @@
 /** --with: the job with options taken. */
+import { later, phrase } from '../../../shared/phrase';
 import type { Given, Option } from '../args';
 import { WrongUse } from '../exits';
 import type { Opened } from '../session';
@@ -7,7 +8,7 @@ import type { Batch } from './command';
 export const WITH: Option = {
   name: '--with',
   value: 'OPTIONS',
-  about: 'with these options of the job taken, commas between them',
+  about: later`with these options of the job taken, commas between them`,
 };
 
 /** @throws WrongUse for an option that a file does not have */
@@ -25,8 +26,8 @@ function withNames({ job, shown }: Opened, names: readonly string[]): Opened {
   const missing = names.find((name) => !job.options.named(name));
   if (missing !== undefined) {
     const known = job.options.all.map((option) => option.name).join(', ');
-    const there = known ? `It has ${known}.` : 'It has none.';
-    throw new WrongUse(`${shown} has no option ${missing}. ${there}`);
+    const there = known ? phrase`It has ${known}.` : phrase`It has none.`;
+    throw new WrongUse(phrase`${shown} has no option ${missing}. ${there}`);
   }
   return { job: job.options.with(names)!, shown };
 }

@@ -1,4 +1,5 @@
 /** The faces that changed, as they were and as they are, on sheets. */
+import { phrase } from '../../../shared/phrase';
 import { faceChanges } from '../../documents/compared';
 import { sheetsToDxf } from '../../documents/dxf';
 import { sheetsToSvg } from '../../documents/svg';
@@ -16,9 +17,9 @@ export function drawChanges(
 ): void {
   const names = found.pairs.flatMap(({ before, after }) => [before?.name, after?.name]);
   if (block !== undefined && !names.includes(block))
-    throw new WrongUse(`Neither has a piece of work called ${block}.`);
+    throw new WrongUse(phrase`Neither has a piece of work called ${block}.`);
   const sheets = faceChanges(found, block).flatMap((face) => face.sheets());
   if (!sheets.length)
-    throw new FileTrouble('There is nothing to draw: every piece lies where it lay.');
+    throw new FileTrouble(phrase`There is nothing to draw: every piece lies where it lay.`);
   deliver(/\.dxf$/i.test(out ?? '') ? sheetsToDxf(sheets) : sheetsToSvg(sheets), out, io);
 }

@@ -4,7 +4,9 @@
  * sentence after them. Where there is no old or no new file, /dev/null stands for it (git(1),
  * GIT_EXTERNAL_DIFF). A diff of which the command fails ends all of git’s, so what cannot be read is said, and is no failure.
  */
+
 import path from 'node:path';
+import { phrase } from '../../../shared/phrase';
 import { faceChanges } from '../../documents/compared';
 import { compared } from '../../engine/compare';
 import type { Job } from '../../engine/workspace/job';
@@ -28,11 +30,11 @@ interface Side {
 export function driven(given: Given, io: Io): number {
   const { words } = given;
   if (words.length === 1) {
-    io.out(`${words[0]}: not merged yet\n`);
+    io.out(phrase`${words[0]}: not merged yet\n`);
     return CLEAN;
   }
   if (words.length !== 7 && words.length !== 9)
-    throw new WrongUse('perpend compare --driver is given its words by git.');
+    throw new WrongUse(phrase`perpend compare --driver is given its words by git.`);
   const [name, oldFile, , oldMode, newFile, , newMode, newName] = words as string[];
   const before: Side = { text: fileOf(oldFile!), mode: oldMode!, path: name! };
   const after: Side = { text: fileOf(newFile!), mode: newMode!, path: newName ?? name! };
@@ -51,11 +53,11 @@ function fileOf(name: string): string | undefined {
 }
 
 function headOf(before: Side, after: Side): string {
-  if (before.text === undefined) return `diff ${after.path}: new file, mode ${after.mode}`;
-  if (after.text === undefined) return `diff ${before.path}: file is gone`;
+  if (before.text === undefined) return phrase`diff ${after.path}: new file, mode ${after.mode}`;
+  if (after.text === undefined) return phrase`diff ${before.path}: file is gone`;
   const name = before.path === after.path ? after.path : `${before.path} → ${after.path}`;
-  const mode = before.mode === after.mode ? '' : `: mode ${before.mode} → ${after.mode}`;
-  return `diff ${name}${mode}`;
+  const mode = before.mode === after.mode ? '' : phrase`: mode ${before.mode} → ${after.mode}`;
+  return phrase`diff ${name}${mode}`;
 }
 
 function show(before: Side, after: Side, io: Io): void {

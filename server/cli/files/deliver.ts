@@ -1,6 +1,8 @@
 /** Where a document goes: to a file, or printed. */
+
 import { statSync } from 'node:fs';
 import path from 'node:path';
+import { phrase } from '../../../shared/phrase';
 import { WrongUse } from '../exits';
 import type { Io } from '../io';
 import { writeWhole } from './write';
@@ -9,7 +11,7 @@ import { writeWhole } from './write';
 export function deliver(content: string | Uint8Array, out: string | undefined, io: Io): void {
   if (out === undefined || out === '-') io.raw(content);
   else if (/\.perp$/i.test(out))
-    throw new WrongUse(`--out ${out} is a file in the notation, and would be overwritten.`);
+    throw new WrongUse(phrase`--out ${out} is a file in the notation, and would be overwritten.`);
   else writeWhole(path.resolve(io.cwd, out), content, out);
 }
 

@@ -1,7 +1,9 @@
 /** A folder of jobs on disk, and the index of it where one is kept. */
+
 import { isUtf8 } from 'node:buffer';
 import { lstatSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
+import { phrase } from '../../../shared/phrase';
 import { DiskIndex, type FolderHost, filesUnder, type Indexed } from '../../engine/firm/disk-index';
 import { readSaved, savedText } from '../../engine/firm/saved';
 import { FileTrouble, WrongUse } from '../exits';
@@ -62,13 +64,15 @@ interface Saved {
 /** Nothing where another file stands there: it is left as it is. */
 function savedAt(at: string, shown: string, folder: string, io: Io): Saved | undefined {
   if (/\.perp$/i.test(at))
-    throw new WrongUse(`--index ${shown} is a file in the notation, and would be overwritten.`);
+    throw new WrongUse(
+      phrase`--index ${shown} is a file in the notation, and would be overwritten.`,
+    );
   const text = textAt(at, shown);
   if (!text) return { known: new Map() };
   const found = readSaved(text, folder);
   if (typeof found !== 'string') return { known: found };
   const ours = text.startsWith(BEGINS);
-  const then = ours ? 'It is made anew.' : 'It is left as it is, and no index is kept.';
+  const then = ours ? phrase`It is made anew.` : phrase`It is left as it is, and no index is kept.`;
   io.err(`perpend: ${shown} ${found}. ${then}\n`);
   return ours ? { known: new Map() } : undefined;
 }
@@ -78,11 +82,11 @@ function textAt(at: string, shown: string): string {
   try {
     const found = statSync(at, { throwIfNoEntry: false });
     if (!found) return '';
-    if (!found.isFile()) throw new FileTrouble('it is no ordinary file');
-    if (found.size > MOST_OF_INDEX) throw new FileTrouble('it is larger than any index');
+    if (!found.isFile()) throw new FileTrouble(phrase`it is no ordinary file`);
+    if (found.size > MOST_OF_INDEX) throw new FileTrouble(phrase`it is larger than any index`);
     return readFileSync(at, 'utf8');
   } catch (error) {
     const why = error instanceof FileTrouble ? error.message : whyNot(error);
-    throw new FileTrouble(`${shown} cannot be read: ${why}.`);
+    throw new FileTrouble(phrase`${shown} cannot be read: ${why}.`);
   }
 }

@@ -1,6 +1,8 @@
 /** Writing a file that is not there yet: whole or not at all, and never over another. */
+
 import { existsSync, linkSync, lstatSync, renameSync, rmSync } from 'node:fs';
 import path from 'node:path';
+import { phrase } from '../../../shared/phrase';
 import { FileTrouble, WrongUse } from '../exits';
 import { writeWhole } from './write';
 
@@ -25,14 +27,16 @@ export function writeNew(name: string, content: string, shown: string): void {
 /** Before anything is worked out. */
 export function assertFree(name: string, shown: string): void {
   if (!/\.perp$/i.test(name))
-    throw new WrongUse(`--out ${shown} is no file in the notation: its name ends with .perp.`);
+    throw new WrongUse(
+      phrase`--out ${shown} is no file in the notation: its name ends with .perp.`,
+    );
   // A link that leads nowhere is something too.
   if (lstatSync(name, { throwIfNoEntry: false })) throw there(shown);
 }
 
 function there(shown: string): FileTrouble {
   return new FileTrouble(
-    `${shown} is there already, and nothing is written over it. Give another name with --out.`,
+    phrase`${shown} is there already, and nothing is written over it. Give another name with --out.`,
   );
 }
 

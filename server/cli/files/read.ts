@@ -1,25 +1,28 @@
 /** Reading files that anybody may have written: bounded, as UTF-8, and with a plain word for what goes wrong. */
+
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { later, phrase, spoken } from '../../../shared/phrase';
 import { FileTrouble } from '../exits';
 
 /** More bytes than the most characters that the engine takes can have. */
 export const MOST_BYTES = 16 * 1024 * 1024;
 
 const WHY: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  ENOTDIR: 'there is no such file',
-  ENAMETOOLONG: 'there is no such file',
-  ERR_INVALID_ARG_VALUE: 'there is no such file',
-  EISDIR: 'it is a folder',
-  EACCES: 'it may not be read',
-  EPERM: 'it may not be read',
-  ELOOP: 'its links go round in a circle',
+  ENOENT: later`there is no such file`,
+  ENOTDIR: later`there is no such file`,
+  ENAMETOOLONG: later`there is no such file`,
+  ERR_INVALID_ARG_VALUE: later`there is no such file`,
+  EISDIR: later`it is a folder`,
+  EACCES: later`it may not be read`,
+  EPERM: later`it may not be read`,
+  ELOOP: later`its links go round in a circle`,
 };
 
 /** What an error of the file system means. */
 export function whyNot(error: unknown): string {
   const code = (error as NodeJS.ErrnoException).code ?? '';
-  return WHY[code] ?? (code || String(error));
+  const why = WHY[code];
+  return why ? spoken(why) : code || String(error);
 }
 
 /** The text of a file, or of what is piped in for a file descriptor. @throws FileTrouble, which names it as `shown` */
@@ -28,14 +31,14 @@ export function readText(from: string | number, shown: string): string {
     return decoded(typeof from === 'number' ? drained(from) : opened(from));
   } catch (error) {
     const why = error instanceof FileTrouble ? error.message : whyNot(error);
-    throw new FileTrouble(`${shown} cannot be read: ${why}.`);
+    throw new FileTrouble(phrase`${shown} cannot be read: ${why}.`);
   }
 }
 
 function opened(name: string): Buffer {
   const file = openSync(name, 'r');
   try {
-    if (fstatSync(file).isDirectory()) throw new FileTrouble('it is a folder');
+    if (fstatSync(file).isDirectory()) throw new FileTrouble(phrase`it is a folder`);
     return drained(file);
   } finally {
     closeSync(file);
@@ -53,7 +56,7 @@ function drained(file: number): Buffer {
     pieces.push(piece.subarray(0, read));
     size += read;
     if (size > MOST_BYTES)
-      throw new FileTrouble(`it is larger than ${MOST_BYTES / 1024 / 1024} MiB`);
+      throw new FileTrouble(phrase`it is larger than ${MOST_BYTES / 1024 / 1024} MiB`);
   }
 }
 
@@ -76,6 +79,6 @@ export function decoded(bytes: Buffer): string {
   try {
     return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {
-    throw new FileTrouble('it is not text in UTF-8');
+    throw new FileTrouble(phrase`it is not text in UTF-8`);
   }
 }

@@ -1,6 +1,8 @@
 /** Which folder a job belongs to: it may use files of that folder, and of no other. */
+
 import { existsSync, realpathSync, statSync } from 'node:fs';
 import path from 'node:path';
+import { phrase } from '../../../shared/phrase';
 import { FileTrouble } from '../exits';
 import { whyNot } from './read';
 
@@ -23,9 +25,9 @@ export function givenFolder(given: string, cwd: string): string {
     const real = realpathSync(path.resolve(cwd, given));
     if (statSync(real).isDirectory()) return real;
   } catch (error) {
-    throw new FileTrouble(`The folder ${given} cannot be used: ${whyNot(error)}.`);
+    throw new FileTrouble(phrase`The folder ${given} cannot be used: ${whyNot(error)}.`);
   }
-  throw new FileTrouble(`The folder ${given} cannot be used: it is a file.`);
+  throw new FileTrouble(phrase`The folder ${given} cannot be used: it is a file.`);
 }
 
 export function isWithin(folder: string, name: string): boolean {

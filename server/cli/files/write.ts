@@ -1,4 +1,5 @@
 /** Writing a file whole or not at all: into a new file beside it, which then takes its place. */
+
 import {
   closeSync,
   fchmodSync,
@@ -11,18 +12,19 @@ import {
   writeFileSync,
 } from 'node:fs';
 import path from 'node:path';
+import { later, phrase, spoken } from '../../../shared/phrase';
 import { FileTrouble } from '../exits';
 
 const WHY: Readonly<Record<string, string>> = {
-  ENOENT: 'the folder is not there',
-  ENOTDIR: 'the folder is not there',
-  EACCES: 'its folder may not be written to',
-  EPERM: 'its folder may not be written to',
-  EROFS: 'its folder may not be written to',
-  EISDIR: 'it is a folder',
-  ENOSPC: 'the disk is full',
-  EDQUOT: 'the disk is full',
-  EFBIG: 'the disk takes no file so large',
+  ENOENT: later`the folder is not there`,
+  ENOTDIR: later`the folder is not there`,
+  EACCES: later`its folder may not be written to`,
+  EPERM: later`its folder may not be written to`,
+  EROFS: later`its folder may not be written to`,
+  EISDIR: later`it is a folder`,
+  ENOSPC: later`the disk is full`,
+  EDQUOT: later`the disk is full`,
+  EFBIG: later`the disk takes no file so large`,
 };
 
 /**
@@ -34,7 +36,9 @@ export function writeWhole(name: string, content: string | Uint8Array, shown: st
     put(realName(name), content);
   } catch (error) {
     const { code = '' } = error as NodeJS.ErrnoException;
-    throw new FileTrouble(`${shown} cannot be written: ${WHY[code] ?? (code || String(error))}.`);
+    throw new FileTrouble(
+      phrase`${shown} cannot be written: ${spoken(WHY[code] ?? (code || String(error)))}.`,
+    );
   }
 }
 

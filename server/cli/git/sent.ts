@@ -1,6 +1,7 @@
 /** The revision in which what was sent last was first written down. */
 import path from 'node:path';
-import { type SaidLine, saidBlock } from '../../engine/compare';
+import type { SaidLine } from '../../engine/compare';
+import { sentIn } from '../../engine/compare/sent';
 import { SourceFile } from '../../engine/workspace/source';
 import { FileTrouble } from '../exits';
 import { type Revision, textAt, topOf } from './revision';
@@ -10,18 +11,6 @@ import { git } from './run';
 export interface SentAt {
   readonly revision: Revision;
   readonly name: string;
-}
-
-/** The last `sent` line of a job’s record. */
-export function lastSent(file: SourceFile): SaidLine | undefined {
-  return sentLines(file).at(-1);
-}
-
-function sentLines(file: SourceFile): SaidLine[] {
-  return file.blocks
-    .filter((block) => block.kind === 'record')
-    .flatMap((block) => saidBlock(block)?.body ?? [])
-    .filter((line) => line.key === 'sent');
 }
 
 /** Nothing where no revision has that line. @throws FileTrouble where there is no git or no repository */
@@ -64,7 +53,7 @@ function touching(top: string, name: string): SentAt[] {
 function stands(sent: SaidLine, { revision, name }: SentAt): boolean {
   try {
     const file = new SourceFile(name, textAt(revision, name, name));
-    return sentLines(file).some((line) => line.means === sent.means);
+    return sentIn(sent, file);
   } catch (error) {
     if (error instanceof FileTrouble) return false;
     throw error;

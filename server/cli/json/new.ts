@@ -1,8 +1,7 @@
 /** What perpend new prints with --json. Its shape is promised in shared/json-schema. */
-import { answerNow, askable, templateOf } from '../../engine/life/template';
+import { answerNow, askable, asksOf, templateOf } from '../../engine/life/template';
 import { TEMPLATES } from '../../engine/templates';
 import { SourceFile } from '../../engine/workspace/source';
-import { asksOf } from '../new/answers';
 import type { Made } from '../show/new';
 import { madeDocument } from './made';
 import { amountJson } from './measure';

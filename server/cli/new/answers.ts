@@ -1,6 +1,7 @@
 /** The answers to the questions of a template: from --set, from whoever sits there, or what stands there already. */
 
-import { type Ask, answerNow, askable, askPlace, templateOf } from '../../engine/life/template';
+import { phrase } from '../../../shared/phrase';
+import { type Ask, answerNow, askable, asksOf } from '../../engine/life/template';
 import { type Answered, answered } from '../../engine/life/template/answer';
 import { SourceFile } from '../../engine/workspace/source';
 import { WrongUse } from '../exits';
@@ -41,24 +42,17 @@ export function filled(text: string, sets: readonly string[], judge: Judge, io: 
   return { text: now, answers };
 }
 
-/** Those that an answer can be written for. */
-export function asksOf(text: string): readonly Ask[] {
-  const file = new SourceFile('', text);
-  const targets = askable(file.blocks);
-  return (templateOf(file)?.asks ?? []).filter((ask) => 'place' in askPlace(ask, targets));
-}
-
 function setsOf(sets: readonly string[], asks: readonly Ask[]): Map<Ask, string> {
   const found = new Map<Ask, string>();
   for (const set of sets) {
     const [, what, word, value] = /^\s*(\S+)\s+([^\s=]+)\s*=\s*(.*\S)\s*$/su.exec(set) ?? [];
     if (value === undefined)
       throw new WrongUse(
-        `--set ${set} cannot be read. Write it like this: --set "north length=7.4 m".`,
+        phrase`--set ${set} cannot be read. Write it like this: --set "north length=7.4 m".`,
       );
     const ask = asks.find((each) => each.what === what && each.word === word);
     if (!ask) throw new WrongUse(notAsked(`${what} ${word}`, asks));
-    if (found.has(ask)) throw new WrongUse(`--set gives ${what} ${word} twice.`);
+    if (found.has(ask)) throw new WrongUse(phrase`--set gives ${what} ${word} twice.`);
     found.set(ask, value);
   }
   return found;
@@ -67,15 +61,17 @@ function setsOf(sets: readonly string[], asks: readonly Ask[]): Map<Ask, string>
 function notAsked(name: string, asks: readonly Ask[]): string {
   const known = asks.map(({ what, word }) => `${what} ${word}`);
   const [meant] = near(name, known);
-  const hint = meant ? `Did you mean ${meant}?` : `It asks for ${known.join(', ') || 'nothing'}.`;
-  return `The template does not ask for ${name}. ${hint}`;
+  const hint = meant
+    ? phrase`Did you mean ${meant}?`
+    : phrase`It asks for ${known.join(', ') || phrase`nothing`}.`;
+  return phrase`The template does not ask for ${name}. ${hint}`;
 }
 
 /** @throws WrongUse */
 function taken(text: string, ask: Ask, value: string, judge: Judge): string {
   const done = answered(text, ask, value)!;
   const wrong = wrongWith(done, judge);
-  if (wrong) throw new WrongUse(`--set “${ask.what} ${ask.word}=${value}”: ${wrong}`);
+  if (wrong) throw new WrongUse(phrase`--set “${ask.what} ${ask.word}=${value}”: ${wrong}`);
   return done.text;
 }
 

@@ -1,6 +1,8 @@
 /** The template that a name means: one that ships, or a file. */
+
 import { existsSync } from 'node:fs';
 import path from 'node:path';
+import { phrase } from '../../../shared/phrase';
 import { templateOf } from '../../engine/life/template';
 import { usesFiles, usesReached, withFirm } from '../../engine/life/template/firm';
 import { TEMPLATES } from '../../engine/templates';
@@ -30,15 +32,17 @@ function found(name: string, text: string, file?: string): Found {
   const template = templateOf(new SourceFile('', text));
   if (!template)
     throw new WrongUse(
-      `${name} is no template: it has no heading like template "Garden wall". To begin from a past job, see: perpend next`,
+      phrase`${name} is no template: it has no heading like template "Garden wall". To begin from a past job, see: perpend next`,
     );
   return { text, title: template.title, file };
 }
 
 function unknown(name: string): string {
   const [meant] = near(name, [...TEMPLATES.keys()]);
-  const hint = meant ? `Did you mean ${meant}?` : `There are ${[...TEMPLATES.keys()].join(', ')}.`;
-  return `There is no template ${name}. ${hint} A file of your own ends with .perp.`;
+  const hint = meant
+    ? phrase`Did you mean ${meant}?`
+    : phrase`There are ${[...TEMPLATES.keys()].join(', ')}.`;
+  return phrase`There is no template ${name}. ${hint} A file of your own ends with .perp.`;
 }
 
 const FIRM = 'firm.perp';

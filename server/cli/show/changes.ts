@@ -1,5 +1,7 @@
 /** Differences in words and columns: a line of the notation, a figure, an amount of money. */
+
 import type { Exact } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import {
   type FigureChange,
   type LineChange,
@@ -32,9 +34,11 @@ export function changeLines(change: LineChange, indent: number): string[] {
 
 export function changeText(change: LineChange): string {
   const { what, before, after } = saidChange(change);
-  if (change.change === 'moved') return `${what}: its lines stand in another order`;
+  if (change.change === 'moved') return phrase`${what}: its lines stand in another order`;
   if (change.change !== 'changed') return [what, before ?? after].filter(Boolean).join(' ');
-  return [what, before || '(nothing)', '→', after || '(nothing)'].filter(Boolean).join(' ');
+  return [what, before || phrase`(nothing)`, '→', after || phrase`(nothing)`]
+    .filter(Boolean)
+    .join(' ');
 }
 
 /** A sign, and words behind it that go on under themselves. */
@@ -80,7 +84,7 @@ export function moneyRow(part: MoneyPart, before: Env, after: Env): string[] {
 /** `931 → 945 bricks` beside what a purchase moved the price by. */
 export function boughtText({ bought }: MoneyPart, before: Env, after: Env): string {
   if (!bought) return '';
-  const was = bought.before ? showTerm(bought.before, before) : 'none';
-  const is = bought.after ? showTerm(bought.after, after) : 'none';
+  const was = bought.before ? showTerm(bought.before, before) : phrase`none`;
+  const is = bought.after ? showTerm(bought.after, after) : phrase`none`;
   return was === is ? is : `${was} → ${is}`;
 }

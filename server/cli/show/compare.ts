@@ -1,12 +1,15 @@
 /** Two revisions of a job beside each other, for the one who does it. */
+import { phrase } from '../../../shared/phrase';
 import type { FaceChange } from '../../documents/compared';
-import type {
-  Comparison,
-  FactChange,
-  FigureChange,
-  LineChange,
-  WorkChange,
-} from '../../engine/compare';
+import {
+  boughtIn,
+  factLinesTold,
+  figuresTold,
+  isWhole,
+  linesTold,
+  quantitiesTold,
+} from '../../documents/pages/compare/told';
+import type { Comparison, FactChange, FigureChange, WorkChange } from '../../engine/compare';
 import { type Io, paint } from '../io';
 import type { Session } from '../session';
 import { changeLines, figureRow, hanging, signOf } from './changes';
@@ -29,15 +32,15 @@ export function compareReport(
 ): string {
   const head = before === after ? before : `${before} → ${after}`;
   const sections = [
-    [paint(io, 'bold', head), ...(found.nothing ? ['Nothing that counts has changed.'] : [])],
-    titled('Work', workLines(found), io),
-    titled('Facts', found.facts.flatMap(factLines), io),
-    titled('Quantities', quantities(found), io),
-    titled('Price', prices(found), io),
-    titled('What moved it, the biggest first', moved(found), io),
-    titled('Cautions', cautions(found), io),
-    titled('Findings', findings(found, session), io),
-    titled('Drawing', faces.flatMap(faceLine), io),
+    [paint(io, 'bold', head), ...(found.nothing ? [phrase`Nothing that counts has changed.`] : [])],
+    titled(phrase`Work`, workLines(found), io),
+    titled(phrase`Facts`, found.facts.flatMap(factLines), io),
+    titled(phrase`Quantities`, quantities(found), io),
+    titled(phrase`Price`, prices(found), io),
+    titled(phrase`What moved it, the biggest first`, moved(found), io),
+    titled(phrase`Cautions`, cautions(found), io),
+    titled(phrase`Findings`, findings(found, session), io),
+    titled(phrase`Drawing`, faces.flatMap(faceLine), io),
     idle(found),
   ];
   const text = sections.filter((lines) => lines.length).map((lines) => lines.join('\n'));
@@ -50,42 +53,30 @@ function titled(title: string, lines: readonly string[], io: Io): string[] {
 
 function workLines(found: Comparison): string[] {
   const order = found.reordered
-    ? hanging('·', 'The pieces of work stand in another order.', 2)
+    ? hanging('·', phrase`The pieces of work stand in another order.`, 2)
     : [];
   return [...found.work.flatMap((change) => pieceLines(change, found)), ...order];
 }
 
 function pieceLines(change: WorkChange, { before, after }: Comparison): string[] {
-  const rows = change.figures
-    .filter(({ money, id }) => !money && !id.includes('.match.'))
-    .map((figure) => figureRow(figure, figure.label, before.env, after.env));
-  const body = change.after?.said.body ?? [];
-  const all = change.change === 'new' ? body.map((line) => ({ change: 'new' as const, line })) : [];
+  const rows = figuresTold(change).map((figure) =>
+    figureRow(figure, figure.label, before.env, after.env),
+  );
   return [
     ...hanging(
       signOf(change.change === 'renamed' ? 'changed' : change.change),
       pieceHead(change),
       2,
     ),
-    ...change.lines
-      .filter((line) => !namesOnly(line, change))
-      .flatMap((line) => changeLines(line, 4)),
-    ...all.flatMap(({ line }) => changeLines({ change: 'new', under: [], after: line }, 4)),
+    ...linesTold(change).flatMap((line) => changeLines(line, 4)),
     ...table(rows, ['left', 'right', 'right', 'right'], 6),
   ];
-}
-
-/** That a piece of work has another name is told with it. */
-function namesOnly(line: LineChange, { change, before, after }: WorkChange): boolean {
-  if (change !== 'renamed' || line.after !== after!.said) return false;
-  const own = (piece: typeof before) => (piece!.title === piece!.name ? '' : piece!.title);
-  return own(before) === own(after) && before!.kind === after!.kind;
 }
 
 function pieceHead({ change, before, after }: WorkChange): string {
   const { kind, name, title } = (after ?? before)!;
   const said = [kind, name, title !== name && `“${title}”`].filter(Boolean).join(' ');
-  if (change === 'renamed') return `${said}, before: ${before!.name}`;
+  if (change === 'renamed') return phrase`${said}, before: ${before!.name}`;
   return change === 'changed' ? said : `${said}: ${change}`;
 }
 
@@ -97,38 +88,27 @@ function factLines(fact: FactChange): string[] {
         .file.split(/[\\/:]/)
         .at(-1)})`
     : '';
-  if (fact.change === 'moved') return hanging('·', 'use: its lines stand in another order', 2);
-  const whole = fact.change !== 'changed' && !fact.lines.length;
-  const said = whole ? line.text : fact.head;
+  if (fact.change === 'moved')
+    return hanging('·', phrase`use: its lines stand in another order`, 2);
+  const said = isWhole(fact) ? line.text : fact.head;
   const change = fact.change === 'changed' ? '' : `: ${fact.change}`;
-  const inner = whole ? line.body.map((l) => wholeLine(fact, l)) : fact.lines;
   return [
     ...hanging(signOf(fact.change), `${said}${file}${change}`, 2),
-    ...inner.flatMap((each) => changeLines(each, 4)),
+    ...factLinesTold(fact).flatMap((each) => changeLines(each, 4)),
   ];
 }
 
-function wholeLine({ change }: FactChange, line: NonNullable<FactChange['after']>) {
-  return change === 'new'
-    ? { change: 'new' as const, under: [], after: line }
-    : { change: 'gone' as const, under: [], before: line };
-}
-
-/** What follows from others, figure by figure, is for those who ask for all of them. */
-const IN_DETAIL =
-  /^(need|cost|left|lays|batch|batches|last|over|stage)\.|^mix\.[^.]+\.|^job\.time$/;
-
-function quantities({ figures, before, after }: Comparison): string[] {
-  const some = figures.filter(
-    ({ id, money }) => !IN_DETAIL.test(id) && !(money && /^job\./.test(id)),
+function quantities(found: Comparison): string[] {
+  const { before, after } = found;
+  const rows = quantitiesTold(found).map((figure) =>
+    figureRow(figure, labelOf(figure), before.env, after.env),
   );
-  const rows = some.map((figure) => figureRow(figure, labelOf(figure), before.env, after.env));
   return table(rows, ['left', 'right', 'right', 'right']);
 }
 
-function labelOf({ id, label }: FigureChange): string {
-  const [, material] = /^buy\.(.*)$/.exec(id) ?? [];
-  return material ? `to buy: ${material}` : label;
+function labelOf(figure: FigureChange): string {
+  const material = boughtIn(figure);
+  return material ? phrase`to buy: ${material}` : figure.label;
 }
 
 function cautions({ cautions: { new: fresh, gone } }: Comparison): string[] {
@@ -150,17 +130,17 @@ function findings({ findings: { new: fresh, gone } }: Comparison, session: Sessi
 /** That all of a piece of work is new, or gone, is told with the work. */
 function faceLine({ change, title, face, placed }: FaceChange): string[] {
   if (change !== 'changed') return [];
-  const side = face === 'front' ? '' : ', back';
+  const side = face === 'front' ? '' : phrase`, back`;
   const parts = [
-    `${placed.new} new where they lie`,
-    `${placed.gone} gone`,
-    `${placed.same} as before`,
+    phrase`${placed.new} new where they lie`,
+    phrase`${placed.gone} gone`,
+    phrase`${placed.same} as before`,
   ];
-  return hanging('·', `${title}${side}: pieces ${parts.join(', ')}`, 2);
+  return hanging('·', phrase`${title}${side}: pieces ${parts.join(', ')}`, 2);
 }
 
 function idle({ idle: count }: Comparison): string[] {
   if (!count) return [];
-  const facts = count === 1 ? '1 other fact' : `${count} other facts`;
-  return [`Of the files it uses ${facts} changed that this job does not ask for.`];
+  const facts = count === 1 ? phrase`1 other fact` : phrase`${count} other facts`;
+  return [phrase`Of the files it uses ${facts} changed that this job does not ask for.`];
 }

@@ -1,5 +1,7 @@
 /** Findings as lines that a person can read and an editor can jump to: file:line:column. */
+
 import type { Finding, Severity } from '../../../shared/finding';
+import { later, phrase, spoken } from '../../../shared/phrase';
 import { counted } from '../../../shared/show';
 import type { Place } from '../../../shared/span';
 import { usedWithErrors } from '../../documents/used';
@@ -10,10 +12,10 @@ import { writeLines } from './edits';
 
 /** What each severity is called at a terminal, in the order of their weight. */
 const WORDS: Readonly<Record<Severity, string>> = {
-  error: 'error',
-  warning: 'warning',
-  information: 'note',
-  hint: 'hint',
+  error: later`error`,
+  warning: later`warning`,
+  information: later`note`,
+  hint: later`hint`,
 };
 
 /** Cautions are notes too, and stand apart: they are for the site, and not for the page. */
@@ -23,7 +25,7 @@ const SORTS: Readonly<Record<Sort, string>> = {
   error: WORDS.error,
   warning: WORDS.warning,
   information: WORDS.information,
-  caution: 'caution',
+  caution: later`caution`,
   hint: WORDS.hint,
 };
 
@@ -52,13 +54,13 @@ export function sorted(findings: readonly Finding[]): Finding[][] {
 
 export function findingLines(finding: Finding, job: Job, session: Session, io: Io): string[] {
   const colour = COLOURS[finding.severity];
-  const word = WORDS[finding.severity];
+  const word = spoken(WORDS[finding.severity]);
   const severity = colour ? paint(io, colour, word) : word;
   return [
     `${placeText(finding.place, session)} ${severity} ${finding.code}: ${finding.message}`,
-    ...finding.related.map((r) => `    see ${placeText(r.place, session)}: ${r.message}`),
+    ...finding.related.map((r) => phrase`    see ${placeText(r.place, session)}: ${r.message}`),
     ...finding.ways.flatMap((way) => [
-      `    way out: ${way.title}${way.preferred ? ' (preferred)' : ''}`,
+      phrase`    way out: ${way.title}${way.preferred ? phrase` (preferred)` : ''}`,
       ...writeLines(way, finding.place, job, session).map((line) => `      ${line}`),
     ]),
     ...elsewhere(finding),
@@ -68,14 +70,14 @@ export function findingLines(finding: Finding, job: Job, session: Session, io: I
 /** Where a used file lies outside, the terminal has a way that an editor has not. */
 function elsewhere({ code }: Finding): string[] {
   if (code !== 'use-outside') return [];
-  return ['    way out: name a folder that holds both files: --workspace FOLDER'];
+  return [phrase`    way out: name a folder that holds both files: --workspace FOLDER`];
 }
 
 /** One line for each file that the job uses and that has errors of its own. */
 export function usedLines(job: Job, session: Session): string[] {
   return usedWithErrors(job).map(({ file, errors }) => {
     const shown = session.shown(file);
-    return `${shown} is used and has ${counted(errors, 'error', 'errors')}: perpend check ${shown}`;
+    return phrase`${shown} is used and has ${counted(errors, phrase`error`, phrase`errors`)}: perpend check ${shown}`;
   });
 }
 

@@ -1,5 +1,7 @@
 /** A firm's jobs together, in tables. */
+
 import type { Exact } from '../../../shared/exact';
+import { later, phrase, spoken } from '../../../shared/phrase';
 import { counted, showMoney } from '../../../shared/show';
 import { daysBetween } from '../../engine/firm/days';
 import type { CurrencyOverview, Overview } from '../../engine/firm/overview';
@@ -14,12 +16,12 @@ type Named = (file: string) => string;
 const LISTED = 20;
 
 const WORDS: Readonly<Record<State, string>> = {
-  'not-sent': 'Not sent',
-  out: 'Out',
-  lost: 'Lost',
-  'in-hand': 'Won, in hand',
-  done: 'Won, all invoiced',
-  paid: 'Won, all paid',
+  'not-sent': later`Not sent`,
+  out: later`Out`,
+  lost: later`Lost`,
+  'in-hand': later`Won, in hand`,
+  done: later`Won, all invoiced`,
+  paid: later`Won, all paid`,
 };
 
 export function jobsReport(
@@ -29,11 +31,13 @@ export function jobsReport(
   all: boolean,
   io: Io,
 ): string[] {
-  const files = others ? `, and ${counted(others, 'other file', 'other files')}` : '';
-  const head = `${folder}: ${counted(jobs, 'job', 'jobs')}${files}, as of ${day}`;
+  const files = others
+    ? phrase`, and ${counted(others, phrase`other file`, phrase`other files`)}`
+    : '';
+  const head = phrase`${folder}: ${counted(jobs, phrase`job`, phrase`jobs`)}${files}, as of ${day}`;
   const several = currencies.length > 1;
   const parts = currencies.flatMap((currency) => [
-    ...(several ? ['', paint(io, 'bold', `In ${currency.code}`)] : []),
+    ...(several ? ['', paint(io, 'bold', phrase`In ${currency.code}`)] : []),
     ...partsOf(currency, day, named, all, io),
   ]);
   return [head, ...parts];
@@ -44,17 +48,17 @@ function partsOf(of: CurrencyOverview, day: string, named: Named, all: boolean, 
     lines.length ? ['', paint(io, 'bold', title), ...lines] : [];
   const list = (state: State) => jobsIn(of, state, day, named, all);
   return [
-    ...titled('How they stand', standing(of)),
-    ...titled('Out', list('out')),
-    ...titled('Won, in hand', list('in-hand')),
-    ...titled('Invoiced and paid', paying(of)),
-    ...titled('Owed, the oldest first', owed(of, named, all)),
+    ...titled(phrase`How they stand`, standing(of)),
+    ...titled(phrase`Out`, list('out')),
+    ...titled(phrase`Won, in hand`, list('in-hand')),
+    ...titled(phrase`Invoiced and paid`, paying(of)),
+    ...titled(phrase`Owed, the oldest first`, owed(of, named, all)),
     ...titled(
-      'By the day of the invoice',
+      phrase`By the day of the invoice`,
       turnover(of, ({ invoiced }) => invoiced),
     ),
     ...titled(
-      'By the day of payment',
+      phrase`By the day of payment`,
       turnover(of, ({ paid }) => paid),
     ),
     ...notes(of),
@@ -65,10 +69,13 @@ function standing(of: CurrencyOverview): string[] {
   const rows = STATES.flatMap((state): Row[] => {
     const { jobs, price, unpriced } = of.states[state];
     if (!jobs) return [];
-    const without = unpriced && state !== 'not-sent' ? `${unpriced} without a price` : '';
-    return [[WORDS[state], String(jobs), unpriced < jobs ? money(price, of) : '', without]];
+    const without = unpriced && state !== 'not-sent' ? phrase`${unpriced} without a price` : '';
+    return [[spoken(WORDS[state]), String(jobs), unpriced < jobs ? money(price, of) : '', without]];
   });
-  return table([['', 'jobs', 'price', ''], ...rows], ['left', 'right', 'right', 'left']);
+  return table(
+    [['', phrase`jobs`, phrase`price`, ''], ...rows],
+    ['left', 'right', 'right', 'left'],
+  );
 }
 
 function jobsIn(of: CurrencyOverview, state: State, day: string, named: Named, all: boolean) {
@@ -87,7 +94,7 @@ function owed(of: CurrencyOverview, named: Named, all: boolean): string[] {
     nameOf(job, named),
     date,
     daysText(days),
-    late !== undefined && late > 0 ? `${late} late` : '',
+    late !== undefined && late > 0 ? phrase`${late} late` : '',
     money(amount, of),
   ]);
   return listed(rows, ['left', 'left', 'right', 'right', 'right'], all);
@@ -96,18 +103,18 @@ function owed(of: CurrencyOverview, named: Named, all: boolean): string[] {
 function listed(rows: readonly Row[], sides: readonly Side[], all: boolean): string[] {
   const some = all ? rows : rows.slice(0, LISTED);
   const left = rows.length - some.length;
-  return [...table(some, sides), ...(left ? [`  and ${left} more: --all lists them`] : [])];
+  return [...table(some, sides), ...(left ? [phrase`  and ${left} more: --all lists them`] : [])];
 }
 
 function paying(of: CurrencyOverview): string[] {
   const { invoiced, paid, held, owed: open } = of;
   const rows: [string, Exact][] = [
-    ['Invoiced', invoiced],
-    ['Paid', paid],
-    ['Held back', held],
-    ['Owed', open],
+    [phrase`Invoiced`, invoiced],
+    [phrase`Paid`, paid],
+    [phrase`Held back`, held],
+    [phrase`Owed`, open],
   ];
-  const some = rows.filter(([word, amount]) => word !== 'Held back' || !amount.isZero());
+  const some = rows.filter(([word, amount]) => word !== phrase`Held back` || !amount.isZero());
   if (invoiced.isZero() && paid.isZero()) return [];
   return table(
     some.map(([word, amount]) => [word, money(amount, of)]),
@@ -119,11 +126,23 @@ function turnover(of: CurrencyOverview, which: (row: QuarterRow) => Turnover): s
   const some = of.quarters.filter((row) => !which(row).gross.isZero());
   if (!some.length) return [];
   const unknown = some.some((row) => !which(row).unknown.isZero());
-  const head = ['', 'before tax', 'tax', 'with tax', ...(unknown ? ['tax not known'] : [])];
+  const head = [
+    '',
+    phrase`before tax`,
+    phrase`tax`,
+    phrase`with tax`,
+    ...(unknown ? [phrase`tax not known`] : []),
+  ];
   const rows = some.map((row) => {
     const { net, tax, gross, unknown: open } = which(row);
     const last = unknown ? [open.isZero() ? '' : money(open, of)] : [];
-    return [`${row.from} to ${row.to}`, money(net, of), money(tax, of), money(gross, of), ...last];
+    return [
+      phrase`${row.from} to ${row.to}`,
+      money(net, of),
+      money(tax, of),
+      money(gross, of),
+      ...last,
+    ];
   });
   return table([head, ...rows], ['left', ...head.slice(1).map((): Side => 'right')]);
 }
@@ -136,15 +155,15 @@ function notes({ jobs }: CurrencyOverview): string[] {
   const lines = [
     ...said(
       lost,
-      `${counted(lost, 'job uses', 'jobs use')} a file that is missing or outside the workspace: what it says of currency, tax and days to pay is not taken. See --workspace.`,
+      phrase`${counted(lost, phrase`job uses`, phrase`jobs use`)} a file that is missing or outside the workspace: what it says of currency, tax and days to pay is not taken. See --workspace.`,
     ),
     ...said(
       left,
-      `${counted(left, 'line', 'lines')} of records cannot be read or are in another currency, and are left out: perpend check tells of each.`,
+      phrase`${counted(left, phrase`line`, phrase`lines`)} of records cannot be read or are in another currency, and are left out: perpend check tells of each.`,
     ),
     ...said(
       moved,
-      `${counted(moved, 'job', 'jobs')} had options accepted at no price that is written down: the price is without them.`,
+      phrase`${counted(moved, phrase`job`, phrase`jobs`)} had options accepted at no price that is written down: the price is without them.`,
     ),
   ];
   return lines.length ? ['', ...lines.flatMap((line) => table([[line.trim()]], ['left']))] : [];
@@ -157,7 +176,7 @@ function nameOf({ file, summary }: JobState, named: Named): string {
 }
 
 function daysText(days: number): string {
-  return counted(days, 'day', 'days');
+  return counted(days, phrase`day`, phrase`days`);
 }
 
 function money(amount: Exact, { money: of, style }: CurrencyOverview): string {

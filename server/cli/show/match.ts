@@ -1,4 +1,5 @@
 /** The comparison of a repair’s bricks: a ranked table, and under it what it has no room for. */
+import { later, phrase, spoken } from '../../../shared/phrase';
 import type { Candidate, Matching } from '../../engine/brickwork/matching';
 import type { Work } from '../../engine/brickwork/needs';
 import type { Env } from '../../engine/resolve/env';
@@ -16,7 +17,7 @@ import { table } from './table';
 import { wrapped } from './width';
 
 const WIDTH = 80;
-const HEAD = ['', 'differs by', 'bed joint', 'drift', 'cost'];
+const HEAD = ['', later`differs by`, later`bed joint`, later`drift`, later`cost`];
 
 /** Lines of the report, without a newline after the last. */
 export function matchReport(work: Work, env: Env, io: Io): string {
@@ -24,17 +25,17 @@ export function matchReport(work: Work, env: Env, io: Io): string {
   const rows = matching.candidates.map((one) => rowOf(one, env));
   return [
     `${paint(io, 'bold', work.title)} (${work.kind} ${work.name})`,
-    ...folded(`beside ${stoodText(matching, env)}`, 2),
+    ...folded(phrase`beside ${stoodText(matching, env)}`, 2),
     ...folded(readAs(matching), 2),
-    ...table([HEAD, ...rows], ['left', 'left', 'left', 'right', 'right']),
+    ...table([HEAD.map(spoken), ...rows], ['left', 'left', 'left', 'right', 'right']),
     ...matching.candidates.flatMap((one) => ['', ...underOf(one, env, io)]),
   ].join('\n');
 }
 
 /** By what they are ranked, and what each column says. */
 function readAs({ order, candidates }: Matching): string {
-  const chosen = candidates.some((one) => one.chosen) ? ' * is the one that is bought.' : '';
-  return `Ranked by ${order.join(', ')}. Differs by: its length, width and height, more (+) or less (−) than what stands. Bed joint: the one that keeps the gauge. Drift: how far its courses come out too high, or too low (−), at its usual joint. Cost: of all that is short, before overhead, profit and tax.${chosen}`;
+  const chosen = candidates.some((one) => one.chosen) ? phrase` * is the one that is bought.` : '';
+  return phrase`Ranked by ${order.join(', ')}. Differs by: its length, width and height, more (+) or less (−) than what stands. Bed joint: the one that keeps the gauge. Drift: how far its courses come out too high, or too low (−), at its usual joint. Cost: of all that is short, before overhead, profit and tax.${chosen}`;
 }
 
 function rowOf(one: Candidate, env: Env): string[] {
@@ -43,12 +44,14 @@ function rowOf(one: Candidate, env: Env): string[] {
 }
 
 function underOf(one: Candidate, env: Env, io: Io): string[] {
-  const bought = one.chosen ? ' (* this one is bought)' : '';
+  const bought = one.chosen ? phrase` (* this one is bought)` : '';
   return [
     `${paint(io, 'bold', `${one.rank} ${one.brick.title}`)}${bought}`,
     ...(one.why ? folded(one.why, 2) : []),
-    ...[`size ${nearText(one, env)}`, ...moreTexts(one, env)].flatMap((text) => folded(text, 2)),
-    '  To the client:',
+    ...[phrase`size ${nearText(one, env)}`, ...moreTexts(one, env)].flatMap((text) =>
+      folded(text, 2),
+    ),
+    phrase`  To the client:`,
     ...one.honest.flatMap((said) => folded(said, 4)),
   ];
 }

@@ -1,4 +1,5 @@
 /** What is bought, and what it costs. What is printed adds up: every part is shown to the digits it is summed with. */
+import { phrase } from '../../../shared/phrase';
 import { showTerm } from '../../engine/views/show';
 import type { Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
@@ -14,8 +15,8 @@ export function buying(job: Job): string[] {
     ...quantity(p.bought, job),
     money(p.cost, job),
   ]);
-  const head = ['', 'needed', '', 'to buy', '', 'cost'];
-  const last = ['Materials', '', '', '', '', money(materials, job)];
+  const head = ['', phrase`needed`, '', phrase`to buy`, '', phrase`cost`];
+  const last = [phrase`Materials`, '', '', '', '', money(materials, job)];
   return table([head, ...rows, last], ['left', 'right', 'left', 'right', 'left', 'right']);
 }
 

@@ -1,4 +1,5 @@
 /** Mortar as it is mixed, batch by batch, and what is left of what was bought. */
+import { phrase } from '../../../shared/phrase';
 import { type MortarOf, mortarIn } from '../../engine/mortar/figures';
 import { mixedIn } from '../../engine/views/mixing';
 import { showTerm, showValue } from '../../engine/views/show';
@@ -11,7 +12,7 @@ export function mixing(job: Job): string[] {
   const rows = mixedIn(job).flatMap(({ title, wet, batches, parts }) => [
     [title, ...numberAndUnit(wet), batches],
     ...parts.map((part) => [
-      part.title ? `  in a batch: ${part.title}` : '  in a batch',
+      part.title ? phrase`  in a batch: ${part.title}` : phrase`  in a batch`,
       ...numberAndUnit(part.amount),
       part.measures.join(', '),
     ]),
@@ -27,17 +28,17 @@ export function leftOver(job: Job): string[] {
   const mixes = mortarIn(job.price, job.env).flatMap(({ mix, left }) => {
     if (!left || left.mortar.gaps.length) return [];
     const makes = numberAndUnit(showTerm(left.mortar, job.env));
-    return [[`  would make ${mix.title}`, ...makes, laysText(left, job)]];
+    return [[phrase`  would make ${mix.title}`, ...makes, laysText(left, job)]];
   });
   return packs.length ? table([...packs, ...mixes], ['left', 'right', 'left', 'left']) : [];
 }
 
 function laysText({ bricks, pointing, joints }: NonNullable<MortarOf['left']>, job: Job): string {
   const ways = [
-    ...(bricks ? [`lays ${showTerm(bricks, job.env)}`] : []),
-    ...(pointing ? [`points ${pointedText(pointing, joints, job)}`] : []),
+    ...(bricks ? [phrase`lays ${showTerm(bricks, job.env)}`] : []),
+    ...(pointing ? [phrase`points ${pointedText(pointing, joints, job)}`] : []),
   ];
-  return ways.join(' or ');
+  return ways.join(phrase` or `);
 }
 
 function pointedText(area: Term, joints: Term | undefined, job: Job): string {

@@ -1,4 +1,5 @@
 /** The money of two revisions: from cost to price, and what moved it. */
+import { later, phrase, spoken } from '../../../shared/phrase';
 import type { Comparison } from '../../engine/compare';
 import { showTerm } from '../../engine/views/show';
 import type { Job } from '../../engine/workspace/job';
@@ -11,16 +12,16 @@ const SIDES = ['left', 'right', 'right', 'right'] as const;
 export function prices({ money, nothing, before, after }: Comparison): string[] {
   if (!money) return alone(before, after);
   const rows = money.steps.map((step) => moneyRow(step, before.env, after.env));
-  const open = money.incomplete && !nothing ? [OPEN] : [];
+  const open = money.incomplete && !nothing ? [spoken(OPEN)] : [];
   return [...table(rows, SIDES), ...open];
 }
 
-const OPEN = '  A price is incomplete: perpend check tells what it lacks.';
+const OPEN = later`  A price is incomplete: perpend check tells what it lacks.`;
 
 function alone(before: Job, after: Job): string[] {
   const say = (job: Job, word: string) =>
     job.isJob ? [`  ${word} ${showTerm(job.price.total, job.env)}`] : [];
-  return [...say(before, 'it was'), ...say(after, 'it is')];
+  return [...say(before, phrase`it was`), ...say(after, phrase`it is`)];
 }
 
 /** Parts, then pieces of work where there are several: each adds up to what it is a part of. */
@@ -31,11 +32,11 @@ export function moved({ money, before, after }: Comparison): string[] {
   const parts = money.parts.map((p) => [p.label, by(p), boughtText(p, before.env, after.env)]);
   const works = money.works.map((p) => [p.label, by(p)]);
   return [
-    ...table([...parts, ['Together', by(money.total)]], ['left', 'right', 'left']),
+    ...table([...parts, [phrase`Together`, by(money.total)]], ['left', 'right', 'left']),
     ...(works.length > 1
       ? [
-          '  By piece of work, before tax',
-          ...table([...works, ['Together', by(money.net)]], ['left', 'right'], 4),
+          phrase`  By piece of work, before tax`,
+          ...table([...works, [phrase`Together`, by(money.net)]], ['left', 'right'], 4),
         ]
       : []),
   ];

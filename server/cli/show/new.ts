@@ -1,11 +1,12 @@
 /** A job that was made from a template, and the templates there are. */
-import { templateOf } from '../../engine/life/template';
+import { phrase } from '../../../shared/phrase';
+import { asksOf, templateOf } from '../../engine/life/template';
 import { TEMPLATES } from '../../engine/templates';
 import { showTerm } from '../../engine/views/show';
 import type { Job } from '../../engine/workspace/job';
 import { SourceFile } from '../../engine/workspace/source';
 import { type Io, paint } from '../io';
-import { type Answer, asksOf } from '../new/answers';
+import type { Answer } from '../new/answers';
 import { hanging } from './changes';
 import { table } from './table';
 
@@ -21,15 +22,17 @@ export interface Made {
 export function newReport({ template, out, firm, answers, job }: Made, io: Io): string {
   const said = answers.filter(({ from }) => from !== 'template');
   const kept = answers.filter(({ from }) => from === 'template');
-  const uses = firm === undefined ? [] : [`It uses ${firm}.`];
+  const uses = firm === undefined ? [] : [phrase`It uses ${firm}.`];
   const { total } = job.price;
   const sections = [
     [paint(io, 'bold', `${template} → ${out}`), ...uses],
-    titled('Said', said, io),
-    titled('As the template has it', kept, io),
+    titled(phrase`Said`, said, io),
+    titled(phrase`As the template has it`, kept, io),
     [
-      `Price: ${total.gaps.length && total.value.isZero() ? '?' : showTerm(total, job.env)}`,
-      ...(total.gaps.length ? [`It is incomplete: perpend check ${out} tells what it lacks.`] : []),
+      phrase`Price: ${total.gaps.length && total.value.isZero() ? '?' : showTerm(total, job.env)}`,
+      ...(total.gaps.length
+        ? [phrase`It is incomplete: perpend check ${out} tells what it lacks.`]
+        : []),
     ],
   ];
   const text = sections.filter((lines) => lines.length).map((lines) => lines.join('\n'));

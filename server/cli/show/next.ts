@@ -1,4 +1,5 @@
 /** What became of a past job on the way into the next one. */
+import { phrase } from '../../../shared/phrase';
 import type { Comparison } from '../../engine/compare';
 import type { Fixed } from '../../engine/life/agreed';
 import type { NextJob } from '../../engine/life/next';
@@ -20,24 +21,24 @@ export function nextReport(
   const sections = [
     [paint(io, 'bold', `${file} → ${out}`), ...optionLines(options)],
     titled(
-      'Cleared',
+      phrase`Cleared`,
       cleared.flatMap(({ text }) => hanging('−', text, 2)),
       io,
     ),
     titled(
-      'Rates brought up to the firm’s',
+      phrase`Rates brought up to the firm’s`,
       rates.flatMap((r) => hanging('·', `${r.what} ${r.was} → ${r.now}`, 2)),
       io,
     ),
-    titled('Price', priceLines(found, sent), io),
-    titled('What moved it, the biggest first', moved(found), io),
+    titled(phrase`Price`, priceLines(found, sent), io),
+    titled(phrase`What moved it, the biggest first`, moved(found), io),
   ];
   const text = sections.filter((lines) => lines.length).map((lines) => lines.join('\n'));
   return `${text.join('\n\n')}\n`;
 }
 
 function optionLines(options: readonly string[]): string[] {
-  return options.length ? [`Written into it, as accepted: ${options.join(', ')}.`] : [];
+  return options.length ? [phrase`Written into it, as accepted: ${options.join(', ')}.`] : [];
 }
 
 function titled(title: string, lines: readonly string[], io: Io): string[] {
@@ -51,9 +52,9 @@ function priceLines({ before, after, money }: Comparison, sent: Fixed | undefine
     : [];
   const rows = [
     ...sentRow,
-    ['the past job by its text, at today’s rates', showTerm(before.price.total, before.env)],
-    ['the next job', showTerm(after.price.total, after.env)],
+    [phrase`the past job by its text, at today’s rates`, showTerm(before.price.total, before.env)],
+    [phrase`the next job`, showTerm(after.price.total, after.env)],
   ];
-  const same = money?.total.difference.isZero() ? ['  It comes to the same.'] : [];
+  const same = money?.total.difference.isZero() ? [phrase`  It comes to the same.`] : [];
   return [...table(rows, ['left', 'right']), ...same];
 }

@@ -1,4 +1,5 @@
 /** Options side by side: what each adds, and what the job comes to with it. */
+import { phrase } from '../../../shared/phrase';
 import { acceptedOptions, agreedJob, heldPrice } from '../../engine/life/agreed';
 import type { PricedOption } from '../../engine/life/priced';
 import { showTerm } from '../../engine/views/show';
@@ -11,7 +12,7 @@ export function optionTable(job: Job): string[] {
   const { priced } = job.options;
   if (job.taken.size || !priced.length) return [];
   const accepted = new Set(acceptedOptions(job));
-  const head = ['', 'before tax', 'with tax', 'price with it', ''];
+  const head = ['', phrase`before tax`, phrase`with tax`, phrase`price with it`, ''];
   const rows = priced.map((option) => rowOf(option, accepted, job));
   return [
     ...table([head, ...rows], ['left', 'right', 'right', 'right', 'left']),
@@ -22,9 +23,9 @@ export function optionTable(job: Job): string[] {
 function rowOf(option: PricedOption, accepted: ReadonlySet<string>, job: Job): Row {
   const { name, title, more, price, excludes } = option;
   const notes = [
-    accepted.has(name) ? 'accepted' : '',
-    excludes.length ? `not with ${excludes.join(', ')}` : '',
-    price.total.gaps.length ? 'INCOMPLETE' : '',
+    accepted.has(name) ? phrase`accepted` : '',
+    excludes.length ? phrase`not with ${excludes.join(', ')}` : '',
+    price.total.gaps.length ? phrase`INCOMPLETE` : '',
   ];
   return [
     title === name ? name : `${title} (${name})`,
@@ -46,10 +47,10 @@ function agreedLine(job: Job, accepted: ReadonlySet<string>): string[] {
   const total = showTerm(agreedJob(job).price.total, job.env);
   const held = showTerm(heldPrice(job), job.env);
   const names = [...accepted].join(', ');
-  const given = held === total ? '' : `; the client holds ${held}`;
-  return [`  As accepted, with ${names}: ${total}${given}`];
+  const given = held === total ? '' : phrase`; the client holds ${held}`;
+  return [phrase`  As accepted, with ${names}: ${total}${given}`];
 }
 
 export function takenText({ taken }: Job): string {
-  return taken.size ? `with the options taken: ${[...taken].join(', ')}` : '';
+  return taken.size ? phrase`with the options taken: ${[...taken].join(', ')}` : '';
 }

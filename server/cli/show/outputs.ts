@@ -1,5 +1,7 @@
 /** What past jobs show of each task, in a table. */
+
 import { exact } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import { showNumber } from '../../../shared/show';
 import { isEnough, type MeasuredOutput } from '../../engine/firm/outputs';
 import { enoughIn, isOff, type Rate, rateNow } from '../../engine/firm/rates';
@@ -27,11 +29,18 @@ export function outputsReport(
   const [env] = envs;
   const enough = env && enoughIn(env);
   if (!enough || !measured.length)
-    return [`${folder}: no job’s record says what was done of a task, and in which hours.`];
-  const head = ['', 'jobs', 'days', 'an hour', `${Math.round(enough.sure * 100)}% sure`];
+    return [phrase`${folder}: no job’s record says what was done of a task, and in which hours.`];
+  const head = [
+    '',
+    phrase`jobs`,
+    phrase`days`,
+    phrase`an hour`,
+    phrase`${Math.round(enough.sure * 100)}% sure`,
+  ];
   const rows = measured.map((m) => {
     const { low, high } = m;
-    const range = low === undefined ? 'one day only' : `${shown(low)} to ${shown(high!)}`;
+    const range =
+      low === undefined ? phrase`one day only` : phrase`${shown(low)} to ${shown(high!)}`;
     return [
       `${m.task}, ${m.unit}`,
       String(m.jobs),
@@ -44,8 +53,8 @@ export function outputsReport(
     ];
   });
   return [
-    paint(io, 'bold', `What was done in an hour, by each who lays (${folder})`),
-    ...table([[...head, 'by day', 'reckoned', ''], ...rows], SIDES),
+    paint(io, 'bold', phrase`What was done in an hour, by each who lays (${folder})`),
+    ...table([[...head, phrase`by day`, phrase`reckoned`, ''], ...rows], SIDES),
     '',
     ...notes(
       measured,
@@ -58,10 +67,10 @@ function notes(measured: readonly MeasuredOutput[], some: boolean): string[] {
   const byDays = measured.some(({ by }) => by === 'days');
   const without = measured.reduce((most, m) => Math.max(most, m.without), 0);
   return [
-    'Amounts by hours, a long day counting for more; the range by Student’s t from',
-    `job to job${byDays ? ', with too few jobs from day to day' : ''}. No day is left out for being unlike the others.`,
-    ...(without ? ['Jobs where some day of a task has no amount are not in it.'] : []),
-    ...(some ? ['* is not what is reckoned with: --write FIRM-FILE takes it over.'] : []),
+    phrase`Amounts by hours, a long day counting for more; the range by Student’s t from`,
+    phrase`job to job${byDays ? phrase`, with too few jobs from day to day` : ''}. No day is left out for being unlike the others.`,
+    ...(without ? [phrase`Jobs where some day of a task has no amount are not in it.`] : []),
+    ...(some ? [phrase`* is not what is reckoned with: --write FIRM-FILE takes it over.`] : []),
   ];
 }
 
@@ -81,7 +90,7 @@ function offered(measured: MeasuredOutput, envs: readonly Env[]): boolean {
 function nowText(measured: MeasuredOutput, envs: readonly Env[]): string {
   const [rate, other] = ratesNow(measured, envs);
   if (!rate) return '';
-  if (other) return 'several';
+  if (other) return phrase`several`;
   return rate.low === rate.high ? shown(rate.low) : `${shown(rate.low)}..${shown(rate.high)}`;
 }
 

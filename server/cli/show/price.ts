@@ -1,5 +1,6 @@
 /** A job's figures for the one who does it. */
 
+import { phrase } from '../../../shared/phrase';
 import type { BlockView, FigureView } from '../../../shared/views';
 import { wordOf } from '../../engine/resolve/book';
 import { toFindOut } from '../../engine/views/find-out';
@@ -20,17 +21,17 @@ import { wrapped } from './width';
 export function priceReport(opened: Opened, session: Session, io: Io): string {
   const { job, shown } = opened;
   if (!job.isJob)
-    return [`${shown} holds no work to price.`, ...foot(opened, session), ''].join('\n');
+    return [phrase`${shown} holds no work to price.`, ...foot(opened, session), ''].join('\n');
   const sections = [
     heading(opened, io),
     ...jobView(job).blocks.map((block) => blockSection(block, io)),
-    titled('To buy', buying(job), io),
-    titled('Mortar', mixing(job), io),
-    titled('Left over', leftOver(job), io),
-    titled('Price', paying(job, io), io),
-    titled('What it leaves', leaving(job), io),
-    titled('Paid in stages', staging(job), io),
-    titled('Options', optionTable(job), io),
+    titled(phrase`To buy`, buying(job), io),
+    titled(phrase`Mortar`, mixing(job), io),
+    titled(phrase`Left over`, leftOver(job), io),
+    titled(phrase`Price`, paying(job, io), io),
+    titled(phrase`What it leaves`, leaving(job), io),
+    titled(phrase`Paid in stages`, staging(job), io),
+    titled(phrase`Options`, optionTable(job), io),
     gaps(job, io),
     foot(opened, session),
   ];
@@ -51,7 +52,9 @@ function heading({ job, shown }: Opened, io: Io): string[] {
     values.filter((line) => line.kind.key === key).map((line) => wordOf(line.values[key]));
   const title = wordOf(block?.read.heading?.values.title) || shown;
   const about = [...said('client'), ...said('site')].join(', ');
-  const paper = [...said('ref').map((ref) => `ref ${ref}`), ...said('date'), shown].join(', ');
+  const paper = [...said('ref').map((ref) => phrase`ref ${ref}`), ...said('date'), shown].join(
+    ', ',
+  );
   const taken = takenText(job);
   return [paint(io, 'bold', title), about, title === paper ? '' : paper, taken].filter(Boolean);
 }
@@ -77,19 +80,26 @@ function gaps(job: Job, io: Io): string[] {
     const [first = '', ...rest] = wrapped(what, 74);
     return [`  - ${first}`, ...rest.map((line) => `    ${line}`)];
   });
-  return [paint(io, 'yellow', 'The price is INCOMPLETE. It still lacks:'), ...lines];
+  return [paint(io, 'yellow', phrase`The price is INCOMPLETE. It still lacks:`), ...lines];
 }
 
 function foot({ job, shown }: Opened, session: Session): string[] {
   const found = tally(job.findings);
   const file = shown === '<stdin>' ? '-' : shown;
-  const lines = [...(found ? [`${found}: perpend check ${file}`] : []), ...usedLines(job, session)];
+  const lines = [
+    ...(found ? [phrase`${found}: perpend check ${file}`] : []),
+    ...usedLines(job, session),
+  ];
   if (!job.isJob) return lines;
-  return [...lines, ...open(job, file), `How a figure came about: perpend why ${file} job.price`];
+  return [
+    ...lines,
+    ...open(job, file),
+    phrase`How a figure came about: perpend why ${file} job.price`,
+  ];
 }
 
 /** Where something is a range or not measured and the price hangs on it, or a caution asks for what no line says. */
 function open(job: Job, file: string): string[] {
   if (!job.spread && !unmeasuredIn(job).length && !toFindOut(job).length) return [];
-  return [`What to measure before you price: perpend measure ${file}`];
+  return [phrase`What to measure before you price: perpend measure ${file}`];
 }

@@ -1,4 +1,5 @@
 /** The result of a job in tables. */
+import { phrase } from '../../../shared/phrase';
 import { owedOf } from '../../engine/life/owed';
 import { recordOf } from '../../engine/life/record';
 import { type Result, resultOf } from '../../engine/life/result';
@@ -14,14 +15,16 @@ const SIDES = ['left', 'right', 'right', 'left'] as const;
 
 export function resultReport({ job, shown }: Opened, io: Io): string[] {
   const result = resultOf(job);
-  const money = recordOf(job).block ? ['', ...titled('Paid and owed', owedRows(job), io)] : [];
-  if (!result) return [`${shown}: nothing is recorded as worked or spent yet.`, ...money];
-  const head = ['', 'reckoned', 'happened', ''];
+  const money = recordOf(job).block
+    ? ['', ...titled(phrase`Paid and owed`, owedRows(job), io)]
+    : [];
+  if (!result) return [phrase`${shown}: nothing is recorded as worked or spent yet.`, ...money];
+  const head = ['', phrase`reckoned`, phrase`happened`, ''];
   return [
-    paint(io, 'bold', 'Result'),
+    paint(io, 'bold', result.soFar ? phrase`Result so far` : phrase`Result`),
     ...table([head, ...resultRows(result, job)], SIDES),
     '',
-    paint(io, 'bold', 'By task'),
+    paint(io, 'bold', phrase`By task`),
     ...taskTable(result.tasks, job),
     ...money,
   ];
@@ -43,24 +46,35 @@ function resultRows(result: Result, job: Job): Row[] {
     ({ estimated, actual }) => !estimated.value.isZero() || !actual.value.isZero(),
   );
   return [
-    row('Price before tax', result.job.price.price, net),
+    row(phrase`Price before tax`, result.job.price.price, net),
     ...some.map((p) =>
-      row(p.actual.label, p.estimated, p.actual, p.asEstimated ? 'as reckoned' : ''),
+      row(p.actual.label, p.estimated, p.actual, p.asEstimated ? phrase`as reckoned` : ''),
     ),
-    row('Cost', cost.estimated, cost.actual),
-    ...(overhead.value.isZero() ? [] : [row('Overhead', overhead, overhead, 'as reckoned')]),
-    row('What it leaves', leaves.estimated, leaves.actual),
-    row('of the price before tax', margin.estimated, margin.actual),
-    row('Hours, of one person', hours.estimated, earns && hours.actual),
-    ...(earns ? [row('Earned for each hour of the gang', earns.estimated, earns.actual)] : []),
+    row(phrase`Cost`, cost.estimated, cost.actual),
+    ...(overhead.value.isZero()
+      ? []
+      : [row(phrase`Overhead`, overhead, overhead, phrase`as reckoned`)]),
+    row(phrase`What it leaves`, leaves.estimated, leaves.actual),
+    row(phrase`of the price before tax`, margin.estimated, margin.actual),
+    row(phrase`Hours, of one person`, hours.estimated, earns && hours.actual),
+    ...(earns
+      ? [row(phrase`Earned for each hour of the gang`, earns.estimated, earns.actual)]
+      : []),
   ];
 }
 
 function taskTable(tasks: readonly TaskResult[], job: Job): string[] {
-  const head = ['', 'hours reckoned', 'worked', 'to do', 'done', 'in an hour'];
+  const head = [
+    '',
+    phrase`hours reckoned`,
+    phrase`worked`,
+    phrase`to do`,
+    phrase`done`,
+    phrase`in an hour`,
+  ];
   const text = (term: Term | undefined) => (term ? shown(term, job) : '');
   const rows = tasks.map((t) => [
-    t.task || 'no task said',
+    t.task || phrase`no task said`,
     text(t.estimated),
     text(t.worked),
     text(t.amountEstimated),
@@ -73,14 +87,14 @@ function taskTable(tasks: readonly TaskResult[], job: Job): string[] {
 function owedRows(job: Job): Row[] {
   const { price, invoiced, paid, held, owed, toInvoice } = owedOf(job);
   const rows: [string, Term][] = [
-    ['Price with tax', price],
-    ['Invoiced', invoiced],
-    ['Paid', paid],
-    ['Held back', held],
-    ['Owed', owed],
-    ['Still to invoice', toInvoice],
+    [phrase`Price with tax`, price],
+    [phrase`Invoiced`, invoiced],
+    [phrase`Paid`, paid],
+    [phrase`Held back`, held],
+    [phrase`Owed`, owed],
+    [phrase`Still to invoice`, toInvoice],
   ];
-  const some = rows.filter(([label, term]) => label !== 'Held back' || !term.value.isZero());
+  const some = rows.filter(([label, term]) => label !== phrase`Held back` || !term.value.isZero());
   return some.map(([label, term]) => [label, shown(term, job)]);
 }
 

@@ -1,5 +1,6 @@
 /** A working as an indented tree. */
 
+import { phrase } from '../../../shared/phrase';
 import type { Figure } from '../../engine/brickwork/needs';
 import type { Env } from '../../engine/resolve/env';
 import { type Io, paint } from '../io';
@@ -34,7 +35,7 @@ function show(whole: Step, level: number, to: Showing): void {
   const step = telling(whole);
   const room = '  '.repeat(level);
   const again = shownBefore(whole.view.label, step, to);
-  to.lines.push(`${room}${saying(whole.view.label, step)}${again ? ' (above)' : ''}`);
+  to.lines.push(`${room}${saying(whole.view.label, step)}${again ? phrase` (above)` : ''}`);
   const fact = converted(step);
   const from = said(fact ?? step, to);
   if (from && !again) to.lines.push(`${room}    ${paint(to.io, 'dim', from)}`);
@@ -60,7 +61,7 @@ function shownBefore(label: string, step: Step, { shown }: Showing): boolean {
 function saying(name: string, { view }: Step): string {
   const label = name ? `${name}: ` : '';
   const sum = view.sum === undefined || view.sum === view.result ? '' : ` = ${view.sum}`;
-  const missing = view.missing ? ` [incomplete: ${view.missing.join('; ')}]` : '';
+  const missing = view.missing ? phrase` [incomplete: ${view.missing.join('; ')}]` : '';
   return `${label}${view.result}${sum}${view.note ? ` (${view.note})` : ''}${missing}`;
 }
 

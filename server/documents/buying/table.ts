@@ -1,9 +1,9 @@
 /** What is bought as a table: for readers, or with bare figures and their units apart, for other programs. */
 import { exact } from '../../../shared/exact';
 import type { Purchase } from '../../engine/price/buying';
-import { showTerm } from '../../engine/views/show';
 import type { Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
+import { termCell } from '../cells';
 import type { Cell, Row, Table } from '../paper/model';
 import type { BuyingWords } from '../words';
 import { heldBy, type Order } from './list';
@@ -41,7 +41,7 @@ export function orderTable(
   }
 
   function amount(term: Term): Cell[] {
-    return shown.bare ? bare(term, job) : [cell(term, job)];
+    return shown.bare ? bare(term, job) : [termCell(term, job)];
   }
 
   /** A reader wants to know what it comes to; a program adds up for itself. */
@@ -55,7 +55,7 @@ export function orderTable(
       blank,
       blank,
       blank,
-      cell({ ...costs[0]!, value: sum }, job),
+      termCell({ ...costs[0]!, value: sum }, job),
     ];
     return [{ cells, role: 'total' }];
   }
@@ -82,15 +82,8 @@ function columns({ prices, bare: apart, merchant }: Shown, words: BuyingWords): 
   }));
 }
 
-/** What is not known at all is a question mark, never a nought. */
-function cell(term: Term, job: Job): Cell {
-  if (term.gaps.length && term.value.isZero()) return { text: '?' };
-  const text = showTerm(term, job.env);
-  return term.mixed ? { text } : { text, value: term.value.toFixed(), unit: term.unit };
-}
-
 function bare(term: Term, job: Job): Cell[] {
-  const shown = cell(term, job);
+  const shown = termCell(term, job);
   if (shown.value === undefined) return [shown, { text: '' }];
   const { code, digits } = job.env.money;
   const exactly = term.value.toDecimalPlaces(DECIMALS).toFixed();

@@ -2,11 +2,11 @@
 import { owedOf } from '../../engine/life/owed';
 import { type Result, resultOf } from '../../engine/life/result';
 import type { TaskResult } from '../../engine/life/tasks';
-import { showTerm } from '../../engine/views/show';
 import type { Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
+import { tableOf, termCell, under } from '../cells';
 import { framed } from '../framed';
-import type { Cell, Letterhead, Paper, Part, Row, Table } from '../paper/model';
+import type { Letterhead, Paper, Part, Row, Table } from '../paper/model';
 import type { OutcomeWords } from '../words';
 
 export function outcomePaper(job: Job, letterhead: Letterhead | undefined, version: string): Paper {
@@ -16,40 +16,29 @@ export function outcomePaper(job: Job, letterhead: Letterhead | undefined, versi
     letterhead,
     version,
     kind: 'result',
-    title: (words) => words.outcome.title,
+    title: (words) => (result?.soFar ? words.outcome.soFar : words.outcome.title),
     parts: (words) => [
       ...(result
         ? resultParts(result, job, words.outcome)
         : [{ part: 'words' as const, text: words.outcome.nothingYet }]),
-      under(words.outcome.paid, owed(job, words.outcome)),
+      ...under(words.outcome.paid, owedTable(job, words.outcome)),
     ],
     foot: (words) => words.outcome.forFirm,
   });
 }
 
-function under(text: string, table: Table): Part {
-  return { part: 'together', parts: [{ part: 'heading', level: 2, text }, table] };
-}
-
 function resultParts(result: Result, job: Job, words: OutcomeWords): Part[] {
   return [
-    under(words.money, money(result, job, words)),
-    ...(result.tasks.length ? [under(words.tasks, tasks(result.tasks, job, words))] : []),
+    ...(result.soFar ? [{ part: 'words' as const, text: words.notAll }] : []),
+    ...under(words.money, money(result, job, words)),
+    ...(result.tasks.length ? under(words.tasks, tasks(result.tasks, job, words)) : []),
   ];
-}
-
-function tableOf(name: string, heads: readonly string[], rows: readonly Row[]): Table {
-  const columns = heads.map((title, i) => ({
-    title,
-    holds: i ? ('number' as const) : ('text' as const),
-  }));
-  return { part: 'table', name, columns, rows };
 }
 
 function money(result: Result, job: Job, words: OutcomeWords): Table {
   const { parts, cost, overhead, leaves, margin, earns, hours, net } = result;
   const row = (label: string, a?: Term, b?: Term, role?: Row['role']): Row => ({
-    cells: [{ text: label }, cell(a, job), cell(b, job)],
+    cells: [{ text: label }, termCell(a, job), termCell(b, job)],
     role,
   });
   const some = parts.filter((p) => !p.estimated.value.isZero() || !p.actual.value.isZero());
@@ -85,7 +74,7 @@ function tasks(all: readonly TaskResult[], job: Job, words: OutcomeWords): Table
       cells: [
         { text: t.task || words.noTask },
         ...[t.estimated, t.worked, t.amountEstimated, t.amount, t.output].map((of) =>
-          cell(of, job),
+          termCell(of, job),
         ),
       ],
     }),
@@ -93,7 +82,8 @@ function tasks(all: readonly TaskResult[], job: Job, words: OutcomeWords): Table
   return tableOf('tasks', heads, rows);
 }
 
-function owed(job: Job, words: OutcomeWords): Table {
+/** What is invoiced, paid and owed. */
+export function owedTable(job: Job, words: OutcomeWords): Table {
   const { price, invoiced, paid, held, owed: due, toInvoice } = owedOf(job);
   const rows: (readonly [string, Term])[] = [
     [words.price, price],
@@ -106,12 +96,6 @@ function owed(job: Job, words: OutcomeWords): Table {
   return tableOf(
     'paid',
     [words.what, words.happened],
-    rows.map(([label, term]) => ({ cells: [{ text: label }, cell(term, job)] })),
+    rows.map(([label, term]) => ({ cells: [{ text: label }, termCell(term, job)] })),
   );
-}
-
-function cell(term: Term | undefined, { env }: Job): Cell {
-  if (!term) return { text: '' };
-  if (term.gaps.length && term.value.isZero()) return { text: '?' };
-  return { text: showTerm(term, env), value: term.value.toFixed(), unit: term.unit };
 }

@@ -3,9 +3,11 @@
  * these, and written out as PDF, HTML, Markdown, CSV or XLSX by writers that know nothing of a job. So whatever a paper
  * does not hold, no form of it can let out.
  */
+import type { PageKind } from '../../../shared/protocol/pages';
+import type { Place } from '../../../shared/span';
 import type { Sheet } from '../../engine/drawing';
 
-export type PaperKind = 'quote' | 'invoice' | 'buying' | 'site' | 'changes' | 'result';
+export type PaperKind = PageKind | 'compare' | 'jobs';
 
 export interface Paper {
   readonly kind: PaperKind;
@@ -93,6 +95,8 @@ export interface Row {
   readonly cells: readonly Cell[];
   /** A total stands at the end, under a rule; `grand` is the one that counts. */
   readonly role?: 'total' | 'grand';
+  /** The line that it tells of, on a page for whoever does the job. It goes into no file. */
+  readonly from?: Place;
 }
 
 /** As it is read; of a number also its exact value for a table that reckons, and its unit or currency. */

@@ -19,7 +19,7 @@ function oneCaution({ title, here, say, ask, source }: CautionView, words: SiteW
   const small = [
     [words.here, why.map((each) => each.filter(Boolean).join(': ')).join('. ')],
     [words.ask, ask.join(' ')],
-    [words.source, source.join('; ')],
+    [words.source, source.map((each) => words.sourced(each)).join('; ')],
   ];
   const under = small
     .filter(([, text]) => text)

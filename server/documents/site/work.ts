@@ -1,7 +1,4 @@
 /** A piece of work on the site sheet: what is built, its drawings, its cuts. */
-import { cutRow } from '../../engine/brickwork/cuts/rows';
-import type { CutPart } from '../../engine/brickwork/cuts/sheet';
-import { cuttingsText } from '../../engine/brickwork/cuts/text';
 import type { Work } from '../../engine/brickwork/needs';
 import type { Paper as SheetSize } from '../../engine/drawing';
 import type { Job } from '../../engine/workspace/job';
@@ -9,6 +6,7 @@ import type { Part } from '../paper/model';
 import { titleOf } from '../quote/work';
 import type { SiteWords, Words } from '../words';
 import { sheetsOf, VIEWS, type View } from '../work-sheets';
+import { cutTable } from './cuts';
 
 /**
  * Room between the margins of a page, mm: each sheet takes as much of it as it needs. A gauge rod is as long as a page has
@@ -63,44 +61,4 @@ function roomFor(view: View, { env }: Job): SheetSize {
 function cuts(work: Work, job: Job, words: SiteWords): Part[] {
   const parts = work.facts.cuts?.() ?? [];
   return parts.flatMap((part) => cutTable(part, job, words));
-}
-
-function cutTable(part: CutPart, { env }: Job, words: SiteWords): Part[] {
-  const { label, brick, places, needed, alike } = part;
-  const times = alike > 1 ? ` × ${alike}` : '';
-  const numbers = new Set([2, 3]);
-  const table: Part = {
-    part: 'table',
-    name: `${words.cuts}: ${label}`,
-    columns: words.cutHeads.map((title, i) => ({
-      title,
-      holds: numbers.has(i) ? 'number' : 'text',
-    })),
-    rows: places.map((place) => ({ cells: cutRow(place, env).map((text) => ({ text })) })),
-  };
-  const [head, ...ways] = cuttingsText(needed, env);
-  return [
-    { part: 'heading', level: 3, text: `${words.cuts}: ${label} (${brick})${times}` },
-    ...(places.length ? [table] : []),
-    ...cutFrom(head, ways),
-  ];
-}
-
-/** How many bricks it takes, and what each is cut into. */
-function cutFrom(head: string | undefined, ways: readonly string[]): Part[] {
-  if (!head) return [];
-  const items = ways.map((way) => [way.trim()]);
-  return [
-    {
-      part: 'together',
-      parts: [
-        { part: 'words', text: sentence(head) },
-        { part: 'list', items },
-      ],
-    },
-  ];
-}
-
-function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -27,3 +27,11 @@ export function daysLater(date: string, days: number): string | undefined {
   // ISO form is fixed at four digits of the year only up to 9999.
   return then < Date.UTC(10_000, 0) ? new Date(then).toISOString().slice(0, 10) : undefined;
 }
+
+/** The last day of a month, `2026-02` (Gregorian calendar); what is no month stays as it is. */
+export function lastDayOf(month: string): string {
+  const [, year, number] = /^(\d{4})-(\d{2})$/.exec(month) ?? [];
+  if (year === undefined) return month;
+  const last = new Date(Date.UTC(Number(year), Number(number), 0));
+  return last.toISOString().slice(0, 10);
+}

@@ -5,6 +5,7 @@ import { CHANGES_EN } from './changes';
 import { dayOf } from './dates';
 import { INVOICE_EN } from './en-invoice';
 import { OUTCOME_EN } from './outcome';
+import { PAGES_EN } from './pages';
 import { SITE_EN } from './site';
 
 export const MONTHS = [
@@ -118,4 +119,5 @@ export const EN: Words = {
   site: SITE_EN,
   changes: CHANGES_EN,
   outcome: OUTCOME_EN,
+  pages: PAGES_EN,
 };

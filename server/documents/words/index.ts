@@ -1,17 +1,31 @@
 /** What papers say, by language. Whole sentences: other grammars put their parts in another order. */
 import type { BuyingWords } from './buying';
 import type { ChangesWords } from './changes';
+import { DE } from './de';
 import { EN } from './en';
 import { EN_US } from './en-us';
 import type { InvoiceWords } from './invoice';
 import type { OutcomeWords } from './outcome';
+import type { PagesWords } from './pages';
 import type { SiteWords } from './site';
 
 export type { BuyingWords } from './buying';
 export type { ChangesWords } from './changes';
+export type { CompareWords } from './compare';
 export { daysLater } from './dates';
 export type { InvoiceWords } from './invoice';
+export type { JobsWords } from './jobs';
 export type { OutcomeWords } from './outcome';
+export type {
+  CutsWords,
+  DayWords,
+  MatchWords,
+  MeasureWords,
+  MortarWords,
+  PagesWords,
+} from './pages';
+export type { PriceWords } from './price';
+export type { RecordedKind, RecordWords } from './record';
 export type { SiteWords } from './site';
 
 /** The words of the language itself, whatever the paper. */
@@ -25,6 +39,7 @@ export interface Words {
   readonly site: SiteWords;
   readonly changes: ChangesWords;
   readonly outcome: OutcomeWords;
+  readonly pages: PagesWords;
 }
 
 export type RoundedPart = 'discounts' | 'tax' | 'parts' | 'stages' | 'retention';
@@ -102,7 +117,7 @@ export interface QuoteWords {
   logo(firm: string): string;
 }
 
-const LANGUAGES: Readonly<Record<string, Words>> = { en: EN, 'en-US': EN_US };
+const LANGUAGES: Readonly<Record<string, Words>> = { en: EN, 'en-US': EN_US, de: DE };
 
 /** By a BCP 47 tag: that very language, else the language of it, else English. */
 export function wordsFor(lang: string): Words {

@@ -1,6 +1,9 @@
 /** What the result of a job says. */
 export interface OutcomeWords {
   readonly title: string;
+  /** Of a job of which not all is invoiced yet; and why it is no more than that. */
+  readonly soFar: string;
+  readonly notAll: string;
   readonly nothingYet: string;
   readonly money: string;
   readonly what: string;
@@ -35,6 +38,8 @@ export interface OutcomeWords {
 
 export const OUTCOME_EN: OutcomeWords = {
   title: 'Result',
+  soFar: 'Result so far',
+  notAll: 'Not all of the price is invoiced yet: hours and costs may still come.',
   nothingYet: 'Nothing is recorded as worked or spent yet.',
   money: 'Cost and what it left',
   what: 'What',

@@ -6,6 +6,8 @@ export interface SiteWords {
   readonly here: string;
   readonly ask: string;
   readonly source: string;
+  /** A source, whose standing words a library has in English. */
+  sourced(source: string): string;
   /** What is said under a caution, one after another. */
   labelled(label: string, text: string): string;
   readonly order: string;
@@ -37,6 +39,7 @@ export const SITE_EN: SiteWords = {
   here: 'Here',
   ask: 'Ask',
   source: 'From',
+  sourced: (source) => source,
   labelled: (label, text) => `${label}: ${text}${/[.!?]$/.test(text) ? '' : '.'}`,
   order: 'Order of work',
   dayHead: 'Day',

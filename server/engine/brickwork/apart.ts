@@ -1,5 +1,7 @@
 /** Courses and copings that are laid in a mix of their own: how much of it they take, and what is laid in it. */
+
 import { listed } from '../../../grammar/read/numbers';
+import { phrase } from '../../../shared/phrase';
 import type { LineFacts } from '../resolve/env';
 import { product, quotient, sum, type Term, withGaps } from '../working/term';
 import { type Laid, mortarOf } from './count';
@@ -45,7 +47,7 @@ function needOf(
 ): MixNeed {
   const { mix } = mine[0]!;
   const what = listed([...new Set(mine.map((each) => each.what))], 'and');
-  const label = `Mortar of ${what}`;
+  const label = phrase`Mortar of ${what}`;
   const laid = mine.flatMap((each) => each.laid);
   const litres = of(label, mortarOf(label, laid, env, from));
   const bricks = mine.flatMap((each) => each.bricks);
@@ -58,15 +60,15 @@ function needOf(
     apart: true,
     lays: {
       litres,
-      bricks: bricks.length ? sum('bricks laid in it', 'bricks', bricks) : undefined,
-      hours: hours.length ? sum('hours of laying', 'h', hours) : undefined,
+      bricks: bricks.length ? sum(phrase`bricks laid in it`, 'bricks', bricks) : undefined,
+      hours: hours.length ? sum(phrase`hours of laying`, 'h', hours) : undefined,
     },
   };
 }
 
 /** What some of the bricks of a task take of its hours. */
 export function hoursFor(label: string, hours: Term, bricks: Term, all: Term): Term {
-  return quotient(label, 'h', product('hours, times bricks', 'h', [hours, bricks]), all);
+  return quotient(label, 'h', product(phrase`hours, times bricks`, 'h', [hours, bricks]), all);
 }
 
 /** The damp course; `laid` are all the bricks that are laid with it in the face of the wall or in the pier. */
@@ -78,7 +80,7 @@ export function dampApart(
   tasks: readonly TaskNeed[],
 ): Apart {
   const task = tasks.find((t) => t.task === 'facework' || t.task === 'pier-work');
-  const all = sum('bricks laid with it', 'bricks', laid);
-  const hours = task ? [hoursFor('laying the damp course', task.hours, bricks, all)] : [];
-  return { mix, what: 'the damp course', laid: [damp], bricks: [bricks], hours };
+  const all = sum(phrase`bricks laid with it`, 'bricks', laid);
+  const hours = task ? [hoursFor(phrase`laying the damp course`, task.hours, bricks, all)] : [];
+  return { mix, what: phrase`the damp course`, laid: [damp], bricks: [bricks], hours };
 }

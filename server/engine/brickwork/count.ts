@@ -1,5 +1,7 @@
 /** Tallies as terms: bricks, mortar, and how they were counted, in words. */
+
 import { exact, fromGeometry } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import { showNumber } from '../../../shared/show';
 import type { Env } from '../resolve/env';
 import { type Bats, type BricksNeeded, bricksNeeded, sumTallies, type Tally } from '../setting-out';
@@ -49,7 +51,7 @@ export function countBricks(
     const from = laidFrom(masonry, inputs);
     const sawn = needed().cuttings.length ? [kerfTerm(env)] : [];
     const args = [...from, ...sawn, ...(bats().length ? batTerms(masonry) : [])];
-    const note = 'counted by laying the courses';
+    const note = phrase`counted by laying the courses`;
     return counted(label, needed().total, 'bricks', { detail, note, args });
   });
   return {
@@ -91,8 +93,8 @@ const lists = new WeakMap<readonly Term[], readonly Term[]>();
 export function heightTerms(height: HeightLaid, { jointTerms }: Masonry): readonly Term[] {
   const { term, bed } = height;
   if (jointTerms.bed.value.eq(bed)) return [term];
-  const note = 'opened or closed until whole courses make the height';
-  return [term, fact('bed joint, as laid', fromGeometry(bed), 'mm', term.origin, note)];
+  const note = phrase`opened or closed until whole courses make the height`;
+  return [term, fact(phrase`bed joint, as laid`, fromGeometry(bed), 'mm', term.origin, note)];
 }
 
 /** A height as it is laid: courses, and the bed joint in mm. */
@@ -125,20 +127,20 @@ function newBrickTerms({ brick, jointTerms }: Masonry): Term[] {
   const { length, width, height } = brick.size!;
   const side = (label: string, mm: number) => fact(label, exact(mm), 'mm', line?.at('size'));
   const sides = [
-    side('brick, length', length),
-    side('brick, width', width),
-    side('brick, height', height),
+    side(phrase`brick, length`, length),
+    side(phrase`brick, width`, width),
+    side(phrase`brick, height`, height),
   ];
   return [
     ...sides,
-    { ...jointTerms.perpend, label: 'upright joint' },
-    { ...jointTerms.bed, label: 'bed joint' },
+    { ...jointTerms.perpend, label: phrase`upright joint` },
+    { ...jointTerms.bed, label: phrase`bed joint` },
   ];
 }
 
 function onEdgeText(count: number): string[] {
   if (!count) return [];
-  return [`${number(count)} of these ${count === 1 ? 'is' : 'are'} cut on edge`];
+  return [phrase`${number(count)} of these ${count === 1 ? phrase`is` : phrase`are`} cut on edge`];
 }
 
 function number(n: number): string {
@@ -164,11 +166,11 @@ export function mortarOf(
 ): Term {
   const unit = unitNames(env).volume;
   const all = sumTallies(laid.map((l) => l.tally));
-  const gross = volumeShown(env, 'volume of the work', all.grossVolume, {
-    note: 'length, height and thickness of all that is laid, joints with it',
+  const gross = volumeShown(env, phrase`volume of the work`, all.grossVolume, {
+    note: phrase`length, height and thickness of all that is laid, joints with it`,
     args: from,
   });
-  const solid = bricksVolume('volume of its bricks', laid, env, from);
+  const solid = bricksVolume(phrase`volume of its bricks`, laid, env, from);
   const joints = jointsOf(all, gross, solid, env, from);
   const gaps = laid.flatMap((l) => l.brick.gaps);
   const frogs = laid.filter(hasFrogs).map((l) => frogsOf(l, env, from));
@@ -186,19 +188,23 @@ const NOTHING = 1;
  */
 function jointsOf(all: Tally, gross: Term, solid: Term, env: Env, from: readonly Term[]): Term[] {
   const { unit } = gross;
-  const whole = difference('in the joints', unit, gross, solid);
+  const whole = difference(phrase`in the joints`, unit, gross, solid);
   const { bedVolume = 0, perpendVolume = 0 } = all;
   const rest = all.grossVolume - all.brickVolume - bedVolume - perpendVolume;
   if (!bedVolume || !perpendVolume || rest < -NOTHING) return [whole];
   const shown = (label: string, mm3: number, note: string) =>
     volumeShown(env, label, mm3, { note, args: from });
-  const beds = shown('in the beds', bedVolume, 'under every course, as thick as the bed joint');
-  const note = 'between pieces and at joined ends, as high as a brick and as deep as the work';
-  if (rest <= NOTHING) return [beds, difference('in the perpends', unit, whole, beds, note)];
-  const perpends = shown('in the perpends', perpendVolume, note);
-  const those = sum('in beds and perpends', unit, [beds, perpends]);
-  const between = 'between leaves and rows, and in all that is not laid in courses';
-  return [beds, perpends, difference('in the collar joints', unit, whole, those, between)];
+  const beds = shown(
+    phrase`in the beds`,
+    bedVolume,
+    phrase`under every course, as thick as the bed joint`,
+  );
+  const note = phrase`between pieces and at joined ends, as high as a brick and as deep as the work`;
+  if (rest <= NOTHING) return [beds, difference(phrase`in the perpends`, unit, whole, beds, note)];
+  const perpends = shown(phrase`in the perpends`, perpendVolume, note);
+  const those = sum(phrase`in beds and perpends`, unit, [beds, perpends]);
+  const between = phrase`between leaves and rows, and in all that is not laid in courses`;
+  return [beds, perpends, difference(phrase`in the collar joints`, unit, whole, those, between)];
 }
 
 /** A frog that is still to be measured is one that may be there. */
@@ -209,14 +215,14 @@ function hasFrogs({ brick }: Laid): boolean {
 function bricksVolume(label: string, laid: readonly Laid[], env: Env, from: readonly Term[]): Term {
   const { brickVolume } = sumTallies(laid.map((l) => l.tally));
   return volumeShown(env, label, brickVolume, {
-    note: 'every piece laid, by the size of the brick and what is cut off it',
+    note: phrase`every piece laid, by the size of the brick and what is cut off it`,
     args: from,
   });
 }
 
 function frogsOf(laid: Laid, env: Env, from: readonly Term[]): Term {
   const { brick } = laid;
-  const solid = bricksVolume(`volume of ${brick.title}`, [laid], env, from);
-  const note = 'frogs are laid up and fill';
-  return share('in the frogs', unitNames(env).volume, brick.frog, solid, note);
+  const solid = bricksVolume(phrase`volume of ${brick.title}`, [laid], env, from);
+  const note = phrase`frogs are laid up and fill`;
+  return share(phrase`in the frogs`, unitNames(env).volume, brick.frog, solid, note);
 }

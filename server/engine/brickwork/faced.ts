@@ -1,5 +1,7 @@
 /** Bricks as area and as volume, for outputs that are said in those. */
+
 import { exact } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import { counted, product, type Term } from '../working/term';
 import { brickTerms } from './count';
 import { inUnit, unitNames } from './lengths';
@@ -17,14 +19,17 @@ export function facedBy(bricks: Term, leaves: number, masonry: Masonry): readonl
   const depth = leaves * size.width + (leaves - 1) * joints.perpend;
   const { area, volume } = unitNames(masonry.env);
   return [
-    made('face of the work', area, bricks, oneOf(face / 1e6, 'm2', masonry)),
+    made(phrase`face of the work`, area, bricks, oneOf(face / 1e6, 'm2', masonry)),
     made('brickwork', volume, bricks, oneOf((face * depth) / 1e6, 'l', masonry)),
   ];
 }
 
 function oneOf(amount: number, unit: string, masonry: Masonry): Term {
-  const note = 'with its joint and its bed';
-  return counted('of one', exact(amount.toFixed(12)), unit, { note, args: brickTerms(masonry) });
+  const note = phrase`with its joint and its bed`;
+  return counted(phrase`of one`, exact(amount.toFixed(12)), unit, {
+    note,
+    args: brickTerms(masonry),
+  });
 }
 
 function made(label: string, unit: string, bricks: Term, each: Term): Term {

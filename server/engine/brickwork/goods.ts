@@ -1,4 +1,5 @@
 /** Bricks and mixes as the work uses them: sizes in mm, joints with where they come from. */
+import { phrase } from '../../../shared/phrase';
 import { type BlockFacts, defaultTerm, type Env, factsNamed, type LineFacts } from '../resolve/env';
 import type { UnitSize } from '../setting-out';
 import {
@@ -41,12 +42,22 @@ export function brickOf(line: LineFacts | undefined, env: Env, home: Origin, key
 export function brickNamed(name: string, env: Env, origin: Origin): Brick {
   const facts = factsNamed(env, 'brick', name);
   if (!facts) {
-    const what = name ? `the brick “${name}” is not known` : 'no brick is named';
-    return { name, title: name, frog: fact('frog', 0, '%'), origin, gaps: [{ what, origin }] };
+    const what = name ? phrase`the brick “${name}” is not known` : phrase`no brick is named`;
+    return {
+      name,
+      title: name,
+      frog: fact(phrase`frog`, 0, '%'),
+      origin,
+      gaps: [{ what, origin }],
+    };
   }
   const size = sizeOf(facts);
-  const gaps = size ? [] : [{ what: `the size of ${name} is not known`, origin: facts.origin }];
-  const frog = facts.line('frog')?.term('share', 'frog', '%') ?? fact('frog', 0, '%', facts.origin);
+  const gaps = size
+    ? []
+    : [{ what: phrase`the size of ${name} is not known`, origin: facts.origin }];
+  const frog =
+    facts.line('frog')?.term('share', phrase`frog`, '%') ??
+    fact(phrase`frog`, 0, '%', facts.origin);
   return { name, title: facts.title, facts, size, frog, origin, gaps };
 }
 
@@ -60,7 +71,7 @@ export function mixOf(line: LineFacts | undefined, env: Env, home: Origin, key =
   const name = line?.word(key) ?? '';
   const facts = factsNamed(env, 'mix', name);
   if (facts) return { name, title: facts.title, facts, origin, gaps: [] };
-  const what = name ? `the mix “${name}” is not known` : 'no mix is named';
+  const what = name ? phrase`the mix “${name}” is not known` : phrase`no mix is named`;
   return { name, title: name, origin, gaps: [{ what, origin }] };
 }
 
@@ -75,8 +86,8 @@ export interface JointTerms {
 export function jointsOf(facts: BlockFacts, brick: Brick, mix: Mix): JointTerms {
   const line = facts.line('joint') ?? brick.facts?.line('joint') ?? mix.facts?.line('joint');
   const perpend = line
-    ? inMm(line.term('joint', 'joint'))
-    : missing('joint', 'mm', 'no joint is given', facts.origin);
+    ? inMm(line.term('joint', phrase`joint`))
+    : missing(phrase`joint`, 'mm', phrase`no joint is given`, facts.origin);
   const gauge = facts.line('gauge') ?? brick.facts?.line('gauge');
   return { perpend, bed: gauge && brick.size ? bedFrom(gauge, brick.size.height, brick) : perpend };
 }
@@ -86,33 +97,38 @@ export function usualBed(brick: Brick, mix: Mix): Term | undefined {
   const gauge = brick.facts?.line('gauge');
   if (gauge && brick.size) return bedFrom(gauge, brick.size.height, brick);
   const line = brick.facts?.line('joint') ?? mix.facts?.line('joint');
-  return line && inMm(line.term('joint', 'bed joint'));
+  return line && inMm(line.term('joint', phrase`bed joint`));
 }
 
 function bedFrom(gauge: LineFacts, height: number, brick: Brick): Term {
-  const over = inMm(gauge.term('height', 'height of the courses'));
-  const course = quotient('height of a course', 'mm', over, gauge.term('courses', 'courses'));
+  const over = inMm(gauge.term('height', phrase`height of the courses`));
+  const course = quotient(
+    phrase`height of a course`,
+    'mm',
+    over,
+    gauge.term('courses', phrase`courses`),
+  );
   const origin = brick.facts?.line('size')?.at('size');
   return difference(
-    'bed joint',
+    phrase`bed joint`,
     'mm',
     course,
-    fact('height of the brick', height, 'mm', origin),
-    'from the gauge',
+    fact(phrase`height of the brick`, height, 'mm', origin),
+    phrase`from the gauge`,
   );
 }
 
 /** What a brick loses to breakage. */
 export function brickWaste(brick: BlockFacts | undefined, env: Env): Term {
   return (
-    brick?.line('waste')?.term('share', 'waste', '%') ??
-    defaultTerm(env, 'brick-waste', 'share', 'waste')
+    brick?.line('waste')?.term('share', phrase`waste`, '%') ??
+    defaultTerm(env, 'brick-waste', 'share', phrase`waste`)
   );
 }
 
 export function mixWaste(mix: BlockFacts | undefined, env: Env): Term {
   return (
-    mix?.line('waste')?.term('share', 'waste', '%') ??
-    defaultTerm(env, 'mortar-waste', 'share', 'waste')
+    mix?.line('waste')?.term('share', phrase`waste`, '%') ??
+    defaultTerm(env, 'mortar-waste', 'share', phrase`waste`)
   );
 }

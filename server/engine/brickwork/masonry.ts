@@ -1,4 +1,5 @@
 /** What every piece of brickwork stands on: its brick, its mix, its joints, and what joints anyone would accept. */
+import { phrase } from '../../../shared/phrase';
 import { wordOf } from '../resolve/book';
 import { type BlockFacts, defaultLine, defaultTerm, type Env } from '../resolve/env';
 import type { JointLimits, Joints, UnitSize, WayKind } from '../setting-out';
@@ -69,7 +70,7 @@ export function kerfOf(env: Env): number {
 
 /** What the saw takes, as a fact. */
 export function kerfTerm(env: Env): Term {
-  return defaultTerm(env, 'kerf', 'width', 'saw cut');
+  return defaultTerm(env, 'kerf', 'width', phrase`saw cut`);
 }
 
 /** Halves of a brick that a thickness in bricks has. */

@@ -1,5 +1,7 @@
 /** The rule of thumb beside the count: so many bricks to an area of half-brick wall. */
+
 import { exact } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import { unitNamed } from '../../../shared/units';
 import { defaultLine, LineFacts } from '../resolve/env';
 import type { UnitSize } from '../setting-out';
@@ -16,15 +18,15 @@ export function ruleOfThumb(area: Term, halves: number, masonry: Masonry): Term 
   const line = defaultLine(masonry.env, 'rule');
   const unit = line && unitNamed(line.word('unit'));
   if (!line || unit?.dimension !== 'area' || !suits(line, masonry)) return undefined;
-  const per = line.term('count', `bricks to the ${unit.name} of half-brick wall`, '');
+  const per = line.term('count', phrase`bricks to the ${unit.name} of half-brick wall`, '');
   const thick = masonry.facts.orDefault('thick');
   const origin = thick?.at('thick');
-  const leaves = fact('half bricks thick', exact(halves), '', origin);
+  const leaves = fact(phrase`half bricks thick`, exact(halves), '', origin);
   return product(
-    'By rule of thumb',
+    phrase`By rule of thumb`,
     'bricks',
     [inUnit(area, unit.name), per, leaves],
-    'for comparison; the count is what is priced',
+    phrase`for comparison; the count is what is priced`,
   );
 }
 

@@ -1,5 +1,7 @@
 /** Sizes and amounts in sentences that a client can hold the firm to. */
+
 import { exact } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import { showNumber } from '../../../shared/show';
 import { toBase } from '../../../shared/units';
 import type { BlockFacts, Env, LineFacts } from '../resolve/env';
@@ -15,37 +17,41 @@ export function lengthSaid(mm: number, env: Env): string {
 export function sizeSaid(mm: number, env: Env): string {
   if (env.imperial) return feetText(mm);
   const whole = Math.round(mm);
-  return `${Math.abs(mm - whole) > 0.01 ? 'about ' : ''}${whole} mm`;
+  return `${Math.abs(mm - whole) > 0.01 ? phrase`about ` : ''}${whole} mm`;
 }
 
 /** Both sides of a plan: `about 328 mm square`. */
 export function planSaid(width: number, depth: number, env: Env): string {
   const sides = [sizeSaid(width, env), sizeSaid(depth, env)];
-  return sides[0] === sides[1] ? `${sides[0]} square` : `${sides.join(' by ')} on plan`;
+  return sides[0] === sides[1]
+    ? phrase`${sides[0]} square`
+    : phrase`${sides.join(phrase` by `)} on plan`;
 }
 
 /** `coping` is what the bricks on edge and their bed add, mm; nought without them. */
 export function highSaid(courses: number, coping: number, env: Env): string {
-  const high = `${lengthSaid(courses + coping, env)} high`;
-  return coping > 0 ? `${high} over its coping` : high;
+  const high = phrase`${lengthSaid(courses + coping, env)} high`;
+  return coping > 0 ? phrase`${high} over its coping` : high;
 }
 
 /** The damp course of a wall, or `of each` of several piers, where there is one. */
 export function dampSaid(facts: BlockFacts, each = ''): string[] {
   const courses = facts.line('dpc')?.number('courses');
-  const lowest = courses === 1 ? 'lowest course' : `lowest ${courses} courses`;
-  return courses ? [`Lay the ${lowest}${each} in damp-proof bricks.`] : [];
+  const lowest = courses === 1 ? phrase`lowest course` : phrase`lowest ${courses} courses`;
+  return courses ? [phrase`Lay the ${lowest}${each} in damp-proof bricks.`] : [];
 }
 
 export function footingSaid(facts: BlockFacts, env: Env, each = ''): string[] {
   const line = facts.line('footing');
   if (!line) return [];
   const sides = (line.sides('size') ?? []).map((side) => sizeSaid(side, env));
-  if (!sides.length) return [`Dig and concrete the footing${each}.`];
-  const deep = `${sides.at(-1)} deep`;
+  if (!sides.length) return [phrase`Dig and concrete the footing${each}.`];
+  const deep = phrase`${sides.at(-1)} deep`;
   const size =
-    sides.length === 2 ? `${sides[0]} wide and ${deep}` : `${sides[0]} by ${sides[1]}, ${deep}`;
-  return [`Dig and concrete the footing${each}, ${size}.`];
+    sides.length === 2
+      ? phrase`${sides[0]} wide and ${deep}`
+      : phrase`${sides[0]} by ${sides[1]}, ${deep}`;
+  return [phrase`Dig and concrete the footing${each}, ${size}.`];
 }
 
 /** An amount of a line, both ends of it where it is a range. `show` takes base units (mm, m2, or a count). */
@@ -54,5 +60,5 @@ export function amountSaid(line: LineFacts, key: string, show: (base: number) =>
   if (value?.kind !== 'quantity') return '';
   const ends = value.high ? [value.low, value.high] : [value.low];
   const texts = ends.map((end) => show((value.unit ? toBase(end, value.unit) : end).toNumber()));
-  return texts.join(' to ');
+  return texts.join(phrase` to `);
 }

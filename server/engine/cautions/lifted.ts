@@ -1,5 +1,7 @@
 /** What is lifted by hand, and what each of it weighs: bricks, blocks, lintels, caps, copings, and what is taken down. */
+
 import { fromGeometry } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import { showNumber } from '../../../shared/show';
 import { sizeText } from '../brickwork/lengths';
 import { masonryOf } from '../brickwork/masonry';
@@ -47,16 +49,16 @@ function piece({ material, origin, size, ends: said }: Piece, env: Env, into: Ga
   const kg = weighed(facts, ends, 'precast-density', env);
   const why = (limit?: Limit) => {
     const one = oneOf(facts, material, sides, env);
-    return kg ? weighs(one, kg, env, limit) : `no line says how thick ${one} is`;
+    return kg ? weighs(one, kg, env, limit) : phrase`no line says how thick ${one} is`;
   };
   into.add('mass', { origin, amount: kg, why, goods: true });
 }
 
 function weighs(one: string, kg: Ends, env: Env, limit?: Limit): string {
   const words = {
-    one: (mass: number) => `${one} is ${massText(env, mass)}`,
-    most: (mass: number) => `${one} may be up to ${massText(env, mass)}`,
-    least: (mass: number) => `${one} may be as little as ${massText(env, mass)}`,
+    one: (mass: number) => phrase`${one} is ${massText(env, mass)}`,
+    most: (mass: number) => phrase`${one} may be up to ${massText(env, mass)}`,
+    least: (mass: number) => phrase`${one} may be as little as ${massText(env, mass)}`,
   };
   return inWords(kg, words, limit);
 }
@@ -69,7 +71,7 @@ function oneOf(
   env: Env,
 ): string {
   const titled = facts && facts.title !== facts.name;
-  const what = titled ? `one of “${facts.title}”,` : `each ${name}`;
+  const what = titled ? phrase`one of “${facts.title}”,` : phrase`each ${name}`;
   return `${what} ${sizeText(env, sides)}${titled ? ',' : ''}`;
 }
 
@@ -97,8 +99,8 @@ function lumps({ work, facts, env }: Standing, into: Gathered): void {
   if (!each) return;
   const all = { least: each.least * down, most: each.most * down * moreDown(facts) };
   const why = (limit?: Limit) => {
-    const weight = weighs('what comes down', all, env, limit);
-    return `${weight} in all${limit ? fewest(each.most, limit) : ''}`;
+    const weight = weighs(phrase`what comes down`, all, env, limit);
+    return phrase`${weight} in all${limit ? fewest(each.most, limit) : ''}`;
   };
   const origin = lineIn(facts, ['rebuild']) ?? into.home;
   into.add('lump', { origin, amount: all, why, saysLimit: true });
@@ -118,7 +120,7 @@ function moreDown(facts: BlockFacts): number {
 function fewest(each: number, limit: Limit): string {
   const bricks = Math.floor(limit.amount / each) + 1;
   const shown = showNumber(fromGeometry(bricks), 0);
-  return `; ${shown} bricks in a lump with their mortar are more than ${limit.text}`;
+  return phrase`; ${shown} bricks in a lump with their mortar are more than ${limit.text}`;
 }
 
 /** A brick with half the joint all round, kg: brickwork is taken to be as dense as its bricks. */

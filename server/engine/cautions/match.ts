@@ -1,4 +1,5 @@
 /** Whether a piece of work brings a caution up: which of its lines do, and why. What no line says brings none up: it is asked. */
+import { later, spoken } from '../../../shared/phrase';
 import { type Held, type Holding, worst } from './holding';
 import type { Condition, Rule } from './rules';
 
@@ -125,11 +126,18 @@ function reason({ why, amount, saysLimit }: Held, conditions: readonly Condition
   if (!why) return [];
   const limit = conditions.find((c) => c.limit)?.limit;
   const told =
-    limit && amount !== undefined && !saysLimit ? `, ${WORDS[limit.than]} ${limit.text}` : '';
+    limit && amount !== undefined && !saysLimit
+      ? `, ${spoken(WORDS[limit.than])} ${limit.text}`
+      : '';
   return [`${why(limit)}${told}`];
 }
 
-const WORDS = { over: 'over', from: 'no less than', under: 'under', within: 'within' } as const;
+const WORDS = {
+  over: later`over`,
+  from: later`no less than`,
+  under: later`under`,
+  within: later`within`,
+} as const;
 
 function distinct(held: readonly Held[]): Held[] {
   const seen = new Set<string>();

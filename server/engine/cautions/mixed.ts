@@ -1,4 +1,5 @@
 /** What is in the mortar and concrete of a piece of work, what the standing mortar is, and the bags it comes in. */
+import { phrase } from '../../../shared/phrase';
 import type { MixNeed } from '../brickwork/needs';
 import { partsOf } from '../mortar/parts';
 import { endsOf } from '../resolve/ends';
@@ -35,7 +36,7 @@ function contents(
   const material = factsNamed(env, 'material', name);
   const title = material?.title ?? name;
   const from = factsNamed(env, 'mix', mix)?.title ?? mix;
-  const held = { origin, why: () => (from === title ? title : `${title} in ${from}`) };
+  const held = { origin, why: () => (from === title ? title : phrase`${title} in ${from}`) };
   into.named(name, held);
   const is = whatIs(name, material);
   if (is && is !== name) into.add(is, held);
@@ -49,8 +50,12 @@ function bag(pack: LineFacts, title: string, origin: Origin, into: Gathered): vo
   if (kg === undefined || content?.kind !== 'quantity' || content.unit?.dimension !== 'mass')
     return;
   const comes = (up: string) => (mass: number) =>
-    `${title} comes by the ${up}${massText(pack.env, mass)} ${pack.word('pack')}`;
-  const words = { one: comes(''), most: comes('up to '), least: comes('no less than ') };
+    phrase`${title} comes by the ${up}${massText(pack.env, mass)} ${pack.word('pack')}`;
+  const words = {
+    one: comes(''),
+    most: comes(phrase`up to `),
+    least: comes(phrase`no less than `),
+  };
   const why = (limit?: Limit) => inWords(kg, words, limit);
   into.add('bag', { origin, amount: kg, why, goods: true });
 }
@@ -91,7 +96,11 @@ function standing({ facts, wall, env }: Standing, into: Gathered): void {
   const old = mortar ? mortar !== 'cement' : mix !== '' && !holdsCement(mix, env);
   const name = mortar || (factsNamed(env, 'mix', mix)?.title ?? mix);
   if (old)
-    into.add('old-lime', { origin: line.origin, why: () => `it stands in ${name}`, own: true });
+    into.add('old-lime', {
+      origin: line.origin,
+      why: () => phrase`it stands in ${name}`,
+      own: true,
+    });
 }
 
 /** What is bought ready is taken to hold some, where no parts say otherwise. */

@@ -1,5 +1,6 @@
 /** How high a piece of work is, how thick, how far out of plumb, and what it stands near: as lines say or as it was laid. */
 
+import { phrase } from '../../../shared/phrase';
 import type { WorkFacts } from '../brickwork/needs';
 import { lengthSaid, sizeSaid } from '../brickwork/said';
 import { higherAtMost } from '../brickwork/wall/highest';
@@ -10,8 +11,8 @@ export function place(standing: Standing, into: Gathered): void {
   height(standing, into);
   thick(standing, into);
   leaning(standing, into);
-  near('boundary', { name: 'the boundary', at: 'on the boundary' }, standing, into);
-  near('road', { name: 'a road', at: 'beside a road' }, standing, into);
+  near('boundary', { name: phrase`the boundary`, at: phrase`on the boundary` }, standing, into);
+  near('road', { name: phrase`a road`, at: phrase`beside a road` }, standing, into);
 }
 
 function leaning({ facts, env }: Standing, into: Gathered): void {
@@ -19,9 +20,9 @@ function leaning({ facts, env }: Standing, into: Gathered): void {
   const out = endsOf(line, 'leans');
   if (!line || !out) return;
   const words = {
-    one: (mm: number) => `it leans ${sizeSaid(mm, env)}`,
-    most: (mm: number) => `it may lean up to ${sizeSaid(mm, env)}`,
-    least: (mm: number) => `it may lean as little as ${sizeSaid(mm, env)}`,
+    one: (mm: number) => phrase`it leans ${sizeSaid(mm, env)}`,
+    most: (mm: number) => phrase`it may lean up to ${sizeSaid(mm, env)}`,
+    least: (mm: number) => phrase`it may lean as little as ${sizeSaid(mm, env)}`,
   };
   const why = (limit?: Limit) => inWords(out, words, limit);
   into.add('leans', { origin: line.origin, amount: out, why });
@@ -40,9 +41,9 @@ function height(standing: Standing, into: Gathered): void {
   if (!high || !Number.isFinite(high.most)) return;
   const origin = lineIn(facts, ['height', 'rebuild']) ?? into.home;
   const words = {
-    one: (mm: number) => `it is ${lengthSaid(mm, env)} high`,
-    most: (mm: number) => `it may be up to ${lengthSaid(mm, env)} high`,
-    least: (mm: number) => `it may be as low as ${lengthSaid(mm, env)}`,
+    one: (mm: number) => phrase`it is ${lengthSaid(mm, env)} high`,
+    most: (mm: number) => phrase`it may be up to ${lengthSaid(mm, env)} high`,
+    least: (mm: number) => phrase`it may be as low as ${lengthSaid(mm, env)}`,
   };
   into.add('height', { origin, amount: high, why: (limit) => inWords(high, words, limit) });
 }
@@ -96,9 +97,9 @@ function near(what: What, where: Near, { facts, env }: Standing, into: Gathered)
   const there = { origin: line.origin, amount: away };
   const far = (mm: number) => lengthSaid(mm, env);
   const words = {
-    one: (mm: number) => `${where.name} is ${far(mm)} away`,
-    most: (mm: number) => `${where.name} may be as far as ${far(mm)}`,
-    least: (mm: number) => `${where.name} may be as near as ${far(mm)}`,
+    one: (mm: number) => phrase`${where.name} is ${far(mm)} away`,
+    most: (mm: number) => phrase`${where.name} may be as far as ${far(mm)}`,
+    least: (mm: number) => phrase`${where.name} may be as near as ${far(mm)}`,
   };
   if (away.least > 0) into.add(what, { ...there, why: (limit) => inWords(away, words, limit) });
   // Within nought of it says no more than that it is there.
@@ -106,7 +107,7 @@ function near(what: What, where: Near, { facts, env }: Standing, into: Gathered)
     into.add(what, {
       ...there,
       why: (limit) =>
-        `it ${isRange(away) ? 'may be' : 'is'} ${where.at}${limit?.amount ? `, within ${limit.text}` : ''}`,
+        phrase`it ${isRange(away) ? phrase`may be` : phrase`is`} ${where.at}${limit?.amount ? phrase`, within ${limit.text}` : ''}`,
       saysLimit: true,
     });
 }

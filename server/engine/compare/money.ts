@@ -1,5 +1,7 @@
 /** What moved a price: the parts it is made of, each with what it moved by, which add up to the difference. */
+
 import { type Exact, ZERO } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import type { JobPrice } from '../price/total';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
@@ -45,8 +47,8 @@ export function moneyChange(
     steps: changed(stepsOf(old), stepsOf(now)),
     parts: biggestFirst(changed(partsOf(old), partsOf(now))),
     works: biggestFirst(sharesOf(pairs, before, after)),
-    net: partOf('net', 'Price before tax', old.price.value, now.price.value),
-    total: partOf('price', 'Price', old.total.value, now.total.value),
+    net: partOf('net', phrase`Price before tax`, old.price.value, now.price.value),
+    total: partOf('price', phrase`Price`, old.total.value, now.total.value),
     incomplete: old.total.gaps.length > 0 || now.total.gaps.length > 0,
   };
 }

@@ -1,5 +1,7 @@
 /** A price taken apart: none of it left out and none of it twice. */
+
 import { type Exact, ZERO } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import type { Purchase } from '../price/buying';
 import { partnerKey } from '../price/partners';
 import type { JobPrice } from '../price/total';
@@ -55,11 +57,12 @@ function discounts({ discounts: all }: JobPrice): Part[] {
 /** What else the price before tax is more or less than its parts: it is agreed, or lifted, or rounded. */
 function between({ price, gross, agreed }: JobPrice, known: readonly Part[]): Part[] {
   const rest = price.value.sub(sumOf(known));
-  if (agreed) return [{ key: 'agreed', label: 'Up or down to the agreed price', value: rest }];
+  if (agreed)
+    return [{ key: 'agreed', label: phrase`Up or down to the agreed price`, value: rest }];
   const lifted = liftOf(gross);
   return [
-    { key: 'least', label: 'Up to the least price', value: lifted },
-    { key: 'rounding', label: 'Rounding', value: rest.sub(lifted) },
+    { key: 'least', label: phrase`Up to the least price`, value: lifted },
+    { key: 'rounding', label: phrase`Rounding`, value: rest.sub(lifted) },
   ];
 }
 
@@ -80,7 +83,7 @@ function taxesOf({ taxes, tax, taxName }: JobPrice): Part[] {
 /** A penny between a price that is agreed with its tax and the two of them. */
 function last({ total, price }: JobPrice, taxes: readonly Part[]): Part[] {
   const value = total.value.sub(price.value).sub(sumOf(taxes));
-  return [{ key: 'rounding', label: 'Rounding', value }];
+  return [{ key: 'rounding', label: phrase`Rounding`, value }];
 }
 
 function sumOf(parts: readonly Part[]): Exact {

@@ -1,5 +1,7 @@
 /** What was sent, as the record itself keeps it: figures of that day beside those of now. */
+
 import type { ReadLine } from '../../../grammar/read/values';
+import { phrase } from '../../../shared/phrase';
 import { kept } from '../life/was';
 import { wordOf } from '../resolve/book';
 import { LineFacts } from '../resolve/env';
@@ -26,7 +28,7 @@ export function sinceSent(job: Job): SinceSent | undefined {
   const record = job.file.blocks.find((block) => block.kind === 'record');
   const line = record?.read.heading?.body.filter((l) => l.kind.key === 'sent').at(-1);
   if (!record || !line) return undefined;
-  const price = new LineFacts(record, line, job.env).term('money', 'Price that was sent');
+  const price = new LineFacts(record, line, job.env).term('money', phrase`Price that was sent`);
   const was = line.body.filter((l) => l.kind.key === 'was');
   const now = new Map(allFigures(job).map(({ key, term }) => [key, term]));
   return {

@@ -89,13 +89,19 @@ export function roomFor({ form, stops, origin = 0 }: Chain, units: Units): numbe
 }
 
 /** Every chain of a drawing, the rows below it one under another. */
-export function layChains({ chains, extent, units }: Drawing, place: Place): Mark[] {
+export function layChains(drawing: Drawing, place: Place): Mark[] {
+  return eachChain(drawing, place).flatMap(({ marks }) => marks);
+}
+
+/** The same, told apart: for who asks what each is a dimension of. */
+export function eachChain({ chains, extent, units }: Drawing, place: Place) {
   let y = place.y(extent.bottom) + FIRST;
-  return chains.flatMap((chain) => {
-    if (chain.side === 'right') return heights(chain, place.x(extent.right) + 5, place, units);
+  return chains.map((chain): { chain: Chain; marks: Mark[] } => {
+    if (chain.side === 'right')
+      return { chain, marks: heights(chain, place.x(extent.right) + 5, place, units) };
     const lay = chain.form === 'running' ? running : between;
     const marks = lay(chain, y, place, units);
     y += roomFor(chain, units);
-    return marks;
+    return { chain, marks };
   });
 }

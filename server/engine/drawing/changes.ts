@@ -1,4 +1,5 @@
 /** The same face of two revisions: what stands in the one and not in the other is marked, by outline and hatch. */
+import { later, phrase, spoken } from '../../../shared/phrase';
 import type { Box, Drawing, Shape, Style } from './model';
 
 /** Pieces of a face: how many are new where they lie, how many gone from there, how many as before. */
@@ -86,15 +87,15 @@ interface Mark {
 
 const NEW: Mark = {
   style: 'new-piece',
-  key: 'new here',
-  title: 'as it is now',
-  said: 'new where they lie',
+  key: later`new here`,
+  title: later`as it is now`,
+  said: later`new where they lie`,
 };
 const GONE: Mark = {
   style: 'gone-piece',
-  key: 'gone from here',
-  title: 'as it was',
-  said: 'gone from where they lay',
+  key: later`gone from here`,
+  title: later`as it was`,
+  said: later`gone from where they lay`,
 };
 
 function marked(
@@ -103,16 +104,16 @@ function marked(
   { style, key, title, said }: Mark,
   extent: Drawing['extent'] = drawing.extent,
 ): Drawing {
-  const count = `${pieces.length} ${pieces.length === 1 ? 'piece' : 'pieces'} ${said}`;
+  const count = `${pieces.length} ${pieces.length === 1 ? phrase`piece` : phrase`pieces`} ${spoken(said)}`;
   const over = pieces.map((piece) => ({ ...piece, style }));
   return {
     ...drawing,
-    title: `${drawing.title}: ${title}`,
+    title: `${drawing.title}: ${spoken(title)}`,
     description: `${drawing.description} ${count}.`,
     extent,
     boxes: [...drawing.boxes, ...over.filter((piece): piece is Box => !('points' in piece))],
     shapes: [...drawing.shapes, ...over.filter((piece): piece is Shape => 'points' in piece)],
-    keys: pieces.length ? [...drawing.keys, { style, text: key }] : drawing.keys,
+    keys: pieces.length ? [...drawing.keys, { style, text: spoken(key) }] : drawing.keys,
     notes: [...drawing.notes, `${count}.`],
   };
 }

@@ -1,12 +1,13 @@
 /** Lengths in the words of a drawing, which have no unit: the sheet says once what they are in. */
+import { later } from '../../../shared/phrase';
 import { feetAndInches } from '../brickwork/lengths';
 
 export type Units = 'millimetres' | 'feet';
 
 /** What all lengths of a sheet are in, for its heading. */
 export const UNIT_WORDS: Readonly<Record<Units, string>> = {
-  millimetres: 'millimetres',
-  feet: 'feet and inches',
+  millimetres: later`millimetres`,
+  feet: later`feet and inches`,
 };
 
 /** Beside a single length in running words. Feet and inches carry their own marks. */

@@ -1,3 +1,4 @@
+import { phrase } from '../../../shared/phrase';
 import type { CoursePlan, PierPlan, UnitSize } from '../setting-out';
 import { keysOf } from './keys';
 import { lengthOn, type Units, withUnit } from './lengths';
@@ -61,8 +62,10 @@ export function pierElevation(
   const left = Math.min(0, ...above.map((box) => box.x));
   const top = Math.max(height, ...above.map((box) => box.y + box.height));
   const heights = [...new Set([0, height, ...toppingTops(toppings)])].sort((a, b) => a - b);
-  const plan = `${lengthOn(units, width)} by ${lengthOn(units, depth)}`;
-  const said = [name, withUnit(plan, units), `${courses} courses high`].filter(Boolean).join(', ');
+  const plan = phrase`${lengthOn(units, width)} by ${lengthOn(units, depth)}`;
+  const said = [name, withUnit(plan, units), phrase`${courses} courses high`]
+    .filter(Boolean)
+    .join(', ');
   const face = faceBricks(pier, courses, gauge, options);
   const boxes = [...face.boxes, ...above];
   const ruled = strokesOf(courses, gauge, width, dpc);
@@ -70,7 +73,7 @@ export function pierElevation(
   return {
     title,
     units,
-    description: `Elevation of a pier, ${said}.`,
+    description: phrase`Elevation of a pier, ${said}.`,
     extent: { left, right, bottom: 0, top },
     boxes,
     shapes: [],

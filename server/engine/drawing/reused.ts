@@ -1,4 +1,5 @@
 /** Brickwork built again, in which bricks that came down are laid beside new ones. */
+import { phrase } from '../../../shared/phrase';
 import type { Box, Drawing, Style } from './model';
 
 /** Bricks that are laid whole: what is cut is counted by its length, and marked like any cut. */
@@ -17,11 +18,11 @@ function marked(boxes: readonly Box[], share: number): Box[] {
 }
 
 function noteOn(share: number): string[] {
-  if (share >= 1) return ['All bricks are those that came down.'];
-  if (share <= 0) return ['All bricks are new.'];
-  const part = `${Math.round(share * 100)} of 100`;
+  if (share >= 1) return [phrase`All bricks are those that came down.`];
+  if (share <= 0) return [phrase`All bricks are new.`];
+  const part = phrase`${Math.round(share * 100)} of 100`;
   return [
-    `Dotted: reused, ${part}; without dots: new. They are drawn evenly mixed; which goes where is settled at the wall.`,
+    phrase`Dotted: reused, ${part}; without dots: new. They are drawn evenly mixed; which goes where is settled at the wall.`,
   ];
 }
 
@@ -34,13 +35,13 @@ export function withReused(drawing: Drawing, reused: number, what: string): Draw
   const notes = noteOn(reused);
   return {
     ...drawing,
-    description: `Elevation of ${what}. ${notes.join(' ')}`,
+    description: phrase`Elevation of ${what}. ${notes.join(' ')}`,
     // It may begin anywhere up what stands.
     strokes: drawing.strokes.filter(({ style }) => style !== 'ground'),
     boxes: [...drawing.boxes, ...marks],
     keys: [
       ...drawing.keys,
-      ...(marks.length ? [{ style: 'reused' as const, text: 'reused brick' }] : []),
+      ...(marks.length ? [{ style: 'reused' as const, text: phrase`reused brick` }] : []),
     ],
     notes: [...drawing.notes, ...notes],
   };

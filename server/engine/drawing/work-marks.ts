@@ -5,7 +5,7 @@ import { textWidth } from './sheet/paper';
 /** The least letters that are read on paper, mm. */
 const LEAST = 1.2;
 
-type TextMark = Extract<Mark, { kind: 'text' }>;
+export type TextMark = Extract<Mark, { kind: 'text' }>;
 
 function ways({ text, size, room }: Label, scale: number): { level: boolean; turned: boolean } {
   if (!room) return { level: true, turned: true };
@@ -81,13 +81,16 @@ class Letters {
 }
 
 /** What is written on the work: the size of a cut that has no room for it by its letter, where there are letters. */
-function words(drawing: Drawing, place: Place, letters: ReadonlyMap<string, string>): Mark[] {
+export function wordsOn(
+  drawing: Pick<Drawing, 'labels'>,
+  place: Place,
+  letters: ReadonlyMap<string, string>,
+): { label: Label; marks: TextMark[] }[] {
   const lettered = new Letters(letters, place);
-  return drawing.labels.flatMap((label): Mark[] =>
-    label.cut === undefined || labelFits(label, place.scale)
-      ? labelMark(label, place)
-      : lettered.put(label),
-  );
+  return drawing.labels.map((label) => {
+    const plain = label.cut === undefined || labelFits(label, place.scale);
+    return { label, marks: plain ? labelMark(label, place) : lettered.put(label) };
+  });
 }
 
 /** The work itself on paper: boxes, shapes, lines, words. */
@@ -109,5 +112,6 @@ export function workMarks(
     const [x1, y1, x2, y2] = [place.x(from.x), place.y(from.y), place.x(to.x), place.y(to.y)];
     return { kind: 'line', ink: style, x1, y1, x2, y2 };
   });
-  return [...boxes, ...shapes, ...strokes, ...words(drawing, place, letters)];
+  const words = wordsOn(drawing, place, letters).flatMap(({ marks }) => marks);
+  return [...boxes, ...shapes, ...strokes, ...words];
 }

@@ -1,6 +1,8 @@
 /** Everything there is to tell about a file, in the order of its lines. */
+
 import type { Fault } from '../../../grammar/read/fault';
 import type { Finding } from '../../../shared/finding';
+import { phrase } from '../../../shared/phrase';
 import { templateOf } from '../life/template';
 import { ONCE } from '../resolve/book';
 import type { Job } from '../workspace/job';
@@ -60,7 +62,7 @@ function remarksOf(job: Job): Remark[] {
 /** A remark on a line of another file is told at the job’s own heading, and leads there. */
 function toldAt(remark: Remark, here: SourceBlock): Remark {
   if (remark.origin.block.file === here.file) return remark;
-  const related = [{ origin: remark.origin, message: 'The line it is about' }];
+  const related = [{ origin: remark.origin, message: phrase`The line it is about` }];
   return { ...remark, origin: headOrigin(here), related };
 }
 
@@ -112,7 +114,7 @@ function faultFinding(block: SourceBlock, fault: Fault): Finding {
 }
 
 function tooLarge(file: string): Finding {
-  const message = `This file is larger than ${MOST_CHARACTERS / 1024 / 1024} MiB and is not read. No job is near that size; look whether something else was pasted into it.`;
+  const message = phrase`This file is larger than ${MOST_CHARACTERS / 1024 / 1024} MiB and is not read. No job is near that size; look whether something else was pasted into it.`;
   return {
     code: 'file-too-large',
     severity: 'error',

@@ -1,6 +1,8 @@
 /** Questions of a template that no answer could be written for. */
+
 import { clipped } from '../../../grammar/read/fault';
 import { listed } from '../../../grammar/read/numbers';
+import { phrase } from '../../../shared/phrase';
 import { type Ask, type AskPlace, askable, askPlace, templateOf } from '../life/template';
 import { originOf, wordOf } from '../resolve/book';
 import type { SourceFile } from '../workspace/source';
@@ -43,26 +45,26 @@ function askIdle(
       : found.why === 'no-line'
         ? meantBy(ask.word, words)
         : undefined;
-  const hint = meant ? ` Did you mean “${meant}”?` : there(found, known);
+  const hint = meant ? phrase` Did you mean “${meant}”?` : there(found, known);
   const origin = originOf(block, value);
   return {
     code: 'ask-idle',
     severity: 'error',
     origin,
-    message: `${whyIdle(ask, found)}${hint} It is not asked.`,
+    message: phrase`${whyIdle(ask, found)}${hint} It is not asked.`,
     related: found.targets
       .slice(1, 8)
-      .map((t) => ({ origin: headOrigin(t.block), message: 'Of the same name' })),
+      .map((t) => ({ origin: headOrigin(t.block), message: phrase`Of the same name` })),
     ways: meant
-      ? [{ title: `Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
+      ? [{ title: phrase`Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
       : [],
   };
 }
 
 function there({ why }: Idle, known: readonly string[]): string {
   if (why !== 'nothing' || !known.length) return '';
-  const some = `${listed(known.slice(0, 8), 'and')}${known.length > 8 ? ' and others' : ''}`;
-  return ` There ${known.length === 1 ? 'is' : 'are'} ${some}.`;
+  const some = `${listed(known.slice(0, 8), 'and')}${known.length > 8 ? phrase` and others` : ''}`;
+  return phrase` There ${known.length === 1 ? phrase`is` : phrase`are`} ${some}.`;
 }
 
 function whyIdle({ what, word }: Ask, { why, targets }: Idle): string {
@@ -73,14 +75,14 @@ function whyIdle({ what, word }: Ask, { why, targets }: Idle): string {
     : '';
   switch (why) {
     case 'nothing':
-      return `No wall, pier, repair, opening or cost of this file is called ${name}.`;
+      return phrase`No wall, pier, repair, opening or cost of this file is called ${name}.`;
     case 'several':
-      return `${targets.length} things of this file are called ${name}, and which of them is asked for cannot be told. Give one of them another name.`;
+      return phrase`${targets.length} things of this file are called ${name}, and which of them is asked for cannot be told. Give one of them another name.`;
     case 'with-lines':
-      return `“${clipped(word)}” of ${of} has lines of its own. Ask for one of those by its name.`;
+      return phrase`“${clipped(word)}” of ${of} has lines of its own. Ask for one of those by its name.`;
     case 'several-lines':
-      return `${of} has several lines “${clipped(word)}”, and which of them is asked for cannot be told.`;
+      return phrase`${of} has several lines “${clipped(word)}”, and which of them is asked for cannot be told.`;
     default:
-      return `“${clipped(word)}” is no line of ${of}.`;
+      return phrase`“${clipped(word)}” is no line of ${of}.`;
   }
 }

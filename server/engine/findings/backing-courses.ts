@@ -1,4 +1,5 @@
 /** A backing whose courses do not come out where the face ends: blocks are then cut in height. */
+import { phrase } from '../../../shared/phrase';
 import { lengthText } from '../brickwork/lengths';
 import type { Masonry } from '../brickwork/masonry';
 import type { Backing } from '../brickwork/wall/parts/backing/lay';
@@ -9,9 +10,9 @@ export function backingCourses(backing: Backing, masonry: Masonry, plan: WallPla
   const { line, off, out } = backing;
   if (!off.length) return [];
   const { env } = masonry;
-  const each = off.map(({ what, by }) => `${lengthText(env, by)} at ${what}`).join(', ');
+  const each = off.map(({ what, by }) => phrase`${lengthText(env, by)} at ${what}`).join(', ');
   const title = backing.masonry.brick.title;
-  const message = `Courses of ${title} (${lengthText(env, out.gauge)}) do not come out with those of the face: ${each} is cut off in height. The blocks cut are counted as whole ones.`;
+  const message = phrase`Courses of ${title} (${lengthText(env, out.gauge)}) do not come out with those of the face: ${each} is cut off in height. The blocks cut are counted as whole ones.`;
   return [
     {
       code: 'backing-courses',
@@ -34,7 +35,7 @@ function waysOf({ out }: Backing, { facts, env }: Masonry, { spec }: WallPlan): 
     return [];
   });
   return near.map((courses) => ({
-    title: `Make the wall ${courses} courses high, ${lengthText(env, courses * face)}`,
+    title: phrase`Make the wall ${courses} courses high, ${lengthText(env, courses * face)}`,
     edits: [{ ...line.at('courses'), text: `${courses} courses` }],
   }));
 }

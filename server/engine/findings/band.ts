@@ -1,4 +1,5 @@
 /** A band of another brick that is not what its line says. */
+import { phrase } from '../../../shared/phrase';
 import type { Brick } from '../brickwork/goods';
 import type { WallPlan } from '../brickwork/wall/spec';
 import type { BandZones } from '../brickwork/wall/zones';
@@ -39,12 +40,12 @@ function backwards({ line }: BandZones): Remark[] {
     line.number('last') ?? Number.POSITIVE_INFINITY,
   ];
   if (last >= first) return [];
-  const message = `Courses are counted from the ground up: this is read as courses ${last} to ${first}.`;
+  const message = phrase`Courses are counted from the ground up: this is read as courses ${last} to ${first}.`;
   const edits = [
     { ...line.at('first'), text: `${last}` },
     { ...line.at('last'), text: `${first}` },
   ];
-  const ways = [{ title: `Write courses ${last} to ${first}`, edits, preferred: true }];
+  const ways = [{ title: phrase`Write courses ${last} to ${first}`, edits, preferred: true }];
   return [{ ...off(line, 'first', message), severity: 'information', ways }];
 }
 
@@ -52,8 +53,8 @@ function tooHigh({ line }: BandZones, plan: WallPlan): Remark[] {
   const courses = bandCourses(line, plan);
   if (!courses || courses.to <= plan.spec.courses) return [];
   const there = plan.spec.courses - (plan.ground[0]?.level ?? 0);
-  const message = `This band reaches above the ${coursesText(there)} of the wall; those above are left out.`;
-  return [off(line, line.values.last ? 'last' : 'first', message)];
+  const message = phrase`This band reaches above the ${coursesText(there)} of the wall; those above are left out.`;
+  return [off(line, line.values.last ? phrase`last` : phrase`first`, message)];
 }
 
 /** Over the first stretch of ground: a band is level, and the damp course is as many courses all along. */
@@ -68,12 +69,12 @@ function takenAlready({ line, zones }: BandZones, plan: WallPlan): Remark[] {
   );
   const least = Math.min(...left);
   if (least >= wanted) return [];
-  const message = `${coursesText(wanted - least)} of this band ${wanted - least === 1 ? 'is' : 'are'} of the damp course or of a band before it already, and ${wanted - least === 1 ? 'stays' : 'stay'} there.`;
+  const message = phrase`${coursesText(wanted - least)} of this band ${wanted - least === 1 ? phrase`is` : phrase`are`} of the damp course or of a band before it already, and ${wanted - least === 1 ? phrase`stays` : phrase`stay`} there.`;
   return [off(line, 'first', message)];
 }
 
 function otherSize({ line }: BandZones, brick: Brick, { spec }: WallPlan): Remark[] {
   if (!brick.size || !differs(brick.size, spec.unit)) return [];
-  const message = `${brick.title} is of another size than the wall’s brick. Its courses are counted as so many of that brick, and the height does not change: say how it really goes before it is bought.`;
+  const message = phrase`${brick.title} is of another size than the wall’s brick. Its courses are counted as so many of that brick, and the height does not change: say how it really goes before it is bought.`;
   return [off(line, 'brick', message)];
 }

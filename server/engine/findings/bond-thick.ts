@@ -1,5 +1,7 @@
 /** A bond at a thickness that its own lines do not give it. */
+
 import { listed } from '../../../grammar/read/numbers';
+import { phrase } from '../../../shared/phrase';
 import { halvesOf } from '../brickwork/masonry';
 import { type BlockFacts, type Env, factsNamed, type LineFacts } from '../resolve/env';
 import type { Remark, RemarkWay } from './remark';
@@ -15,9 +17,9 @@ export function bondThick(facts: BlockFacts, halves: number, env: Env): Remark |
     .filter((name) => suits(factsNamed(env, 'bond', name)!, halves));
   const collar =
     halves === 2
-      ? ' Its leaves are parted by one upright joint from end to end, and need ties.'
+      ? phrase` Its leaves are parted by one upright joint from end to end, and need ties.`
       : '';
-  const message = `${bond.title} is given for ${listed(thicknesses)}, and this wall is ${said(halves / 2)} thick.${collar} ${others.length ? `For this thickness there ${others.length > 1 ? 'are' : 'is'} ${listed(others, 'and')}.` : ''}`;
+  const message = phrase`${bond.title} is given for ${listed(thicknesses)}, and this wall is ${said(halves / 2)} thick.${collar} ${others.length ? phrase`For this thickness there ${others.length > 1 ? phrase`are` : phrase`is`} ${listed(others, 'and')}.` : ''}`;
   const own = facts.line('bond');
   const ways: RemarkWay[] = others.map((name) => wayTo(name, own, facts));
   return {
@@ -34,12 +36,12 @@ function suits(bond: BlockFacts, halves: number): boolean {
 }
 
 function said(bricks: number): string {
-  if (bricks === 0.5) return 'half a brick';
-  return bricks === 1 ? 'one brick' : `${bricks} bricks`;
+  if (bricks === 0.5) return phrase`half a brick`;
+  return bricks === 1 ? phrase`one brick` : phrase`${bricks} bricks`;
 }
 
 function wayTo(name: string, own: LineFacts | undefined, facts: BlockFacts): RemarkWay {
-  const title = `Build it in ${name}`;
+  const title = phrase`Build it in ${name}`;
   if (own)
     return {
       title,

@@ -1,5 +1,6 @@
 /** A brick that cannot be bonded through a wall or a pier: its length is not two widths and a joint. */
 
+import { phrase } from '../../../shared/phrase';
 import { lengthText } from '../brickwork/lengths';
 import type { Masonry } from '../brickwork/masonry';
 import { defaultLine, type Env } from '../resolve/env';
@@ -19,7 +20,7 @@ export function bondsThrough({ length, width }: UnitSize, joint: number, env: En
 export function brickShape(masonry: Masonry): Remark {
   const { env, brick, facts } = masonry;
   const { length, width } = brick.size!;
-  const message = `${brick.title} is ${lengthText(env, length)} long and ${lengthText(env, width)} wide. Only bricks whose length is two widths and a joint are laid more than half a brick thick, so this is left out.`;
+  const message = phrase`${brick.title} is ${lengthText(env, length)} long and ${lengthText(env, width)} wide. Only bricks whose length is two widths and a joint are laid more than half a brick thick, so this is left out.`;
   return {
     code: 'brick-shape',
     severity: 'error',

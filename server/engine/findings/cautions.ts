@@ -1,5 +1,7 @@
 /** Cautions of the libraries and of the firm, each where the job calls for it. */
+
 import { listed } from '../../../grammar/read/numbers';
+import { phrase } from '../../../shared/phrase';
 import { counted } from '../../../shared/show';
 import { cautionsOf, type Told } from '../cautions';
 import type { Rule } from '../cautions/rules';
@@ -38,7 +40,7 @@ export function cautions(job: Asked): Remark[] {
 }
 
 function andMore(remark: Remark, more: number): Remark {
-  const others = `The same holds for ${counted(more, 'piece', 'pieces')} of work further down.`;
+  const others = phrase`The same holds for ${counted(more, phrase`piece`, phrase`pieces`)} of work further down.`;
   return { ...remark, message: `${remark.message} ${others}` };
 }
 
@@ -61,8 +63,8 @@ function remarkOf({ rule, at, why, work }: Told, env: Env): Remark {
   const message = `${rule.title}${here}: ${[...rule.say, ...rule.ask].join(' ')}${from}`;
   const also = others
     .slice(0, MOST_PLACES)
-    .map(({ origin, why: reason }) => ({ origin, message: reason?.() ?? 'Here too' }));
-  const library = { origin: headOrigin(rule.block), message: 'The caution in the library' };
+    .map(({ origin, why: reason }) => ({ origin, message: reason?.() ?? phrase`Here too` }));
+  const library = { origin: headOrigin(rule.block), message: phrase`The caution in the library` };
   return {
     code: `caution-${rule.name}`,
     severity: 'information',
@@ -76,5 +78,5 @@ function remarkOf({ rule, at, why, work }: Told, env: Env): Remark {
 function shortened(why: readonly string[]): string {
   const more = why.length - MOST_PLACES;
   const told = why.slice(0, MOST_PLACES).join('; ');
-  return more > 0 ? `${told}; and ${more} more` : told;
+  return more > 0 ? phrase`${told}; and ${more} more` : told;
 }

@@ -1,4 +1,5 @@
 /** A cavity narrower or wider than ties are made for. */
+import { phrase } from '../../../shared/phrase';
 import { lengthText } from '../brickwork/lengths';
 import type { Masonry } from '../brickwork/masonry';
 import { defaultLine, type LineFacts } from '../resolve/env';
@@ -16,17 +17,17 @@ export function cavityOff(line: LineFacts, { env }: Masonry): Remark[] {
   if (Math.abs(cavity - nearest) < 1e-6) return [];
   const text = (length: number) => lengthText(env, length);
   const source = rule.line.syntax.comment?.text.replace(/^#\s*/, '') ?? '';
-  const message = `A cavity of ${text(cavity)} is ${cavity < nearest ? 'narrower' : 'wider'} than is built: ${text(low!)} to ${text(high!)}${source ? ` (${source})` : ''}. Beyond that the ties, and the wall itself, are for an engineer to design.`;
+  const message = phrase`A cavity of ${text(cavity)} is ${cavity < nearest ? phrase`narrower` : phrase`wider`} than is built: ${text(low!)} to ${text(high!)}${source ? ` (${source})` : ''}. Beyond that the ties, and the wall itself, are for an engineer to design.`;
   return [
     {
       code: 'cavity',
       severity: 'warning',
       origin: line.at('cavity'),
       message,
-      related: [{ origin: rule.origin, message: 'What is built' }],
+      related: [{ origin: rule.origin, message: phrase`What is built` }],
       ways: [
         {
-          title: `A cavity of ${text(nearest)}`,
+          title: phrase`A cavity of ${text(nearest)}`,
           edits: [{ ...line.at('cavity'), text: text(nearest) }],
         },
       ],

@@ -2,6 +2,7 @@
 
 import type { NamedKind, QuantitySlot, Slot } from '../../../grammar/lines/slots';
 import type { ReadLine, Value, Values } from '../../../grammar/read/values';
+import { phrase } from '../../../shared/phrase';
 import { isTrade } from '../labour/gang';
 import { isMeasure, measuresFor } from '../mortar/measures';
 import { originOf } from '../resolve/book';
@@ -46,7 +47,7 @@ class Check {
 
   private later(line: ReadLine, word: string, what: string): void {
     const origin = { block: this.block, span: line.syntax.span };
-    const message = `“${word}” is read and kept. Not computed yet: ${what}. No total counts it.`;
+    const message = phrase`“${word}” is read and kept. Not computed yet: ${what}. No total counts it.`;
     this.remarks.push({ code: 'not-computed', severity: 'information', origin, message });
   }
 
@@ -59,7 +60,7 @@ class Check {
   private currency(line: ReadLine): void {
     const value = line.values.currency;
     if (!value || currencyOf(this.env.book, textOf(value))) return;
-    const message = `“${textOf(value)}” is no currency of ISO 4217. Write its code of three letters, such as GBP, EUR or USD.`;
+    const message = phrase`“${textOf(value)}” is no currency of ISO 4217. Write its code of three letters, such as GBP, EUR or USD.`;
     this.remarks.push({
       code: 'currency-unknown',
       severity: 'error',
@@ -104,7 +105,9 @@ class Check {
       ...(this.work.get(kind) ?? []),
     ]);
     this.remarks.push(
-      nameUnknown(originOf(this.block, value), of.join(' or '), value.text, [...new Set(known)]),
+      nameUnknown(originOf(this.block, value), of.join(phrase` or `), value.text, [
+        ...new Set(known),
+      ]),
     );
   }
 
@@ -147,7 +150,7 @@ class Check {
     const { code, sign } = this.env.money;
     if (value.currency === code || value.currency === sign || this.told.has(value)) return;
     this.told.add(value);
-    const message = `This is in ${value.currency}, but the job is priced in ${code}. Write it in ${code}: nothing is converted, and totals leave it out.`;
+    const message = phrase`This is in ${value.currency}, but the job is priced in ${code}. Write it in ${code}: nothing is converted, and totals leave it out.`;
     this.remarks.push({
       code: 'currency-other',
       severity: 'error',

@@ -1,5 +1,6 @@
 /** A damp course that is not what its line says. */
 
+import { phrase } from '../../../shared/phrase';
 import type { Brick } from '../brickwork/goods';
 import type { LineFacts } from '../resolve/env';
 import type { UnitSize } from '../setting-out';
@@ -13,11 +14,11 @@ export function dpcOff(line: LineFacts, brick: Brick, unit: UnitSize, courses: n
   const remarks: Remark[] = [];
   const said = line.number('courses') ?? 0;
   if (said > courses) {
-    const message = `The damp course has more courses than the ${courses} there are; all of them are counted in its brick.`;
+    const message = phrase`The damp course has more courses than the ${courses} there are; all of them are counted in its brick.`;
     remarks.push({ code: 'dpc-off', severity: 'warning', origin: line.at('courses'), message });
   }
   if (brick.size && differs(brick.size, unit)) {
-    const message = `${brick.title} is of another size than the brick above it. Its courses are counted as so many of that brick, and the height does not change: say how it really goes before it is bought.`;
+    const message = phrase`${brick.title} is of another size than the brick above it. Its courses are counted as so many of that brick, and the height does not change: say how it really goes before it is bought.`;
     remarks.push({ code: 'dpc-off', severity: 'warning', origin: line.at('brick'), message });
   }
   return remarks;

@@ -1,4 +1,5 @@
 /** Lines that are read and have nothing to work on. */
+import { phrase } from '../../../shared/phrase';
 import { readStyle } from '../../../shared/show';
 import type { BlockFacts, LineFacts } from '../resolve/env';
 import type { Origin } from '../working/term';
@@ -11,7 +12,7 @@ function idle(origin: Origin, message: string): Remark {
 /** A number after a bond that takes none. */
 export function bondNumber(line: LineFacts, bond: BlockFacts): Remark | undefined {
   if (!line.values.n || bond.line('n') || takesNumber(bond)) return undefined;
-  return idle(line.at('n'), `${bond.title} takes no number; this one changes nothing.`);
+  return idle(line.at('n'), phrase`${bond.title} takes no number; this one changes nothing.`);
 }
 
 /** Whether what a wall gives for `n` changes the bond. */
@@ -38,18 +39,18 @@ export function repairIdle(
       : [
           ...told(
             facts.line('salvage'),
-            'Nothing comes down here, so nothing is salvaged: that takes a rebuild or a recope.',
+            phrase`Nothing comes down here, so nothing is salvaged: that takes a rebuild or a recope.`,
           ),
           ...told(
             facts.line('halves'),
-            'Nothing comes down here, so no halves are kept: that takes a rebuild or a recope.',
+            phrase`Nothing comes down here, so no halves are kept: that takes a rebuild or a recope.`,
           ),
         ]),
     ...(bought
       ? []
       : told(
           facts.line('match'),
-          'No brick is bought for this repair: that takes a rebuild, a recope or a cut-out.',
+          phrase`No brick is bought for this repair: that takes a rebuild, a recope or a cut-out.`,
         )),
   ];
 }
@@ -57,8 +58,7 @@ export function repairIdle(
 /** A sample of figures that shows no way to write them. */
 export function figuresUnreadable(sample: string, origin: Origin): Remark | undefined {
   if (readStyle(sample)) return undefined;
-  const message =
-    'This shows no way to write figures. Write one thousand two hundred and thirty-four point five six as your readers do, with the sign of the currency: "£1,234.56" or "1.234,56 €".';
+  const message = phrase`This shows no way to write figures. Write one thousand two hundred and thirty-four point five six as your readers do, with the sign of the currency: "£1,234.56" or "1.234,56 €".`;
   return { code: 'figures-unreadable', severity: 'error', origin, message };
 }
 
@@ -71,11 +71,13 @@ export function headIdle(facts: BlockFacts): Remark[] {
   const centre = facts.line('centre');
   return [
     lintel && arch
-      ? idle(lintel.origin, 'An arch carries what is over it: the lintel is left out.')
+      ? idle(lintel.origin, phrase`An arch carries what is over it: the lintel is left out.`)
       : undefined,
     bearing && (!lintel || arch)
-      ? idle(bearing.origin, 'There is no lintel here that would bear on anything.')
+      ? idle(bearing.origin, phrase`There is no lintel here that would bear on anything.`)
       : undefined,
-    centre && !arch ? idle(centre.origin, 'There is no arch here to turn on a centre.') : undefined,
+    centre && !arch
+      ? idle(centre.origin, phrase`There is no arch here to turn on a centre.`)
+      : undefined,
   ].filter((remark): remark is Remark => remark !== undefined);
 }

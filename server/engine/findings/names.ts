@@ -2,6 +2,7 @@
 
 import { listed } from '../../../grammar/read/numbers';
 import { nearest } from '../../../shared/nearest';
+import { phrase } from '../../../shared/phrase';
 import type { Origin } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
 import { headOrigin, type Remark, rewrite } from './remark';
@@ -27,12 +28,12 @@ export function nameUnknown(
 ): Remark {
   const meant = meantBy(name, known);
   const some = known.length
-    ? ` There ${known.length === 1 ? 'is' : 'are'} ${listed(known.slice(0, 8), 'and')}${known.length > 8 ? ' and others' : ''}.`
+    ? phrase` There ${known.length === 1 ? phrase`is` : phrase`are`} ${listed(known.slice(0, 8), 'and')}${known.length > 8 ? phrase` and others` : ''}.`
     : '';
-  const hint = meant ? ` Did you mean “${meant}”?` : some;
-  const message = `No ${kind} is called “${name}” in this file or those it uses.${hint} What hangs on it is left out of the totals.`;
+  const hint = meant ? phrase` Did you mean “${meant}”?` : some;
+  const message = phrase`No ${kind} is called “${name}” in this file or those it uses.${hint} What hangs on it is left out of the totals.`;
   const ways = meant
-    ? [{ title: `Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
+    ? [{ title: phrase`Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
     : [];
   return { code: 'name-unknown', severity: 'error', origin, message, ways };
 }
@@ -48,7 +49,7 @@ export function nameTwice(
     code: 'name-twice',
     severity: 'error',
     origin: { block, span: value.span },
-    message: `Two of this file are a ${kind} called “${name}”. Both are priced, but a line that names it means the first. Give one of them another name.`,
-    related: [{ origin: headOrigin(first), message: `The first ${kind} ${name}` }],
+    message: phrase`Two of this file are a ${kind} called “${name}”. Both are priced, but a line that names it means the first. Give one of them another name.`,
+    related: [{ origin: headOrigin(first), message: phrase`The first ${kind} ${name}` }],
   };
 }

@@ -1,4 +1,5 @@
 /** What a firm’s own output lines say, and what its past jobs show instead. */
+import { phrase } from '../../../shared/phrase';
 import { isEnough, type MeasuredOutput } from '../firm/outputs';
 import { enoughIn, isOff, type Rate, rateNow, rateText } from '../firm/rates';
 import { originOf } from '../resolve/book';
@@ -42,12 +43,14 @@ function amountOrigin({ found: { line, block } }: Rate): Origin {
 function messageOf(measured: MeasuredOutput, rate: Rate, sure: number, own: boolean): string {
   const { task, unit, days, jobs, mean } = measured;
   const now = [...new Set([rateText(rate.low), rateText(rate.high)])].join('..');
-  const source = own ? 'this line reckons with' : 'no line here says it, and the library has';
-  return `${days} days in ${jobs} jobs came to ${rateText(mean)} ${unit} an hour of ${task}, ${Math.round(sure * 100)}% sure between ${endsText(measured)}; ${source} ${now}. Every job’s hours hang on it.`;
+  const source = own
+    ? phrase`this line reckons with`
+    : phrase`no line here says it, and the library has`;
+  return phrase`${days} days in ${jobs} jobs came to ${rateText(mean)} ${unit} an hour of ${task}, ${Math.round(sure * 100)}% sure between ${endsText(measured)}; ${source} ${now}. Every job’s hours hang on it.`;
 }
 
 function endsText(measured: MeasuredOutput): string {
-  return `${rateText(measured.low!)} and ${rateText(measured.high!)}`;
+  return phrase`${rateText(measured.low!)} and ${rateText(measured.high!)}`;
 }
 
 function waysOf(measured: MeasuredOutput, edit: (text: string) => RemarkEdit) {
@@ -56,7 +59,7 @@ function waysOf(measured: MeasuredOutput, edit: (text: string) => RemarkEdit) {
   const [from, to] = [rateText(Math.max(low!, 0.01)), rateText(high!)];
   const range = `${from}..${to} ${unit} per h`;
   const way = (text: string, preferred = false) => ({
-    title: `Reckon with ${text}`,
+    title: phrase`Reckon with ${text}`,
     preferred,
     edits: [edit(text)],
   });

@@ -1,4 +1,5 @@
 /** A partner firm that no work of the job is given to. */
+import { phrase } from '../../../shared/phrase';
 import { partnerSaid } from '../resolve/partners';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
@@ -17,6 +18,6 @@ export function partnersIdle({ file, optionsWritten }: Job): Remark[] {
 
 /** No way out is offered: which work it does only the reader knows. */
 function partnerIdle(block: SourceBlock, name: string): Remark {
-  const message = `No work is done by this partner. Write “by ${name}” under a wall, a pier or a repair, or take it out.`;
+  const message = phrase`No work is done by this partner. Write “by ${name}” under a wall, a pier or a repair, or take it out.`;
   return { code: 'partner-idle', severity: 'hint', origin: headOrigin(block), message };
 }

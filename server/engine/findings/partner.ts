@@ -1,4 +1,5 @@
 /** A partner firm whose file is not there, or may not be read. */
+import { later, phrase, spoken } from '../../../shared/phrase';
 import type { Origin } from '../working/term';
 import { MOST_CHARACTERS } from '../workspace/source';
 import type { Remark } from './remark';
@@ -6,19 +7,20 @@ import type { Remark } from './remark';
 export type NoFile = 'unsaid' | 'outside' | 'missing' | 'circle' | 'large' | 'many';
 
 const WHY: Readonly<Record<NoFile, (path: string) => string>> = {
-  unsaid: () => 'No line says where this partner’s rates stand. Add it: file "name.perp".',
+  unsaid: () => phrase`No line says where this partner’s rates stand. Add it: file "name.perp".`,
   outside: (path) =>
-    `“${path}” lies outside the workspace folder. A job can only use files of its own workspace. Copy it in.`,
+    phrase`“${path}” lies outside the workspace folder. A job can only use files of its own workspace. Copy it in.`,
   missing: (path) =>
-    `“${path}” is not there or cannot be read. Check the name; it counts from this file’s own folder.`,
-  circle: (path) => `“${path}” is this file itself, and no partner’s.`,
-  large: (path) => `“${path}” is larger than ${MOST_CHARACTERS / 1024 / 1024} MiB and is not read.`,
-  many: (path) => `Partners name too many files, so “${path}” is not read.`,
+    phrase`“${path}” is not there or cannot be read. Check the name; it counts from this file’s own folder.`,
+  circle: (path) => phrase`“${path}” is this file itself, and no partner’s.`,
+  large: (path) =>
+    phrase`“${path}” is larger than ${MOST_CHARACTERS / 1024 / 1024} MiB and is not read.`,
+  many: (path) => phrase`Partners name too many files, so “${path}” is not read.`,
 };
 
-const SO = 'Until then the work is reckoned by the job’s own rates.';
+const SO = later`Until then the work is reckoned by the job’s own rates.`;
 
 export function partnerFile(origin: Origin, why: NoFile, path = ''): Remark {
-  const message = `${WHY[why](path)} ${SO}`;
+  const message = `${WHY[why](path)} ${spoken(SO)}`;
   return { code: 'partner-file', severity: 'error', origin, message };
 }

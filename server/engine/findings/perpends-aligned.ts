@@ -1,4 +1,5 @@
 /** Perpends that stand over one another, or all but: where stretches of a wall meet, or beside what spans an opening. */
+import { phrase } from '../../../shared/phrase';
 import { lengthText } from '../brickwork/lengths';
 import type { Masonry } from '../brickwork/masonry';
 import type { Head } from '../brickwork/wall/heads/head';
@@ -27,7 +28,7 @@ export function perpendsAligned(
           code: 'perpends-aligned',
           severity: 'information',
           origin: nameOrigin(facts.block),
-          message: `${met.what} where a stretch begins or ends over another: ${met.places}. No way was found to lay those stretches that laps there, cut at the reveals or not; one that a fit line speaks of is laid as that says. Keep them plumb by hand there, opening a joint here and closing one there; or bring the openings and piers to brickwork sizes.`,
+          message: phrase`${met.what} where a stretch begins or ends over another: ${met.places}. No way was found to lay those stretches that laps there, cut at the reveals or not; one that a fit line speaks of is laid as that says. Keep them plumb by hand there, opening a joint here and closing one there; or bring the openings and piers to brickwork sizes.`,
         },
       ]
     : [];
@@ -56,7 +57,7 @@ function inBack(
       about: 'back',
       severity: 'information',
       origin: nameOrigin(block),
-      message: `In the back ${what}, where a stretch begins or ends over another or beside what spans an opening: ${poor.places}. The front laps there. No way was found to lay the back so that it does. Cut the bricks of the back there by eye, none of them over a joint; or bring the openings and piers to brickwork sizes.`,
+      message: phrase`In the back ${what}, where a stretch begins or ends over another or beside what spans an opening: ${poor.places}. The front laps there. No way was found to lay the back so that it does. Cut the bricks of the back there by eye, none of them over a joint; or bring the openings and piers to brickwork sizes.`,
     },
   ];
 }
@@ -76,8 +77,8 @@ export function besideArm(
     about: arm,
     severity: 'information',
     origin: nameOrigin(block),
-    message: `${poor.what} beside the wall ${arm}, which is bonded into this one: ${poor.places}. No way was found to lay this wall beside it that laps there. Move it along by a few centimetres, or tie it.`,
-    related: [{ origin: tee.line.origin, message: `The wall ${arm} runs in` }],
+    message: phrase`${poor.what} beside the wall ${arm}, which is bonded into this one: ${poor.places}. No way was found to lay this wall beside it that laps there. Move it along by a few centimetres, or tie it.`,
+    related: [{ origin: tee.line.origin, message: phrase`The wall ${arm} runs in` }],
   };
 }
 
@@ -101,7 +102,7 @@ function besideHead(
   const poor = laidPoorly(out, mine, shown);
   if (!poor) return undefined;
   const line = facts.line('head') ?? facts.line('lintel');
-  const message = `${poor.what} beside what spans the opening ${facts.name}: ${poor.places}. No way was found to cut the bricks beside it that laps there. ${head.lintel ? 'Another bearing' : 'Another width'}, or a course more or less under it, may.`;
+  const message = phrase`${poor.what} beside what spans the opening ${facts.name}: ${poor.places}. No way was found to cut the bricks beside it that laps there. ${head.lintel ? phrase`Another bearing` : phrase`Another width`}, or a course more or less under it, may.`;
   return {
     code: 'perpends-aligned',
     about: facts.name,
@@ -123,10 +124,10 @@ function laidPoorly(out: SettingOut, laps: readonly PoorLap[], shown: (mm: numbe
   const groups = grouped(short, brick);
   const told = groups.slice(0, MOST_TOLD).map((group) => placeOf(group, shown));
   const more = groups.length - told.length;
-  const places = `${told.join('; ')}${more > 0 ? `; and at ${more} more ${more === 1 ? 'place' : 'places'}` : ''}`;
+  const places = `${told.join('; ')}${more > 0 ? phrase`; and at ${more} more ${more === 1 ? phrase`place` : phrase`places`}` : ''}`;
   const what = aligned.length
-    ? 'Perpends stand over one another'
-    : `Perpends lap less than ${shown(least)}`;
+    ? phrase`Perpends stand over one another`
+    : phrase`Perpends lap less than ${shown(least)}`;
   return { what, places };
 }
 
@@ -146,5 +147,5 @@ function grouped(laps: readonly PoorLap[], brick: number): PoorLap[][] {
 function placeOf(group: readonly PoorLap[], shown: (mm: number) => string): string {
   const first = group[0]!.course;
   const last = Math.max(...group.map(({ course }) => course)) + 1;
-  return `between courses ${first} and ${last}, ${shown(group[0]!.at)} from the left end`;
+  return phrase`between courses ${first} and ${last}, ${shown(group[0]!.at)} from the left end`;
 }

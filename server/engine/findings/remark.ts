@@ -32,6 +32,8 @@ export interface Remark {
   readonly related?: readonly { readonly origin: Origin; readonly message: string }[];
   /** Ways out; a function where they cost something to find, and a reader may never ask: of it only the sure ones may be wanted. */
   readonly ways?: readonly RemarkWay[] | ((onlySure?: boolean) => readonly RemarkWay[]);
+  /** Those with something to fill in, written `${1:text}`: for an editor, that leads from one such place to the next. */
+  readonly fills?: readonly RemarkWay[];
 }
 
 export function toFinding(remark: Remark): Finding {
@@ -49,6 +51,7 @@ export function toFinding(remark: Remark): Finding {
       ways ??= waysIn(remark).map(toWayOut);
       return ways;
     },
+    ...(remark.fills && { fills: remark.fills.map(toWayOut) }),
   };
 }
 

@@ -1,6 +1,8 @@
 /** A caution that nothing would ever bring up: a word slipped, or it is measured in the wrong thing. */
+
 import { BROUGHT_UP_BY } from '../../../grammar/lines/caution';
 import type { Values } from '../../../grammar/read/values';
+import { later, phrase, spoken } from '../../../shared/phrase';
 import { originOf } from '../resolve/book';
 import type { Env } from '../resolve/env';
 import type { SourceBlock } from '../workspace/source';
@@ -24,15 +26,15 @@ function unknown({ what }: Values, block: SourceBlock, env: Env): Remark | undef
   const meant = meantBy(what.text, known);
   const origin = originOf(block, what);
   const ask = meant
-    ? ` Is it ${meant}?`
-    : ' The words that do stand under `when` in the reference.';
+    ? phrase` Is it ${meant}?`
+    : phrase` The words that do stand under \`when\` in the reference.`;
   return {
     code: 'when-unknown',
     severity: 'warning',
     origin,
-    message: `Nothing in a job is called “${what.text}”, so this never brings the caution up.${ask}`,
+    message: phrase`Nothing in a job is called “${what.text}”, so this never brings the caution up.${ask}`,
     ways: meant
-      ? [{ title: `Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
+      ? [{ title: phrase`Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
       : [],
   };
 }
@@ -45,10 +47,14 @@ function unlike({ what, amount }: Values, block: SourceBlock): Remark | undefine
     : undefined;
   if (dimension === amount.unit?.dimension) return undefined;
   const how = dimension
-    ? `“${what.text}” is a ${SAID[dimension]}`
-    : `“${what.text}” is not measured`;
-  const message = `${how}, so this limit says nothing. ${dimension ? `Write it as a ${SAID[dimension]}.` : 'Leave the limit out.'}`;
+    ? phrase`“${what.text}” is a ${spoken(SAID[dimension])}`
+    : phrase`“${what.text}” is not measured`;
+  const message = phrase`${how}, so this limit says nothing. ${dimension ? phrase`Write it as a ${spoken(SAID[dimension])}.` : phrase`Leave the limit out.`}`;
   return { code: 'when-unknown', severity: 'warning', origin: originOf(block, amount), message };
 }
 
-const SAID = { length: 'length', mass: 'weight', bricks: 'thickness in bricks' } as const;
+const SAID = {
+  length: later`length`,
+  mass: later`weight`,
+  bricks: later`thickness in bricks`,
+} as const;

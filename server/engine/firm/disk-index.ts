@@ -89,6 +89,11 @@ export class DiskIndex {
  * those of tools are passed by; links are not followed.
  */
 export function* filesUnder(folder: string, host: FolderHost): Generator<string> {
+  for (const found of stepsUnder(folder, host)) if (found !== undefined) yield found;
+}
+
+/** The same, stopping after each folder too: one may hold many that hold nothing of ours. */
+export function* stepsUnder(folder: string, host: FolderHost): Generator<string | undefined> {
   const waiting: [folder: string, depth: number][] = [[folder, 0]];
   let found = 0;
   for (let next = waiting.pop(); next; next = waiting.pop()) {
@@ -100,5 +105,6 @@ export function* filesUnder(folder: string, host: FolderHost): Generator<string>
       if (++found > MOST_FILES) return;
       yield host.join(at, name);
     }
+    yield undefined;
   }
 }

@@ -1,4 +1,5 @@
 /** An index as a text, to be kept from one run to the next. It comes back from a disk, so that nothing of it is trusted. */
+import { phrase } from '../../../shared/phrase';
 import type { Indexed } from './disk-index';
 import { ENTRY_KINDS, type JobEntry, type JobSummary } from './summary';
 
@@ -14,13 +15,13 @@ export function savedText(entries: ReadonlyMap<string, Indexed>, folder: string)
 /** @returns why it is of no use, in words that follow “it” */
 export function readSaved(text: string, folder: string): ReadonlyMap<string, Indexed> | string {
   const data = parsed(text);
-  if (!isObject(data) || data.format !== FORMAT) return 'is no index of jobs';
-  if (data.version !== VERSION) return 'is of another version';
-  if (data.folder !== folder) return 'is of another folder';
-  if (!Array.isArray(data.files)) return 'is damaged';
+  if (!isObject(data) || data.format !== FORMAT) return phrase`is no index of jobs`;
+  if (data.version !== VERSION) return phrase`is of another version`;
+  if (data.folder !== folder) return phrase`is of another folder`;
+  if (!Array.isArray(data.files)) return phrase`is damaged`;
   const known = new Map<string, Indexed>();
   for (const each of data.files) {
-    if (!isFile(each)) return 'is damaged';
+    if (!isFile(each)) return phrase`is damaged`;
     const [file, size, changed, summary] = each;
     known.set(file, { size, changed, summary });
   }

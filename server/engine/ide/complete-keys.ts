@@ -1,8 +1,10 @@
 /** Words that open a line: headings in the first column, and the lines that fit under a heading and are not there yet. */
+
 import { HEADINGS, type LineKind } from '../../../grammar/lines';
 import type { ReadLine } from '../../../grammar/read/values';
-import { snippets } from '../../../grammar/snippets';
+import { spoken } from '../../../shared/phrase';
 import type { Job } from '../workspace/job';
+import { blockItem } from './complete-blocks';
 import type { Home } from './enclosing';
 import { explainKey } from './hover-key';
 import type { Completion } from './types';
@@ -11,27 +13,21 @@ import type { Completion } from './types';
 export function headings(job: Job): Completion[] {
   const there = new Set(job.file.blocks.map((b) => b.kind));
   const open = HEADINGS.filter((kind) => kind.many || !there.has(kind.key));
-  const whole = snippets();
   return open.flatMap((kind) => {
-    const snippet = whole[kind.key];
-    const word = heading(kind);
-    return snippet ? [word, block(kind, snippet.body)] : [word];
+    const word = heading(kind, job);
+    return kind.body ? [word, blockItem(kind, undefined, job)] : [word];
   });
 }
 
-function heading(kind: LineKind): Completion {
-  const room = kind.takes.length ? ' ' : '';
-  return { label: kind.key, kind: 'heading', detail: kind.means, insert: `${kind.key}${room}` };
-}
-
-function block(kind: LineKind, body: readonly string[]): Completion {
+function heading(kind: LineKind, job: Job): Completion {
+  const more = kind.takes.length > 0;
   return {
-    label: `${kind.key} …`,
-    kind: 'block',
-    detail: 'with its lines to fill in',
-    explains: kind.means,
-    insert: body.join('\n'),
-    isSnippet: true,
+    label: kind.key,
+    kind: 'heading',
+    detail: spoken(kind.means),
+    explains: () => explainKey(kind, job),
+    insert: more ? `${kind.key} ` : kind.key,
+    more,
   };
 }
 
@@ -40,12 +36,10 @@ export function keysUnder(home: Home, job: Job): Completion[] {
   const said = new Set(others(parent, home.line).map((line) => line.kind));
   const fitting = (parent.kind.body ?? []).filter((kind) => kind.many || !said.has(kind));
   const column = valueColumn(parent, home.line);
-  const whole = snippets();
   return fitting.flatMap((kind) => {
     if (kind.open) return [];
     const key = keyItem(kind, column, job);
-    const snippet = whole[`${kind.key} in ${parent.kind.key}`];
-    return snippet ? [key, block(kind, snippet.body)] : [key];
+    return kind.body && !kind.inColumn ? [key, blockItem(kind, home.block, job)] : [key];
   });
 }
 
@@ -59,8 +53,9 @@ function keyItem(kind: LineKind, column: number, job: Job): Completion {
     label: kind.key,
     kind: 'key',
     detail: kind.example,
-    explains: explainKey(kind, job),
+    explains: () => explainKey(kind, job),
     insert: kind.takes.length ? kind.key + ' '.repeat(room) : kind.key,
+    more: kind.takes.length > 0,
   };
 }
 

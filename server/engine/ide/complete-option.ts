@@ -36,7 +36,8 @@ function keysOf({ body = [] }: LineKind, job: Job): Completion[] {
     label: kind.key,
     kind: 'key',
     detail: kind.example,
-    explains: explainKey(kind, job),
+    explains: () => explainKey(kind, job),
     insert: kind.takes.length ? `${kind.key} ` : kind.key,
+    more: kind.takes.length > 0,
   }));
 }

@@ -6,8 +6,9 @@ import { type Dimension, type Unit, unitsOf } from '../../../shared/units';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
 import { wordsFor } from './complete-words';
+import { hoverThing } from './hover-name';
 import { namedThings, shortName, titleOf } from './names';
-import type { Completion } from './types';
+import { type Completion, PLAIN } from './types';
 
 export function valuesFor(
   kind: LineKind,
@@ -18,30 +19,38 @@ export function valuesFor(
   const last = items.at(-1);
   const bare = last?.kind === 'measure' && !last.unit ? last : undefined;
   const units = bare ? unitItems(expected(kind, items.slice(0, -1)), bare, block, job) : [];
-  const next = expected(kind, items).flatMap((slot) => slotItems(slot, block, job));
+  const place: Place = { kind, items, block, job };
+  const next = expected(kind, items).flatMap((slot) => slotItems(slot, place));
   return distinct([...units, ...next]);
+}
+
+/** Where something is to be put: behind which items of which line. */
+interface Place {
+  readonly kind: LineKind;
+  readonly items: readonly Item[];
+  readonly block: SourceBlock | undefined;
+  readonly job: Job;
 }
 
 /** Something that fits no slot, put where the next item would be: the matcher says what it wanted there. */
 const NOTHING = '\u0000';
 
-function expected(kind: LineKind, items: readonly Item[]): readonly Slot[] {
+export function expected(kind: Pick<LineKind, 'takes'>, items: readonly Item[]): readonly Slot[] {
   const end = items.at(-1)?.span.end ?? 0;
   const nothing: Item = { kind: 'junk', span: { line: 0, start: end, end }, text: NOTHING };
   const { mismatch } = match(kind.takes, [...items, nothing]);
   return mismatch?.at === items.length ? mismatch.expected : [];
 }
 
-function slotItems(slot: Slot, block: SourceBlock | undefined, job: Job): Completion[] {
+function slotItems(slot: Slot, place: Place): Completion[] {
+  const { block, job } = place;
   switch (slot.slot) {
     case 'choice':
       return slot.of.map((word) => ({ label: word, kind: 'choice', insert: word }));
     case 'name':
-      return nameItems(slot.of, block, job);
+      return nameItems(slot.of, block, job, listedBy(slot, place.kind.takes));
     case 'literal':
-      return /^[a-z]/.test(slot.text)
-        ? [{ label: slot.text, kind: 'word', insert: `${slot.text} ` }]
-        : [];
+      return /^[a-z]/.test(slot.text) ? [literal(slot.text, place)] : [];
     case 'word':
       return wordsFor(slot.what, block, job);
     default:
@@ -49,17 +58,44 @@ function slotItems(slot: Slot, block: SourceBlock | undefined, job: Job): Comple
   }
 }
 
+/** With a space behind it only where something has to follow: else Enter ends the line. */
+function literal(text: string, { kind, items }: Place): Completion {
+  const end = items.at(-1)?.span.end ?? 0;
+  const word: Item = { kind: 'word', span: { line: 0, start: end, end }, text };
+  const more = match(kind.takes, [...items, word]).values === undefined;
+  return { label: text, kind: 'word', insert: more ? `${text} ` : text, more };
+}
+
+/** The sign that parts the things of a list, where the slot is in one. */
+function listedBy(slot: Slot, takes: readonly Slot[]): string | undefined {
+  for (const each of takes) {
+    const inner =
+      each.slot === 'list' || each.slot === 'optional'
+        ? each.slots
+        : each.slot === 'either'
+          ? each.of.flat()
+          : [];
+    if (each.slot === 'list' && inner.includes(slot)) return each.by || undefined;
+    const found = listedBy(slot, inner);
+    if (found) return found;
+  }
+  return undefined;
+}
+
 function nameItems(
   kinds: Extract<Slot, { slot: 'name' }>['of'],
   block: SourceBlock | undefined,
   job: Job,
+  by?: string,
 ): Completion[] {
   return namedThings(job, kinds, block).map((thing) => ({
     label: thing.name,
     kind: 'name',
     detail: titleOf(thing) || undefined,
-    explains: thing.block.file === job.file ? undefined : shortName(thing.block.file),
+    from: thing.block.file === job.file ? undefined : shortName(thing.block.file),
+    explains: () => hoverThing([thing], job, PLAIN),
     insert: thing.name,
+    commits: by ? [by] : undefined,
   }));
 }
 

@@ -23,3 +23,9 @@ export function sourceOf({ line, block }: Setting): string | undefined {
   const sources = (block.read.heading?.body ?? []).filter((l) => l.kind.key === 'source');
   return sources.map((l) => wordOf(l.values.text)).join('; ') || undefined;
 }
+
+/** The name that holds where no line says another: the brick of the defaults, and so its mix and its bond. */
+export function inForce(job: { readonly book: Book }, key: string): string | undefined {
+  const value = job.book.setting('defaults', key)?.line.values[key];
+  return value?.kind === 'word' ? value.text : undefined;
+}

@@ -6,23 +6,27 @@ import type { Setting } from '../resolve/book';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
 import { defaultOf } from './defaults';
-import { type Named, thingsNamed } from './names';
-import { onKey, type Spot, spotAt, textOf, valueAt } from './spot';
+import { type Named, thingsMeant } from './names';
+import { namedAt } from './occurrences';
+import { onKey, type Spot, spotAt, textOf } from './spot';
 import type { Definition, Position, Target } from './types';
 
 export function definition(job: Job, at: Position): Definition | undefined {
   const spot = spotAt(job.file, at);
   if (!spot?.read) return undefined;
   if (onKey(spot)) return found(spot, spot.syntax!.key!.span, ofKey(spot, job));
-  const value = valueAt(spot);
+  const value = namedAt(spot);
   const text = value && textOf(value.value);
   if (!value || text === undefined) return undefined;
   const targets =
-    spot.read.kind.key === 'use'
+    NAMES_FILES.has(spot.read.kind.key) && value.slot.slot !== 'name'
       ? usedFile(spot.read, job)
-      : thingsNamed(job, value.names, text, spot.block).map(ofThing);
+      : thingsMeant(job, value, spot).map(ofThing);
   return found(spot, value.value.span, targets);
 }
+
+/** `use`, and the file of a partner. */
+const NAMES_FILES: ReadonlySet<string> = new Set(['use', 'file']);
 
 function found(spot: Spot, span: Span, targets: readonly Target[]): Definition | undefined {
   if (!targets.length) return undefined;

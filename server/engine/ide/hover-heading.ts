@@ -1,6 +1,7 @@
 /** A heading under the pointer: the figures of its block, and how the main one came about. */
 
 import type { ReadLine } from '../../../grammar/read/values';
+import { phrase, spoken } from '../../../shared/phrase';
 import type { WorkingView } from '../../../shared/views';
 import { lengthShown } from '../brickwork/lengths';
 import { wordOf } from '../resolve/book';
@@ -22,13 +23,14 @@ export function hoverHeading(spot: Spot, job: Job, link: Linker): string {
   const heading = spot.read!;
   const parts = [titleText(heading)];
   if (spot.parents.length)
-    return [...parts, ...innerText(spot, job), plain(heading.kind.means)].join('\n\n');
+    return [...parts, ...innerText(spot, job), plain(spoken(heading.kind.means))].join('\n\n');
   const { figures, main } = figuresOf(spot.block, job);
   const views = figures.map((f) => workingOf(f.term, job.env));
   if (views.length) parts.push(table(views));
   if (heading.kind.key === 'job') parts.push(...rangeText(job));
   if (main) parts.push(workingList(workingOf(main.term, job.env), { ...GLANCE, link }));
-  if (!views.length) parts.push(plain(heading.kind.means));
+  if (main && link.working) parts.push(link.working(phrase`The whole working`, main.key));
+  if (!views.length) parts.push(plain(spoken(heading.kind.means)));
   return [...parts, ...laterText(heading.kind)].join('\n\n');
 }
 
@@ -71,6 +73,6 @@ function innerText(spot: Spot, job: Job): string[] {
   if (!out || !found) return [];
   const text = (mm: number) => code(showTerm(lengthShown(job.env, '', mm), job.env));
   const [from, to] = [text(found.from), text(found.from + found.width)];
-  const high = 'courses' in found ? `, ${text(found.courses * out.gauge)} high` : '';
-  return [`From ${from} to ${to} of the wall${high}.`];
+  const high = 'courses' in found ? phrase`, ${text(found.courses * out.gauge)} high` : '';
+  return [phrase`From ${from} to ${to} of the wall${high}.`];
 }

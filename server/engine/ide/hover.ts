@@ -4,11 +4,13 @@ import { kindIn } from '../life/step';
 import { askable } from '../life/template';
 import type { Job } from '../workspace/job';
 import { OF_BLOCKS } from './complete-option';
+import { coursesSaid } from './courses-said';
 import { hoverHeading } from './hover-heading';
 import { explainKey, hoverKey } from './hover-key';
 import { hoverThing } from './hover-name';
-import { givenAt, thingsNamed } from './names';
+import { givenAt, thingsMeant } from './names';
 import { otherUnits } from './other-units';
+import { priceSaid } from './price-said';
 import { rangeSaid } from './range-said';
 import { onComment, onKey, type Spot, spotAt, textOf, valueAt } from './spot';
 import { type Hover, type Linker, PLAIN, type Position } from './types';
@@ -23,11 +25,14 @@ export function hover(job: Job, at: Position, link: Linker = PLAIN): Hover | und
   if (anew || !value) return anew;
   if (givenAt(spot)?.span === value.value.span)
     return said(spot, value.value.span, keyText(spot, job, link));
-  const name = textOf(value.value);
-  const things = name && value.names.length ? thingsNamed(job, value.names, name, spot.block) : [];
+  const things = thingsMeant(job, value, spot);
   const text = things.length ? hoverThing(things, job, link) : otherUnits(value.value, job.env);
-  const hangs = rangeSaid(spot, value.value, job);
-  const all = [text ?? keyText(spot, job, link), ...hangs];
+  const more = [
+    ...priceSaid(spot, value.value, job),
+    ...coursesSaid(spot, value.value, job),
+    ...rangeSaid(spot, value.value, job),
+  ];
+  const all = [text ?? keyText(spot, job, link), ...more];
   return said(spot, value.value.span, all.join('\n\n'));
 }
 

@@ -1,5 +1,7 @@
 /** What one line of a piece of work comes to: a length in bricks and joints, a number of courses as a height. */
+
 import type { ReadLine } from '../../../grammar/read/values';
+import { phrase } from '../../../shared/phrase';
 import { lengthShown, lengthText } from '../brickwork/lengths';
 import type { Work } from '../brickwork/needs';
 import { wordOf } from '../resolve/book';
@@ -26,9 +28,9 @@ function lengthWorks(out: SettingOut, env: Env): string | undefined {
   if (!runs.length || runs.length > 4) return undefined;
   const bricks = runs.map((run) => inBricks(run.halves)).join(' + ');
   const joints = [...new Set(runs.map((run) => lengthText(env, run.runs[0]?.joint ?? 0)))];
-  const cut = runs.every((run) => run.fits) ? '' : ', with a cut';
+  const cut = runs.every((run) => run.fits) ? '' : phrase`, with a cut`;
   const word = runs.length === 1 && runs[0]!.halves === 2 ? 'brick' : 'bricks';
-  return `${bricks}\u00a0${word}, joints ${joints.join(' and ')}${cut}`;
+  return phrase`${bricks}\u00a0${word}, joints ${joints.join(phrase` and `)}${cut}`;
 }
 
 /** Stretches between fixed points, each once, from the left. */

@@ -1,4 +1,5 @@
 /** Markdown for hovers: escaped text, code, and workings as nested lists. */
+import { phrase } from '../../../shared/phrase';
 import type { WorkingView } from '../../../shared/views';
 import { type Linker, PLAIN } from './types';
 
@@ -48,7 +49,7 @@ function workingLine(view: WorkingView, link: Linker): string {
   const sum = view.sum && view.sum !== view.result ? ` = ${plain(view.sum)}` : '';
   const note = view.note ? ` *(${plain(view.note)})*` : '';
   const from = view.line ? ` — ${saidAt(view, link)}` : '';
-  const missing = view.missing?.length ? ' — incomplete' : '';
+  const missing = view.missing?.length ? phrase` — incomplete` : '';
   return `${plain(view.label)}: **${plain(view.result)}**${sum}${note}${from}${missing}`;
 }
 

@@ -3,11 +3,17 @@ import type { NamedKind } from '../../../grammar/lines/slots';
 import type { ReadLine, Value } from '../../../grammar/read/values';
 import type { Span } from '../../../shared/span';
 import { isTrade } from '../labour/gang';
-import { wordOf } from '../resolve/book';
-import type { Job } from '../workspace/job';
+import { type Book, wordOf } from '../resolve/book';
 import type { SourceBlock, SourceFile } from '../workspace/source';
 import { WORK } from '../workspace/source';
-import type { Spot } from './spot';
+import type { Said } from './said';
+import { type Spot, textOf } from './spot';
+
+/** A file and what it can look up: a job, or as much of it as is asked about names. */
+export interface Sight {
+  readonly file: SourceFile;
+  readonly book: Book;
+}
 
 /** A heading or line that gives a name. */
 export interface Named {
@@ -21,7 +27,7 @@ export interface Named {
 
 /** Everything of these kinds that may be named at a place, nearest first. `block` is the one the place is in. */
 export function namedThings(
-  job: Job,
+  job: Sight,
   kinds: readonly NamedKind[],
   block: SourceBlock | undefined,
 ): Named[] {
@@ -30,7 +36,7 @@ export function namedThings(
 
 /** Those of one name. A firm’s file may say more of a brick that a library gives: so there can be several. */
 export function thingsNamed(
-  job: Job,
+  job: Sight,
   kinds: readonly NamedKind[],
   name: string,
   block: SourceBlock | undefined,
@@ -40,7 +46,44 @@ export function thingsNamed(
   );
 }
 
-function thingsOf(job: Job, kind: NamedKind, block: SourceBlock | undefined): Named[] {
+/** Those that a value of a line means. A pier in a wall is known there, and where the wall is named beside it. */
+export function thingsMeant(
+  job: Sight,
+  { slot, value, names }: Said,
+  { block, read }: Pick<Spot, 'block' | 'read'>,
+): Named[] {
+  const name = textOf(value);
+  if (name === undefined || !read) return [];
+  const said = { block, line: read, key: 'key' in slot ? slot.key : '' };
+  return thingsNamed(job, names, name, block).filter((thing) => isKnown(thing, said));
+}
+
+/** Where a name is used. */
+export interface Use {
+  readonly block: SourceBlock;
+  readonly line: ReadLine;
+  /** Under which its line has it. */
+  readonly key: string;
+}
+
+/** Blocks that speak of openings and piers of any wall. */
+const SPEAKS: ReadonlySet<string> = new Set(['option', 'template']);
+
+/** Whether a name can mean the thing at a place: an opening in its own wall, a pier where its wall is named. */
+export function isKnown(thing: Named, { block, line, key }: Use): boolean {
+  if (SPEAKS.has(block.kind ?? '')) return true;
+  if (thing.kind === 'opening') return block === thing.block;
+  if (thing.kind !== 'pier') return true;
+  if (!isInner(thing)) return key !== 'pier';
+  return key === 'pier' && wordOf(line.values.wall) === thing.block.name;
+}
+
+/** Given by a line within a block, not by its heading. */
+export function isInner({ block, line }: Named): boolean {
+  return block.read.heading !== line;
+}
+
+function thingsOf(job: Sight, kind: NamedKind, block: SourceBlock | undefined): Named[] {
   if (kind === 'opening') return innerOf(kind, openingsFrom(job, block));
   if (kind === 'zone') return innerOf(kind, job.book.blocksOf('limit'));
   if (isCounted(kind)) return countedThings(job, kind);
@@ -52,7 +95,7 @@ function thingsOf(job: Job, kind: NamedKind, block: SourceBlock | undefined): Na
 }
 
 /** An opening is known in its own wall, and in an option or a template. */
-function openingsFrom(job: Job, block: SourceBlock | undefined): readonly SourceBlock[] {
+function openingsFrom(job: Sight, block: SourceBlock | undefined): readonly SourceBlock[] {
   if (block?.kind === 'option' || block?.kind === 'template') return job.file.blocks;
   return block ? [block] : [];
 }
@@ -78,11 +121,11 @@ function innerOf(kind: NamedKind, blocks: readonly SourceBlock[]): Named[] {
 }
 
 /** Trades and measures: their names stand where the word of a line does. */
-export function isCounted(kind: NamedKind): kind is 'trade' | 'measure' {
+export function isCounted(kind: NamedKind | undefined): kind is 'trade' | 'measure' {
   return kind === 'trade' || kind === 'measure';
 }
 
-function countedThings(job: Job, kind: 'trade' | 'measure'): Named[] {
+function countedThings(job: Sight, kind: 'trade' | 'measure'): Named[] {
   const heading = kind === 'trade' ? 'labour' : 'measures';
   return job.book.all(heading, kind).map(({ block, line }) => named(kind, block, line));
 }

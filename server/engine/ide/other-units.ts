@@ -1,6 +1,8 @@
 /** A measure in the other units people use: what a bricklayer says in inches, a drawing says in millimetres. */
+
 import type { Value } from '../../../grammar/read/values';
 import type { Exact } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import { type Dimension, fromBase, toBase, type Unit, unitNamed } from '../../../shared/units';
 import { lengthText } from '../brickwork/lengths';
 import type { Env } from '../resolve/env';
@@ -12,6 +14,7 @@ const OTHERS: Partial<Record<Dimension, readonly string[]>> = {
   volume: ['l', 'm3', 'ft3', 'yd3'],
   mass: ['kg', 'lb'],
   density: ['kg/m3', 'lb/ft3'],
+  time: ['min', 'h'],
 };
 
 /** Nothing for a value that has no other unit, such as a number of courses. */
@@ -25,13 +28,14 @@ export function otherUnits(value: Value, env: Env): string | undefined {
   const ways = units
     .filter((name) => name !== unit.name)
     .map((name) => inUnit(ends, unit, name, env));
-  if (unit.dimension === 'length') ways.push(ends.map((e) => inches(e, unit, env)).join(' to '));
+  if (unit.dimension === 'length')
+    ways.push(ends.map((e) => inches(e, unit, env)).join(phrase` to `));
   return ways.join(' · ');
 }
 
 function inUnit(ends: readonly Exact[], from: Unit, name: string, env: Env): string {
   const to = unitNamed(name)!;
-  return ends.map((e) => showValue(fromBase(toBase(e, from), to), name, env)).join(' to ');
+  return ends.map((e) => showValue(fromBase(toBase(e, from), to), name, env)).join(phrase` to `);
 }
 
 function inches(value: Exact, from: Unit, env: Env): string {
@@ -45,7 +49,7 @@ function sizes(value: Extract<Value, { kind: 'size' }>, env: Env): string | unde
   const text = (side: Exact, unit: Unit) =>
     lengthText({ ...env, imperial }, toBase(side, unit).toNumber());
   const sides = value.sides.map(({ value: low, high, unit }) =>
-    [low, ...(high ? [high] : [])].map((end) => text(end, unit)).join(' to '),
+    [low, ...(high ? [high] : [])].map((end) => text(end, unit)).join(phrase` to `),
   );
   return sides.join(' × ');
 }

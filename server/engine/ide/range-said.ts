@@ -1,6 +1,7 @@
 /** What hangs on a range: told where the pointer is on it. */
 
 import type { Value } from '../../../grammar/read/values';
+import { phrase } from '../../../shared/phrase';
 import { rangeKey } from '../resolve/env';
 import { ofJobsAlike } from '../views/alike';
 import type { Job } from '../workspace/job';
@@ -21,12 +22,13 @@ function saidOf(value: object, spot: Spot, job: Job): string[] {
   const key = rangeKey(spot.block, value);
   const at = ranges.findIndex((r) => r.key === key);
   // A price that lacks something may come to hang on it yet.
-  if (at < 0) return job.price.total.gaps.length ? [] : ['The price does not hang on this range.'];
+  if (at < 0)
+    return job.price.total.gaps.length ? [] : [phrase`The price does not hang on this range.`];
   const share = Math.round(ranges[at]!.share * 100);
   const first =
-    at === 0 && ranges.length > 1 ? ' Nothing else counts as much: measure it first.' : '';
+    at === 0 && ranges.length > 1 ? phrase` Nothing else counts as much: measure it first.` : '';
   const between = plain(rangeOf(job)!);
   return [
-    `${share}% of what the price may move by hangs on this range alone.${first} ${ofJobsAlike(job.env)} the price is ${between}.`,
+    phrase`${share}% of what the price may move by hangs on this range alone.${first} ${ofJobsAlike(job.env)} the price is ${between}.`,
   ];
 }

@@ -1,9 +1,10 @@
-/** The outline of a file: its blocks, and the openings and piers within them. */
+/** The outline of a file: its blocks, the openings and piers within them, and lines that give names. */
 import type { ReadLine } from '../../../grammar/read/values';
 import type { LineSyntax } from '../../../grammar/syntax';
 import { wordOf } from '../resolve/book';
 import type { SourceBlock, SourceFile } from '../workspace/source';
 import { lastLine } from './extent';
+import { givenAt, isCounted } from './names';
 import type { OutlineItem } from './types';
 
 /** They open no block of the work; a reader does not look for them. */
@@ -26,18 +27,24 @@ function symbol(
 ): OutlineItem {
   const kind = syntax.key!.text;
   const first = syntax.span.line;
-  const name = wordOf(read?.values.name);
+  const given = read && givenAt({ block, read, line: 0, column: 0, parents: [] });
   const title = wordOf(read?.values.title) || wordOf(read?.values.text);
-  const inner = (read?.body ?? []).filter((line) => line.kind.body && !line.kind.inColumn);
+  const inner = (read?.body ?? []).filter((line) => isPart(block, line));
   return {
-    name: [kind, name].filter(Boolean).join(' '),
+    name: isCounted(given?.kind) ? kind : [kind, given?.name].filter(Boolean).join(' '),
     detail: title,
-    kind,
+    kind: given?.kind ?? kind,
     lines: { first: block.firstLine + first, last: block.firstLine + last },
     end: block.lines[last]!.length,
     select: { ...syntax.span, line: block.firstLine + first },
     children: inner.map((line) => symbol(block, line.syntax, line, lastOf(line))),
   };
+}
+
+/** It has lines of its own, or gives a name. */
+function isPart(block: SourceBlock, line: ReadLine): boolean {
+  if (line.kind.body && !line.kind.inColumn) return true;
+  return givenAt({ block, read: line, line: 0, column: 0, parents: [] }) !== undefined;
 }
 
 function lastOf(line: ReadLine): number {

@@ -55,7 +55,7 @@ function lineTokens(line: LineSyntax, read: ReadLine | undefined): Token[] {
 }
 
 function keyKind(read: ReadLine): TokenKind {
-  if (read.kind.body && !read.kind.inColumn) return 'keyword';
+  if (read.kind.top || (read.kind.body && !read.kind.inColumn)) return 'keyword';
   return read.kind.open ? 'class' : 'property';
 }
 

@@ -1,4 +1,5 @@
 /** What a status bar shows of a job. */
+import { phrase } from '../../../shared/phrase';
 import type { Totals } from '../../../shared/protocol';
 import { ofJobsAlike } from '../views/alike';
 import { showTerm } from '../views/show';
@@ -30,6 +31,9 @@ export function totalsOf(job: Job): Totals | undefined {
     range: rangeOf(job),
     alike: job.spread && ofJobsAlike(env),
     hours: showTerm(price.hours, env),
+    earns: price.earns && showTerm(price.earns, env),
+    leaves: showTerm(price.leaves, env),
+    paid: showTerm(price.paid, env),
     missing: [...new Set(price.total.gaps.map((g) => g.what))],
     steps: steps.flatMap(({ key, term }) => {
       const others = key === 'labour' ? price.partners.map((p) => p.labour) : [];
@@ -41,5 +45,5 @@ export function totalsOf(job: Job): Totals | undefined {
 /** From what to what, when a line of the job is a range. */
 export function rangeOf(job: Job): string | undefined {
   const { spread, env } = job;
-  return spread && [spread.low, spread.high].map((end) => showTerm(end, env)).join(' to ');
+  return spread && [spread.low, spread.high].map((end) => showTerm(end, env)).join(phrase` to `);
 }

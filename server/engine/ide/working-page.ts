@@ -2,6 +2,7 @@
  * A whole working as a page: a section for each sum, what it is made of under it, and the sums among those in
  * sections of their own. Deep lists would run out of the page.
  */
+import { phrase } from '../../../shared/phrase';
 import type { WorkingView } from '../../../shared/views';
 import { plain, saidAt } from './markdown';
 import { type Linker, PLAIN } from './types';
@@ -53,6 +54,6 @@ function line(view: WorkingView, link: Linker): string {
   if (!view.result) return plain(view.label.trim());
   const from = view.line ? ` — ${saidAt(view, link)}` : '';
   const note = view.note && !view.parts.length ? ` *(${plain(view.note)})*` : '';
-  const missing = view.missing?.length ? ' — incomplete' : '';
+  const missing = view.missing?.length ? phrase` — incomplete` : '';
   return `${plain(view.label)}: **${plain(view.result)}**${note}${from}${missing}`;
 }

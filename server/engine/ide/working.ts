@@ -1,4 +1,5 @@
 /** How a figure of the job came about, by its id: the whole working, to read by itself. */
+import { later, phrase, spoken } from '../../../shared/phrase';
 import type { FigureItem, Working } from '../../../shared/protocol';
 import { allFigures } from '../views/job-view';
 import { showTerm } from '../views/show';
@@ -13,7 +14,7 @@ export function workingFor(job: Job, id: string, link: Linker = PLAIN): Working 
   const figure = allFigures(job).find((f) => f.key === id);
   if (!figure) return undefined;
   const view = workingOf(figure.term, job.env);
-  const missing = (view.missing ?? []).map((what) => `- Missing: ${plain(what)}`);
+  const missing = (view.missing ?? []).map((what) => phrase`- Missing: ${plain(what)}`);
   const title = `${view.label}: ${view.result}`;
   const parts = [`# ${plain(title)}`, groupOf(id, job), missing.join('\n')];
   const page = workingPage(view, link);
@@ -35,16 +36,27 @@ export function figureItems(job: Job): FigureItem[] {
 }
 
 const GROUPS: Readonly<Record<string, string>> = {
-  job: 'The job',
-  need: 'To buy',
-  buy: 'To buy',
-  cost: 'To buy',
-  mix: 'To mix',
-  stage: 'Payment',
+  job: later`The job`,
+  need: later`To buy`,
+  buy: later`To buy`,
+  cost: later`To buy`,
+  mix: later`To mix`,
+  stage: later`Payment`,
+  batches: later`batches`,
+  batch: later`batch`,
+  last: later`last`,
+  over: later`over`,
+  lays: later`lays`,
+  left: later`left`,
+  result: later`result`,
+  partner: later`partner`,
+  discount: later`discount`,
+  tax: later`tax`,
+  deducted: later`deducted`,
 };
 
 function groupOf(id: string, job: Job): string {
   const first = id.slice(0, id.indexOf('.'));
   const work = job.works.find((w) => w.name === first);
-  return work ? `${work.kind} ${work.name}` : (GROUPS[first] ?? first);
+  return work ? `${work.kind} ${work.name}` : spoken(GROUPS[first] ?? first);
 }

@@ -1,5 +1,6 @@
 /** A working day, what of it goes on other things than the work, and how many of them the work takes. */
 
+import { phrase } from '../../../shared/phrase';
 import { inUnit } from '../brickwork/lengths';
 import { defaultTerm, type Env, LineFacts } from '../resolve/env';
 import { counted, difference, most, product, quotient, sum, type Term, up } from '../working/term';
@@ -16,18 +17,20 @@ export interface Around {
 /** A working day, as the firm has it. */
 export function dayOf(env: Env): Term {
   const own = env.book.setting('labour', 'day');
-  if (own) return new LineFacts(own.block, own.line, env).term('hours', 'a day');
-  return defaultTerm(env, 'day', 'hours', 'a day');
+  if (own) return new LineFacts(own.block, own.line, env).term('hours', phrase`a day`);
+  return defaultTerm(env, 'day', 'hours', phrase`a day`);
 }
 
 export function aroundOf(env: Env): Around {
-  const driving = said(env, 'travel', 'time', 'Driving');
+  const driving = said(env, 'travel', 'time', phrase`Driving`);
   const setUp =
-    said(env, 'labour', 'set-up', 'Setting up') ?? byDefault(env, 'set-up', 'Setting up');
+    said(env, 'labour', 'set-up', phrase`Setting up`) ??
+    byDefault(env, 'set-up', phrase`Setting up`);
   const clearUp =
-    said(env, 'labour', 'clear-up', 'Cleaning down') ?? byDefault(env, 'clear-up', 'Cleaning down');
+    said(env, 'labour', 'clear-up', phrase`Cleaning down`) ??
+    byDefault(env, 'clear-up', phrase`Cleaning down`);
   const parts = [driving, setUp, clearUp].filter((t) => t !== undefined);
-  const all = parts.length ? sum('around the work, a day', 'h', parts) : undefined;
+  const all = parts.length ? sum(phrase`around the work, a day`, 'h', parts) : undefined;
   return { driving, setUp, clearUp, all };
 }
 
@@ -50,32 +53,35 @@ function something(term: Term): Term | undefined {
 export function daysOf(hours: Term, day: Term, around: Around, env: Env): Term {
   const own = env.book.setting('labour', 'part-day');
   const step = own
-    ? new LineFacts(own.block, own.line, env).term('days', 'charged in steps of')
-    : defaultTerm(env, 'part-day', 'days', 'charged in steps of');
-  const days = quotient('days of work', 'days', hours, leftOf(day, around));
-  return up('days', 'days', days, `in steps of ${step.value.toFixed()} day`, step);
+    ? new LineFacts(own.block, own.line, env).term('days', phrase`charged in steps of`)
+    : defaultTerm(env, 'part-day', 'days', phrase`charged in steps of`);
+  const days = quotient(phrase`days of work`, 'days', hours, leftOf(day, around));
+  return up(phrase`days`, 'days', days, phrase`in steps of ${step.value.toFixed()} day`, step);
 }
 
 /** What a day leaves for the work; nothing, when it is all spent around it: then no number of days will do. */
 export function leftOf(day: Term, { all }: Around): Term {
   if (!all) return day;
-  const left = difference('left of a day for the work', 'h', inUnit(day, 'h'), all);
+  const left = difference(phrase`left of a day for the work`, 'h', inUnit(day, 'h'), all);
   return most(
-    'left of a day for the work',
+    phrase`left of a day for the work`,
     'h',
     left,
-    counted('none', 0, 'h', { note: 'no day has less than none' }),
+    counted(phrase`none`, 0, 'h', { note: phrase`no day has less than none` }),
   );
 }
 
 /** Days on which somebody comes: half a day is driven to, set up for and cleared up after like a whole one. */
 export function visitsOf(days: Term): Term {
   if (!days.ranged && days.value.isInteger()) return days;
-  return up('days there', 'days', days, 'half a day is driven to like a whole one');
+  return up(phrase`days there`, 'days', days, phrase`half a day is driven to like a whole one`);
 }
 
 /** All hours that are paid: those of the work, and those around it on each day that somebody comes. */
 export function paidHours(hours: Term, visits: Term, { all }: Around): Term {
   if (!all) return hours;
-  return sum('Hours paid', 'h', [hours, product('around the work', 'h', [visits, all])]);
+  return sum(phrase`Hours paid`, 'h', [
+    hours,
+    product(phrase`around the work`, 'h', [visits, all]),
+  ]);
 }

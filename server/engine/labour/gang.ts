@@ -1,4 +1,5 @@
 /** Hours and what they cost: the gang together, and the days it comes. */
+import { phrase } from '../../../shared/phrase';
 import { type Env, LineFacts } from '../resolve/env';
 import { envBy, type Partner } from '../resolve/partners';
 import { perTime } from '../resolve/per';
@@ -23,13 +24,13 @@ export function gangOf(env: Env): Gang {
   const day = dayOf(env);
   if (!setting) {
     const rate = missing(
-      'gang',
+      phrase`gang`,
       env.money.code,
-      'no gang is given: a labour block names who works and what an hour costs',
+      phrase`no gang is given: a labour block names who works and what an hour costs`,
     );
     return {
       rate,
-      laying: counted('bricklayers', 1, '', { note: 'one, as no gang is given' }),
+      laying: counted(phrase`bricklayers`, 1, '', { note: phrase`one, as no gang is given` }),
       day,
     };
   }
@@ -38,12 +39,12 @@ export function gangOf(env: Env): Gang {
     rate: rateOf(p.trade, env, p.origin, day),
   }));
   const rates = people.map(({ trade, count, rate }) =>
-    product(`${trade}, an hour`, env.money.code, [count, rate]),
+    product(phrase`${trade}, an hour`, env.money.code, [count, rate]),
   );
   const laying = layingOf(people);
   return {
-    rate: sum('the gang, an hour', env.money.code, rates),
-    laying: { ...laying.count, note: 'the trade with the highest rate lays' },
+    rate: sum(phrase`the gang, an hour`, env.money.code, rates),
+    laying: { ...laying.count, note: phrase`the trade with the highest rate lays` },
     serving: servingOf(people.filter((p) => p !== laying)),
     day,
   };
@@ -65,7 +66,7 @@ function layingOf<P extends { count: Term; rate: Term }>(people: readonly P[]): 
 
 function servingOf(others: readonly { count: Term }[]): Term | undefined {
   const hands = sum(
-    'who serve',
+    phrase`who serve`,
     '',
     others.map((p) => p.count),
   );
@@ -88,21 +89,21 @@ function rateOf(trade: string, env: Env, origin: Origin, day: Term): Term {
     .find((s) => isTrade(s.line.syntax.key!.text, trade));
   if (!known)
     return missing(
-      `rate of ${trade}`,
+      phrase`rate of ${trade}`,
       env.money.code,
-      `no labour line gives the rate of a ${trade}`,
+      phrase`no labour line gives the rate of a ${trade}`,
       origin,
     );
   const line = new LineFacts(known.block, known.line, env);
-  const rate = line.term('rate', `rate of a ${trade}`);
+  const rate = line.term('rate', phrase`rate of a ${trade}`);
   const per = perTime(line.word('unit'));
-  if (per === 'day') return quotient(`rate of a ${trade}`, env.money.code, rate, day);
-  return per ? rate : perNothing(`the rate of a ${trade}`, line, env.money.code);
+  if (per === 'day') return quotient(phrase`rate of a ${trade}`, env.money.code, rate, day);
+  return per ? rate : perNothing(phrase`the rate of a ${trade}`, line, env.money.code);
 }
 
 /** A rate per a word that is neither an hour nor a day. */
 export function perNothing(what: string, line: LineFacts, unit: string): Term {
-  return missing(what, unit, `${what} is neither per h nor per day`, line.at('unit'));
+  return missing(what, unit, phrase`${what} is neither per h nor per day`, line.at('unit'));
 }
 
 /** `2 bricklayers` names the trade `bricklayer`. */

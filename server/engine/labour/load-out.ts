@@ -1,4 +1,5 @@
 /** Bricks that are bought, unloaded and stacked out where they are laid. */
+import { phrase } from '../../../shared/phrase';
 import type { Purchase } from '../price/buying';
 import type { Env } from '../resolve/env';
 import { quotient, sum, type Term } from '../working/term';
@@ -9,8 +10,8 @@ import { byOne } from './output';
 export function loadingOut(purchases: readonly Purchase[], gang: Gang, env: Env): Term | undefined {
   const bricks = purchases.filter((p) => p.kind === 'brick').map((p) => p.bought);
   if (!bricks.length || !env.book.setting('output', 'load-out')) return undefined;
-  const amount = sum('bricks bought', 'bricks', bricks);
-  const alone = byOne('output', 'load-out', 'Loading out, by one', amount, env, gang);
-  const hands = gang.serving ? sum('hands', '', [gang.laying, gang.serving]) : gang.laying;
-  return alone && quotient('Loading out', 'h', alone, hands);
+  const amount = sum(phrase`bricks bought`, 'bricks', bricks);
+  const alone = byOne('output', 'load-out', phrase`Loading out, by one`, amount, env, gang);
+  const hands = gang.serving ? sum(phrase`hands`, '', [gang.laying, gang.serving]) : gang.laying;
+  return alone && quotient(phrase`Loading out`, 'h', alone, hands);
 }

@@ -1,4 +1,5 @@
 /** How long a gang takes over a task: what one who lays does in an hour, and what one who serves keeps going. */
+import { phrase } from '../../../shared/phrase';
 import { unitNamed } from '../../../shared/units';
 import { inUnit } from '../brickwork/lengths';
 import { type Env, LineFacts } from '../resolve/env';
@@ -21,12 +22,28 @@ export function taskHours(
   gang: Gang,
   otherwise?: Otherwise,
 ): Term {
-  const laid = shared('output', task, `${label}, one bricklayer`, amount, env, gang, otherwise);
-  if (!laid) return missing(label, 'h', `no output is given for ${task}`, amount.origin);
+  const laid = shared(
+    'output',
+    task,
+    phrase`${label}, one bricklayer`,
+    amount,
+    env,
+    gang,
+    otherwise,
+  );
+  if (!laid) return missing(label, 'h', phrase`no output is given for ${task}`, amount.origin);
   const laying = label === laid.label ? laid : named(label, laid);
   if (!gang.serving) return laying;
-  const served = shared('serving', task, `${label}, one who serves`, amount, env, gang, otherwise);
-  return served ? most(label, 'h', laid, served, 'the slower of laying and serving') : laying;
+  const served = shared(
+    'serving',
+    task,
+    phrase`${label}, one who serves`,
+    amount,
+    env,
+    gang,
+    otherwise,
+  );
+  return served ? most(label, 'h', laid, served, phrase`the slower of laying and serving`) : laying;
 }
 
 /** By all who do it. Nothing where no line says how much one does. */
@@ -42,7 +59,7 @@ function shared(
   const alone = byOne(kind, task, label, amount, env, gang, otherwise);
   const hands = kind === 'output' ? gang.laying : gang.serving!;
   if (!alone || hands.value.eq(1)) return alone;
-  return quotient(kind === 'output' ? 'laying' : 'serving', 'h', alone, hands);
+  return quotient(kind === 'output' ? phrase`laying` : phrase`serving`, 'h', alone, hands);
 }
 
 /** By one alone; nothing where no line says how much that is. */
@@ -61,19 +78,20 @@ export function byOne(
   const line = new LineFacts(setting.block, setting.line, from);
   const said = line.term(
     'amount',
-    kind === 'output' ? `${task}, one bricklayer` : `${task}, served by one`,
+    kind === 'output' ? phrase`${task}, one bricklayer` : phrase`${task}, served by one`,
   );
   const per = perTime(line.word('unit'));
-  if (!per) return perNothing(`the ${kind} of ${task}`, line, 'h');
+  if (!per) return perNothing(phrase`the ${kind} of ${task}`, line, 'h');
   const reckoned = alike(said, amount) ? amount : otherwise().find((other) => alike(said, other));
   if (!reckoned)
     return missing(
       label,
       'h',
-      `the ${kind} of ${task} is in ${said.unit}, but ${task} is reckoned in ${amount.unit}`,
+      phrase`the ${kind} of ${task} is in ${said.unit}, but ${task} is reckoned in ${amount.unit}`,
       line.at('amount'),
     );
-  const output = per === 'day' ? quotient(`${task}, an hour`, said.unit, said, gang.day) : said;
+  const output =
+    per === 'day' ? quotient(phrase`${task}, an hour`, said.unit, said, gang.day) : said;
   return quotient(label, 'h', reckoned, anHour(output, reckoned.unit));
 }
 

@@ -4,6 +4,7 @@
  */
 
 /** A task of one piece of work, or a lift of it. */
+import { phrase } from '../../../shared/phrase';
 export interface Chunk {
   readonly work: string;
   readonly label: string;
@@ -144,7 +145,12 @@ class Clock {
   private rest(): void {
     const pause = this.breaks.shift();
     if (!pause) return;
-    this.entries.push({ from: this.now, to: this.now + pause.minutes, label: 'Break', rest: true });
+    this.entries.push({
+      from: this.now,
+      to: this.now + pause.minutes,
+      label: phrase`Break`,
+      rest: true,
+    });
     this.now += pause.minutes;
   }
 

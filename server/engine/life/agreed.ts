@@ -1,4 +1,5 @@
 /** What the client has agreed to: the job with the options that were accepted, and the price that was given for it. */
+import { phrase } from '../../../shared/phrase';
 import { difference, sum, type Term } from '../working/term';
 import type { Job } from '../workspace/job';
 import { type Accepted, recordOf, type Sent } from './record';
@@ -46,8 +47,8 @@ export function heldPrice(job: Job): Term {
   if (!fixed) return now;
   const { amount } = fixed.entry;
   if (fixed.job === agreed) return amount;
-  const more = difference('options accepted since', now.unit, now, fixed.job.price.total);
-  return more.value.isZero() ? amount : sum('Price', now.unit, [amount, more]);
+  const more = difference(phrase`options accepted since`, now.unit, now, fixed.job.price.total);
+  return more.value.isZero() ? amount : sum(phrase`Price`, now.unit, [amount, more]);
 }
 
 /** By day, and on one day by line. */

@@ -1,5 +1,7 @@
 /** What has moved since a price was given: by the figures that were kept with it. */
+
 import { type Exact, ZERO } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import type { Figure } from '../brickwork/needs';
 import { allFigures } from '../views/job-view';
 import { difference, type Term } from '../working/term';
@@ -31,7 +33,7 @@ export function movedSince(job: Job): Moved | undefined {
   const fixed = fixedPrice(job);
   if (!fixed || fixed.entry.amount.gaps.length) return undefined;
   const now = fixed.job.price.total;
-  const by = difference('Moved', now.unit, now, fixed.entry.amount);
+  const by = difference(phrase`Moved`, now.unit, now, fixed.entry.amount);
   if (now.gaps.length || by.value.isZero()) return undefined;
   let all: readonly Move[] | undefined;
   const moves = () => {

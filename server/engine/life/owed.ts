@@ -1,4 +1,5 @@
 /** What is invoiced, paid, held back and owed, all with tax in it. */
+import { phrase } from '../../../shared/phrase';
 import type { Figure } from '../brickwork/needs';
 import { counted, difference, most, sum, type Term } from '../working/term';
 import type { Job } from '../workspace/job';
@@ -29,25 +30,30 @@ export function owedOf(job: Job): Owed {
       of.map((each) => each.amount),
     );
   const price = heldPrice(job);
-  const asked = add('Invoiced', invoiced);
-  const came = sum('Paid', code, [
+  const asked = add(phrase`Invoiced`, invoiced);
+  const came = sum(phrase`Paid`, code, [
     ...paid.map((each) => each.amount),
     ...paid.flatMap((each) => each.deducted ?? []),
   ]);
-  const held = difference('Held back', code, add('held back', retained), add('released', released));
-  const settled = sum('paid or held back', code, [came, held]);
+  const held = difference(
+    phrase`Held back`,
+    code,
+    add(phrase`held back`, retained),
+    add('released', released),
+  );
+  const settled = sum(phrase`paid or held back`, code, [came, held]);
   return {
     price,
     invoiced: asked,
     paid: came,
     held,
-    owed: rest('Owed', asked, settled),
-    toInvoice: rest('Still to invoice', price, asked),
+    owed: rest(phrase`Owed`, asked, settled),
+    toInvoice: rest(phrase`Still to invoice`, price, asked),
   };
 }
 
 function rest(label: string, all: Term, part: Term): Term {
-  const none = counted('none', 0, all.unit, { note: 'there is no less than none' });
+  const none = counted(phrase`none`, 0, all.unit, { note: phrase`there is no less than none` });
   return most(label, all.unit, difference(label, all.unit, all, part), none);
 }
 

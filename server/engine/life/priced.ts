@@ -1,4 +1,5 @@
 /** An option beside the job: what it adds, and what the job comes to with it. */
+import { phrase } from '../../../shared/phrase';
 import type { Figure } from '../brickwork/needs';
 import type { JobPrice } from '../price/total';
 import { difference, named, sum, type Term } from '../working/term';
@@ -48,18 +49,21 @@ export function pricedOption(option: Option, job: Job): PricedOption {
 function addedBy({ title }: Option, now: JobPrice, then: JobPrice): Before {
   const [a, b] = [now.asked ?? now, then.asked ?? then];
   return {
-    net: difference(`${title}, before tax`, now.price.unit, b.price, a.price),
+    net: difference(phrase`${title}, before tax`, now.price.unit, b.price, a.price),
     total: difference(title, now.total.unit, b.total, a.total),
   };
 }
 
 function priceWith(option: Option, now: JobPrice, then: JobPrice): Before {
-  const label = `Price with ${option.title}`;
+  const label = phrase`Price with ${option.title}`;
   if (!now.asked)
-    return { net: named(`${label}, before tax`, then.price), total: named(label, then.total) };
+    return {
+      net: named(phrase`${label}, before tax`, then.price),
+      total: named(label, then.total),
+    };
   const more = addedBy(option, now, then);
   return {
-    net: sum(`${label}, before tax`, now.price.unit, [now.price, more.net]),
+    net: sum(phrase`${label}, before tax`, now.price.unit, [now.price, more.net]),
     total: sum(label, now.total.unit, [now.total, more.total]),
   };
 }

@@ -1,5 +1,7 @@
 /** What has happened to a job, as its record says it. */
+
 import type { ReadLine } from '../../../grammar/read/values';
+import { phrase } from '../../../shared/phrase';
 import { inUnit } from '../brickwork/lengths';
 import { wordOf } from '../resolve/book';
 import { type Env, LineFacts } from '../resolve/env';
@@ -129,10 +131,10 @@ function read(block: SourceBlock, env: Env): JobRecord {
   const was = (l: ReadLine) => wasIn(l, block, env);
   return {
     block,
-    sent: of('sent', (line, l) => ({ amount: line.term('money', 'Sent'), was: was(l) })),
+    sent: of('sent', (line, l) => ({ amount: line.term('money', phrase`Sent`), was: was(l) })),
     accepted: of('accepted', (line, l) => ({
       options: namesIn(line.values.options),
-      amount: line.values.money && line.term('money', 'Accepted'),
+      amount: line.values.money && line.term('money', phrase`Accepted`),
       was: was(l),
     })),
     lost: of('lost', (line) => ({ why: line.word('why') })).at(-1),
@@ -140,28 +142,28 @@ function read(block: SourceBlock, env: Env): JobRecord {
     worked: of('worked', worked),
     spent: of('spent', spent),
     invoiced: of('invoiced', (line) => ({
-      amount: line.term('money', 'Invoiced'),
+      amount: line.term('money', phrase`Invoiced`),
       number: line.word('number'),
       what: line.word('what'),
     })),
     paid: of('paid', (line) => ({
-      amount: line.term('money', 'Paid'),
-      deducted: line.values.deducted && line.term('deducted', 'Deducted'),
+      amount: line.term('money', phrase`Paid`),
+      deducted: line.values.deducted && line.term('deducted', phrase`Deducted`),
       what: line.word('what'),
     })),
     retained: of('retained', (line) => ({
-      amount: line.term('money', 'Held back'),
+      amount: line.term('money', phrase`Held back`),
       until: line.word('until') || undefined,
     })),
-    released: of('released', (line) => ({ amount: line.term('money', 'Released') })),
+    released: of('released', (line) => ({ amount: line.term('money', phrase`Released`) })),
   };
 }
 
 function worked(line: LineFacts): Omit<Worked, keyof Entry> {
-  const people = line.term('people', 'people', '');
-  const each = inUnit(line.term('hours', 'hours of each'), 'h');
-  const hours = product(`Worked on ${line.word('date')}`, 'h', [people, each]);
-  const amount = line.values.amount && line.term('amount', `Done on ${line.word('date')}`);
+  const people = line.term('people', phrase`people`, '');
+  const each = inUnit(line.term('hours', phrase`hours of each`), 'h');
+  const hours = product(phrase`Worked on ${line.word('date')}`, 'h', [people, each]);
+  const amount = line.values.amount && line.term('amount', phrase`Done on ${line.word('date')}`);
   return { people, hours, task: line.word('task'), amount };
 }
 
@@ -169,7 +171,7 @@ function spent(line: LineFacts): Omit<Spent, keyof Entry> {
   const said = line.word('for');
   const part = PARTS.find((each) => each === said) ?? 'materials';
   const what = line.word('what');
-  return { amount: line.term('money', what || 'Spent'), what, part };
+  return { amount: line.term('money', what || phrase`Spent`), what, part };
 }
 
 function wasIn({ body }: ReadLine, block: SourceBlock, env: Env): Was[] {
@@ -179,6 +181,6 @@ function wasIn({ body }: ReadLine, block: SourceBlock, env: Env): Was[] {
       const id = wordOf(l.values.figure);
       const line = new LineFacts(block, l, env);
       const key = l.values.money ? 'money' : 'value';
-      return { id, value: line.term(key, `${id}, then`) };
+      return { id, value: line.term(key, phrase`${id}, then`) };
     });
 }

@@ -1,5 +1,7 @@
 /** What became of a job: what it cost, what it leaves and earns, beside what was reckoned. */
+
 import { roundTo, ZERO } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import type { Figure } from '../brickwork/needs';
 import type { JobPrice } from '../price/total';
 import {
@@ -43,6 +45,8 @@ export interface Result {
   readonly hours: { readonly estimated: Term; readonly actual: Term };
   readonly tasks: readonly TaskResult[];
   readonly owed: Owed;
+  /** Not all of the price is invoiced yet: hours and costs may still come. */
+  readonly soFar: boolean;
 }
 
 /** Nothing before anything is worked or spent. */
@@ -54,27 +58,28 @@ export function resultOf(job: Job): Result | undefined {
   const { code } = job.env.money;
   const people = peopleOf(price.gang);
   const hours = sum(
-    'Hours worked',
+    phrase`Hours worked`,
     'h',
     record.worked.map((w) => w.hours),
   );
   const parts = partsOf(record, price, { hours, people }, job);
   const cost = sum(
-    'What it cost',
+    phrase`What it cost`,
     code,
     parts.map((p) => p.actual),
   );
   const net = netOf(job, price);
   const overhead = priceFigure(price, 'overhead', code);
   const leaves = difference(
-    'What it leaves',
+    phrase`What it leaves`,
     code,
     net,
-    sum('cost and overhead', code, [cost, overhead]),
+    sum(phrase`cost and overhead`, code, [cost, overhead]),
   );
   const wages = price.partners.length
     ? wagesOf(price, { hours, people }, job)
     : parts.find((p) => p.part === 'labour')!.actual;
+  const owed = owedOf(job);
   return {
     job: agreed,
     net,
@@ -86,9 +91,13 @@ export function resultOf(job: Job): Result | undefined {
     earns: record.worked.length
       ? { estimated: price.earns, actual: earned(wages, leaves, hours, people, job) }
       : undefined,
-    hours: { estimated: product('Hours estimated', 'h', [price.paid, people]), actual: hours },
+    hours: {
+      estimated: product(phrase`Hours estimated`, 'h', [price.paid, people]),
+      actual: hours,
+    },
     tasks: taskResults(job, agreed),
-    owed: owedOf(job),
+    owed,
+    soFar: owed.toInvoice.value.gt(0),
   };
 }
 
@@ -96,10 +105,15 @@ export function resultOf(job: Job): Result | undefined {
 function netOf(job: Job, price: JobPrice): Term {
   const given = heldPrice(job);
   if (given.value.eq(price.total.value) || price.total.value.isZero())
-    return named('Price before tax', price.price);
-  const share = quotient('before tax, of the price', '', price.price, price.total);
-  const net = product('Price before tax', given.unit, [given, share]);
-  return cents('Price before tax', net, job.env.money.digits, 'of the price that was given');
+    return named(phrase`Price before tax`, price.price);
+  const share = quotient(phrase`before tax, of the price`, '', price.price, price.total);
+  const net = product(phrase`Price before tax`, given.unit, [given, share]);
+  return cents(
+    phrase`Price before tax`,
+    net,
+    job.env.money.digits,
+    phrase`of the price that was given`,
+  );
 }
 
 function priceFigure({ figures }: JobPrice, key: string, code: string): Term {
@@ -110,7 +124,7 @@ function priceFigure({ figures }: JobPrice, key: string, code: string): Term {
 function labourOf(price: JobPrice, code: string): Term {
   const own = priceFigure(price, 'labour', code);
   if (!price.partners.length) return own;
-  return sum('Labour', code, [own, ...price.partners.map((p) => p.labour)]);
+  return sum(phrase`Labour`, code, [own, ...price.partners.map((p) => p.labour)]);
 }
 
 interface Time {
@@ -129,7 +143,7 @@ function partsOf(record: JobRecord, price: JobPrice, time: Time, job: Job): Part
     const all = [...wages, ...spent, ...due];
     const actual = all.length
       ? sum(estimated.label, code, all)
-      : named(estimated.label, estimated, 'as estimated: nothing of it is recorded');
+      : named(estimated.label, estimated, phrase`as estimated: nothing of it is recorded`);
     return { part, estimated, actual, asEstimated: !all.length };
   });
 }
@@ -137,25 +151,25 @@ function partsOf(record: JobRecord, price: JobPrice, time: Time, job: Job): Part
 /** Each hour at what one of the gang costs on average: the record does not say who worked it. */
 function wagesOf({ gang }: JobPrice, { hours, people }: Time, job: Job): Term {
   const { code, digits } = job.env.money;
-  const each = quotient('an hour of one person', code, gang.rate, people);
-  return cents('wages', product('wages', code, [hours, each]), digits);
+  const each = quotient(phrase`an hour of one person`, code, gang.rate, people);
+  return cents(phrase`wages`, product(phrase`wages`, code, [hours, each]), digits);
 }
 
 function marginOf(leaves: Term, net: Term): Term {
   const percent = net.value.isZero() ? ZERO : roundTo(leaves.value.div(net.value).mul(100), 1);
-  return counted('What it leaves, of the price before tax', percent, '%', {
+  return counted(phrase`What it leaves, of the price before tax`, percent, '%', {
     args: [leaves, net],
-    note: 'in a hundred of the price before tax, to a tenth',
+    note: phrase`in a hundred of the price before tax, to a tenth`,
   });
 }
 
 function earned(labour: Term, leaves: Term, hours: Term, people: Term, job: Job): Term {
   const { code, digits } = job.env.money;
-  const all = sum('wages and profit', code, [labour, leaves]);
-  const gang = quotient('hours of the gang', 'h', hours, people);
+  const all = sum(phrase`wages and profit`, code, [labour, leaves]);
+  const gang = quotient(phrase`hours of the gang`, 'h', hours, people);
   return cents(
-    'Earned for each hour of the gang',
-    quotient('earned an hour', code, all, gang),
+    phrase`Earned for each hour of the gang`,
+    quotient(phrase`earned an hour`, code, all, gang),
     digits,
   );
 }

@@ -1,4 +1,5 @@
 /** Estimate against what happened, task by task. Hours are of one person. */
+import { phrase } from '../../../shared/phrase';
 import type { Work } from '../brickwork/needs';
 import type { Gang } from '../labour/gang';
 import { product, quotient, sum, type Term } from '../working/term';
@@ -21,7 +22,7 @@ export interface TaskResult {
 
 /** Everybody in the gang. */
 export function peopleOf({ laying, serving }: Gang): Term {
-  return sum('people of the gang', '', [laying, ...(serving ? [serving] : [])]);
+  return sum(phrase`people of the gang`, '', [laying, ...(serving ? [serving] : [])]);
 }
 
 /** `agreed`: the job that was done. Tasks in the order of its work; what was only recorded comes last. */
@@ -63,12 +64,12 @@ function plannedIn(works: readonly Work[]): Map<string, Term[]> {
 }
 
 function estimateOf(hours: readonly Term[], people: Term) {
-  const gang = sum('hours of the gang', 'h', hours);
+  const gang = sum(phrase`hours of the gang`, 'h', hours);
   if (!hours.length || (gang.value.isZero() && !gang.gaps.length)) return {};
   const amounts = hours.flatMap((each) => amountIn(each) ?? []);
   return {
-    estimated: product('Estimated', 'h', [gang, people]),
-    amountEstimated: amounts.length === hours.length ? added('to do', amounts) : undefined,
+    estimated: product(phrase`Estimated`, 'h', [gang, people]),
+    amountEstimated: amounts.length === hours.length ? added(phrase`to do`, amounts) : undefined,
   };
 }
 
@@ -93,19 +94,23 @@ function unitOf({ unit }: Term): string {
 
 function doneOf(task: string, days: readonly Worked[], gang: Gang, people: Term) {
   if (!days.length) return {};
-  const label = task ? `Worked at ${task}` : 'Worked, no task said';
+  const label = task ? phrase`Worked at ${task}` : phrase`Worked, no task said`;
   const worked = sum(
     label,
     'h',
     days.map((d) => d.hours),
   );
   const amounts = days.flatMap((d) => d.amount ?? []);
-  const amount = task && amounts.length === days.length ? added('Done', amounts) : undefined;
+  const amount = task && amounts.length === days.length ? added(phrase`Done`, amounts) : undefined;
   if (!amount || worked.value.isZero()) return { worked, amount };
-  const laying = product('hours of those who lay', 'h', [
+  const laying = product(phrase`hours of those who lay`, 'h', [
     worked,
-    quotient('those who lay, of all', '', gang.laying, people),
+    quotient(phrase`those who lay, of all`, '', gang.laying, people),
   ]);
   const unit = `${amount.unit}/h`;
-  return { worked, amount, output: quotient(`Done in an hour, ${task}`, unit, amount, laying) };
+  return {
+    worked,
+    amount,
+    output: quotient(phrase`Done in an hour, ${task}`, unit, amount, laying),
+  };
 }

@@ -1,5 +1,7 @@
 /** The job with options taken: the same engine over the text that an option makes of it. */
+
 import { clipped } from '../../../grammar/read/fault';
+import { phrase } from '../../../shared/phrase';
 import type { Gap, Origin } from '../working/term';
 import type { Job } from '../workspace/job';
 import { type Derived, Deriving } from './derive';
@@ -59,7 +61,7 @@ function lostIn(taken: readonly Option[], { troubles }: Derived): Gap[] {
     span: step.syntax.span,
   }));
   return [...unread, ...idle].slice(0, MOST_LOST).map((origin) => ({
-    what: `the line “${clipped(textAt(origin))}” is left out`,
+    what: phrase`the line “${clipped(textAt(origin))}” is left out`,
     origin,
     told: true,
   }));

@@ -1,4 +1,5 @@
 /** What each mix of a job takes: mortar laid, what is lost with it, and the materials that go into it. */
+import { phrase } from '../../../shared/phrase';
 import { unitNamed } from '../../../shared/units';
 import { mixWaste } from '../brickwork/goods';
 import { inUnit, unitNames } from '../brickwork/lengths';
@@ -40,8 +41,8 @@ export function batch(name: string, needs: readonly MixNeed[], env: Env): MixBat
   const unit = unitNames(env).volume;
   const title = facts?.title ?? name;
   const litres = needs.map((n) => n.litres);
-  const laid = total(`${title}, laid`, unit, litres);
-  const wet = raised(`${title}, mixed`, unit, laid, mixWaste(facts, env));
+  const laid = total(phrase`${title}, laid`, unit, litres);
+  const wet = raised(phrase`${title}, mixed`, unit, laid, mixWaste(facts, env));
   const ready = facts?.line('ready') !== undefined;
   const common = { name, title, laid, wet, facts, ready, needs };
   if (!facts || ready) return { ...common, parts: [] };
@@ -55,14 +56,14 @@ export function batch(name: string, needs: readonly MixNeed[], env: Env): MixBat
 function shared(parts: readonly MixPart[], wet: Term, facts: BlockFacts, env: Env): BatchPart[] {
   if (!parts.length) return [];
   const all = sum(
-    'all parts',
+    phrase`all parts`,
     parts[0]!.part.unit,
     parts.map((p) => p.part),
   );
   const dry = looseFor(wet, parts, all, facts, env);
   return parts.map(({ material, origin, part }) => {
     const over = product('', wet.unit, [dry, part]);
-    return { material, origin, volume: quotient(`${material}, loose`, wet.unit, over, all) };
+    return { material, origin, volume: quotient(phrase`${material}, loose`, wet.unit, over, all) };
   });
 }
 
@@ -70,15 +71,15 @@ function dosesOf(facts: BlockFacts, wet: Term, parts: readonly BatchPart[], env:
   return facts.lines('dose').map((line) => {
     const material = line.word('material');
     const units = unitNames(env);
-    const said = line.term('amount', `a dose of ${material}`);
+    const said = line.term('amount', phrase`a dose of ${material}`);
     const amount = inUnit(
       said,
       unitNamed(said.unit)?.dimension === 'mass' ? units.mass : units.volume,
     );
-    const per = line.term('per', 'to so much');
+    const per = line.term('per', phrase`to so much`);
     const of = inUnit(dosed(line, wet, parts, per, env), per.unit);
     const over = product('', amount.unit, [amount, of]);
-    const volume = quotient(`${material}, dose`, amount.unit, over, per);
+    const volume = quotient(phrase`${material}, dose`, amount.unit, over, per);
     return { material, origin: line.at('material'), volume, dose: true };
   });
 }
@@ -89,12 +90,13 @@ function dosed(line: LineFacts, wet: Term, parts: readonly BatchPart[], per: Ter
   const name = line.word('of');
   const part = parts.find((p) => p.material === name);
   const lacks = (what: string) =>
-    missing('to be dosed', per.unit, what, line.at(name ? 'of' : 'per'));
-  if (!name) return byWeight ? lacks('a dose by weight has to name a material of the mix') : wet;
-  if (!part) return lacks(`${name} is dosed, but is none of the materials of the mix`);
+    missing(phrase`to be dosed`, per.unit, what, line.at(name ? phrase`of` : phrase`per`));
+  if (!name)
+    return byWeight ? lacks(phrase`a dose by weight has to name a material of the mix`) : wet;
+  if (!part) return lacks(phrase`${name} is dosed, but is none of the materials of the mix`);
   if (!byWeight) return part.volume;
   const facts = factsNamed(env, 'material', name);
   const [cubic, density, mass] = env.imperial ? ['ft3', 'lb/ft3', 'lb'] : ['m3', 'kg/m3', 'kg'];
   const over = densityOf(facts?.title ?? name, facts, part.origin, density!);
-  return product(`${name} in it`, mass!, [inUnit(part.volume, cubic!), over]);
+  return product(phrase`${name} in it`, mass!, [inUnit(part.volume, cubic!), over]);
 }

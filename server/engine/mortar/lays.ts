@@ -1,5 +1,6 @@
 /** What a mix is laid as: bricks and hours, from which follow how fast it goes and what more of it would lay. */
 
+import { phrase } from '../../../shared/phrase';
 import { brickTerms } from '../brickwork/count';
 import { inUnit, unitNames } from '../brickwork/lengths';
 import { jointsIn, type Masonry } from '../brickwork/masonry';
@@ -29,8 +30,8 @@ export function laidIn(
   const laying = tasks.filter(laysMortar).map((t) => t.hours);
   return {
     litres,
-    bricks: but('bricks laid in it', bricks, apart, (lays) => lays.bricks),
-    hours: but('hours of laying', laying, apart, (lays) => lays.hours),
+    bricks: but(phrase`bricks laid in it`, bricks, apart, (lays) => lays.bricks),
+    hours: but(phrase`hours of laying`, laying, apart, (lays) => lays.hours),
     pointing: pointingOf(masonry),
     joints: jointsOf(masonry),
   };
@@ -48,7 +49,7 @@ function but(
   const others = apart.flatMap(({ lays }) => (lays && of(lays)) ?? []);
   const whole = sum(label, first.unit, all);
   if (!others.length) return whole;
-  const away = sum('laid in another mix', first.unit, others);
+  const away = sum(phrase`laid in another mix`, first.unit, others);
   return difference(label, first.unit, whole, away);
 }
 
@@ -62,12 +63,12 @@ export function laysOf(all: readonly (Lays | undefined)[]): Lays | undefined {
   };
   return {
     litres: sum(
-      'laid',
+      phrase`laid`,
       some[0]!.litres.unit,
       some.map((lays) => lays.litres),
     ),
-    bricks: added('bricks laid in it', (l) => l.bricks),
-    hours: added('hours of laying', (l) => l.hours),
+    bricks: added(phrase`bricks laid in it`, (l) => l.bricks),
+    hours: added(phrase`hours of laying`, (l) => l.hours),
     paces: some.flatMap(pacesOf),
     pointing: some.find((l) => l.pointing)?.pointing,
     joints: some.find((l) => l.joints)?.joints,
@@ -83,11 +84,11 @@ export function pacesOf({ paces, litres, hours }: Lays): readonly Pace[] {
 function pointingOf(masonry: Masonry): Term | undefined {
   const { env, brick } = masonry;
   if (!brick.size || !jointsIn(masonry) || !defaultLine(env, 'rake-depth')) return undefined;
-  const times = defaultTerm(env, 'rake-depth', 'times', 'raked, in joints');
-  const raked = product('raked', 'mm', [times, masonry.jointTerms.bed]);
+  const times = defaultTerm(env, 'rake-depth', 'times', phrase`raked, in joints`);
+  const raked = product(phrase`raked`, 'mm', [times, masonry.jointTerms.bed]);
   const deep = inUnit(raked, env.imperial ? 'ft' : 'm');
   // A metre or foot wide and high, and so deep.
-  const volume = product('pointing of a square', env.imperial ? 'ft3' : 'm3', [
+  const volume = product(phrase`pointing of a square`, env.imperial ? 'ft3' : 'm3', [
     faceOfJoints(masonry),
     deep,
   ]);
@@ -99,23 +100,26 @@ function jointsOf(masonry: Masonry): Term | undefined {
   if (!masonry.brick.size || !jointsIn(masonry)) return undefined;
   const { along, up, height } = roomOf(masonry);
   const unit = masonry.env.imperial ? 'ft' : 'm';
-  const run = sum('joint to a brick', unit, [inUnit(along, unit), inUnit(height, unit)]);
-  const room = product('face with joints', `${unit}2`, [inUnit(along, unit), inUnit(up, unit)]);
-  return quotient('joints of a square', unit, run, room);
+  const run = sum(phrase`joint to a brick`, unit, [inUnit(along, unit), inUnit(height, unit)]);
+  const room = product(phrase`face with joints`, `${unit}2`, [
+    inUnit(along, unit),
+    inUnit(up, unit),
+  ]);
+  return quotient(phrase`joints of a square`, unit, run, room);
 }
 
 /** The share of a stretcher face that is joint: what a brick leaves of the room it has with its joints. */
 function faceOfJoints(masonry: Masonry): Term {
   const { along, up, length, height } = roomOf(masonry);
-  const face = product('face of a brick', '', [length, height]);
-  const room = product('face with joints', '', [along, up]);
-  const joint = difference('joint beside and under it', '', room, face);
-  return quotient('share of the face that is joint', '', joint, room);
+  const face = product(phrase`face of a brick`, '', [length, height]);
+  const room = product(phrase`face with joints`, '', [along, up]);
+  const joint = difference(phrase`joint beside and under it`, '', room, face);
+  return quotient(phrase`share of the face that is joint`, '', joint, room);
 }
 
 /** A brick of a stretcher face, and with a joint beside and under it. */
 function roomOf(masonry: Masonry) {
   const [length, , height, perpend, bed] = brickTerms(masonry) as [Term, Term, Term, Term, Term];
-  const along = sum('length and joint', 'mm', [length, perpend]);
-  return { length, height, along, up: sum('height and joint', 'mm', [height, bed]) };
+  const along = sum(phrase`length and joint`, 'mm', [length, perpend]);
+  return { length, height, along, up: sum(phrase`height and joint`, 'mm', [height, bed]) };
 }

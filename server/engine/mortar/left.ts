@@ -1,5 +1,6 @@
 /** What is left in the last packs, and what it would still lay. */
 
+import { phrase } from '../../../shared/phrase';
 import { mixWaste } from '../brickwork/goods';
 import { asBought } from '../price/buying/material';
 import type { Purchase } from '../price/buying/purchase';
@@ -29,7 +30,7 @@ export function leftOf(
   if (!mortar) return undefined;
   const lays = laysOf(mix.needs.map((n) => n.lays));
   const waste = mixWaste(mix.facts, env);
-  const taken = (of: Term) => raised('what it takes mixed', of.unit, of, waste);
+  const taken = (of: Term) => raised(phrase`what it takes mixed`, of.unit, of, waste);
   const bricks = lays?.bricks && bricksOf(mix, mortar, lays.bricks, taken(lays.litres));
   const pointing = lays?.pointing && pointedBy(mix, mortar, taken(lays.pointing), env);
   const joints = pointing && lays?.joints && jointed(mix, pointing, lays.joints);
@@ -37,31 +38,36 @@ export function leftOf(
 }
 
 function bricksOf(mix: MixBatch, mortar: Term, bricks: Term, litres: Term): Term {
-  const over = product('bricks, times what is left', 'bricks', [mortar, bricks]);
-  const label = `${mix.title}, bricks that what is left would lay`;
+  const over = product(phrase`bricks, times what is left`, 'bricks', [mortar, bricks]);
+  const label = phrase`${mix.title}, bricks that what is left would lay`;
   return down(
     label,
     'bricks',
-    quotient('bricks', 'bricks', over, litres),
-    'at the litres a brick of this work',
+    quotient(phrase`bricks`, 'bricks', over, litres),
+    phrase`at the litres a brick of this work`,
   );
 }
 
 function pointedBy(mix: MixBatch, mortar: Term, each: Term, env: Env): Term {
   const unit = env.imperial ? 'ft2' : 'm2';
-  const label = `${mix.title}, pointing that what is left would do`;
+  const label = phrase`${mix.title}, pointing that what is left would do`;
   return quotient(
     label,
     unit,
     mortar,
     each,
-    'face of this brick, raked as deep as the defaults have it',
+    phrase`face of this brick, raked as deep as the defaults have it`,
   );
 }
 
 function jointed(mix: MixBatch, pointing: Term, joints: Term): Term {
-  const label = `${mix.title}, joints that what is left would point`;
-  return product(label, joints.unit, [pointing, joints], 'as long as the joints of that face are');
+  const label = phrase`${mix.title}, joints that what is left would point`;
+  return product(
+    label,
+    joints.unit,
+    [pointing, joints],
+    phrase`as long as the joints of that face are`,
+  );
 }
 
 function readyLeft(mix: MixBatch, purchases: ReadonlyMap<string, Purchase>): Term | undefined {
@@ -69,7 +75,7 @@ function readyLeft(mix: MixBatch, purchases: ReadonlyMap<string, Purchase>): Ter
   return left && named(leftLabel(mix), left);
 }
 
-const leftLabel = (mix: MixBatch) => `${mix.title}, mortar that what is left would make`;
+const leftLabel = (mix: MixBatch) => phrase`${mix.title}, mortar that what is left would make`;
 
 /** As much as the material allows of which there is least; admixtures are left out. */
 function mixedOfLeft(
@@ -87,21 +93,21 @@ function mixedOfLeft(
   const [first, ...rest] = each.map((e) => e.makes);
   if (!first) return undefined;
   const unit = mix.wet.unit;
-  const most = rest.reduce((a, b) => least('the least of them', unit, a, b), first);
+  const most = rest.reduce((a, b) => least(phrase`the least of them`, unit, a, b), first);
   const detail = () => [limitedBy(each, env)];
-  const note = 'as much as the scarcest of its materials allows';
+  const note = phrase`as much as the scarcest of its materials allows`;
   return { ...most, label: leftLabel(mix), detail, note };
 }
 
 function madeBy(part: BatchPart, left: Term, mix: MixBatch, env: Env): Term {
   const title = factsNamed(env, 'material', part.material)?.title ?? part.material;
   const takes = asBought(part.material, part.volume, env, part.origin);
-  const over = product('left, times what is mixed', mix.wet.unit, [left, mix.wet]);
-  return quotient(`by the ${title} left`, mix.wet.unit, over, takes);
+  const over = product(phrase`left, times what is mixed`, mix.wet.unit, [left, mix.wet]);
+  return quotient(phrase`by the ${title} left`, mix.wet.unit, over, takes);
 }
 
 function limitedBy(each: readonly { title: string; makes: Term }[], env: Env): string {
   const first = each.reduce((a, b) => (b.makes.value.lt(a.makes.value) ? b : a));
   const { value, unit } = first.makes;
-  return `${first.title} runs out first, after ${showValue(value, unit, env)}`;
+  return phrase`${first.title} runs out first, after ${showValue(value, unit, env)}`;
 }

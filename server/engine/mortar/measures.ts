@@ -1,4 +1,5 @@
 /** What the things hold that mortar is measured with: trowels, shovels, buckets, and bags of a material. */
+import { phrase } from '../../../shared/phrase';
 import { unitNamed } from '../../../shared/units';
 import { inUnit, unitNames } from '../brickwork/lengths';
 import { densityOf } from '../price/buying/material';
@@ -37,7 +38,7 @@ export function measureOf(said: string, material: string, env: Env, at: Origin):
   const own = packCalled(said, facts);
   if (own)
     return loose(
-      own.term('content', `a ${own.word('pack')} of ${material}`),
+      own.term('content', phrase`a ${own.word('pack')} of ${material}`),
       facts,
       material,
       env,
@@ -45,10 +46,10 @@ export function measureOf(said: string, material: string, env: Env, at: Origin):
     );
   const known = settings(env).find((s) => isMeasure(s.line.syntax.key!.text, said));
   const unit = unitNames(env).volume;
-  if (!known) return missing(`a ${said}`, unit, `no measures say what a ${said} holds`, at);
+  if (!known) return missing(`a ${said}`, unit, phrase`no measures say what a ${said} holds`, at);
   const line = new LineFacts(known.block, known.line, env);
   const word = known.line.syntax.key!.text;
-  return loose(line.term('content', `a ${word} of ${material}`), facts, material, env, at);
+  return loose(line.term('content', phrase`a ${word} of ${material}`), facts, material, env, at);
 }
 
 function packCalled(said: string, facts: BlockFacts | undefined): LineFacts | undefined {
@@ -80,8 +81,8 @@ function dry(volume: Term, facts: BlockFacts | undefined): Term {
   const line = facts?.line('bulking');
   if (!line) return volume;
   const { title } = facts!;
-  const bulking = line.term('share', 'bulking', '%');
-  const bulked = raised(`as much ${title} dry, bulked`, volume.unit, volume, bulking);
-  const square = product('measured, by itself', volume.unit, [volume, volume]);
-  return quotient(`${title}, dry`, volume.unit, square, bulked);
+  const bulking = line.term('share', phrase`bulking`, '%');
+  const bulked = raised(phrase`as much ${title} dry, bulked`, volume.unit, volume, bulking);
+  const square = product(phrase`measured, by itself`, volume.unit, [volume, volume]);
+  return quotient(phrase`${title}, dry`, volume.unit, square, bulked);
 }

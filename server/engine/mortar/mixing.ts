@@ -1,4 +1,5 @@
 /** Batches of a mix: none larger than the mixer takes, nor than the gang lays while it can still be worked. */
+import { phrase } from '../../../shared/phrase';
 import { mixWaste } from '../brickwork/goods';
 import { inUnit, unitNames } from '../brickwork/lengths';
 import { dampOf } from '../price/buying/material';
@@ -51,14 +52,19 @@ function atOnePace(mix: MixBatch, env: Env): Mixing | undefined {
   if (!size) return undefined;
   const { title, wet } = mix;
   const count = up(
-    `${title}, batches`,
+    phrase`${title}, batches`,
     'batches',
-    quotient('batches', 'batches', wet, size),
-    'the last part-size',
+    quotient(phrase`batches`, 'batches', wet, size),
+    phrase`the last part-size`,
   );
-  const all = product('mixed in whole batches', wet.unit, [count, size]);
-  const over = difference(`${title}, over if the last batch is a whole one`, wet.unit, all, wet);
-  const last = difference(`${title}, the last batch`, wet.unit, size, over);
+  const all = product(phrase`mixed in whole batches`, wet.unit, [count, size]);
+  const over = difference(
+    phrase`${title}, over if the last batch is a whole one`,
+    wet.unit,
+    all,
+    wet,
+  );
+  const last = difference(phrase`${title}, the last batch`, wet.unit, size, over);
   return { size, count, last, over, materials: materialsOf(mix, size, env) };
 }
 
@@ -74,7 +80,7 @@ function atPaces(mix: MixBatch, env: Env): Mixing | undefined {
   if (!life) return undefined;
   const mixer = mixerOf(env);
   const taken = paces.map(({ litres }) =>
-    raised('mixed for it', wet.unit, litres, mixWaste(mix.facts, env)),
+    raised(phrase`mixed for it`, wet.unit, litres, mixWaste(mix.facts, env)),
   );
   const spells = paces.map(({ hours }, i): Spell => {
     return { amount: taken[i]!.value.toNumber(), hours: hours.value.toNumber() };
@@ -83,24 +89,23 @@ function atPaces(mix: MixBatch, env: Env): Mixing | undefined {
   const found = oneByOne(spells, most);
   if (!found) return undefined;
   const args = [...(mixer ? [mixer] : []), life, ...paces.flatMap((p, i) => [taken[i]!, p.hours])];
-  const note =
-    'one after the other, none larger than the mixer takes or is laid in its working life';
+  const note = phrase`one after the other, none larger than the mixer takes or is laid in its working life`;
   const term = (label: string, value: number, unit: string) =>
     counted(`${title}, ${label}`, value, unit, { args, note });
-  const size = term('a batch, the largest', found.largest, wet.unit);
-  const last = term('the last batch', found.last, wet.unit);
+  const size = term(phrase`a batch, the largest`, found.largest, wet.unit);
+  const last = term(phrase`the last batch`, found.last, wet.unit);
   return {
     size,
     differ: found.differ,
-    count: term('batches', found.count, 'batches'),
+    count: term(phrase`batches`, found.count, 'batches'),
     last,
-    over: difference(`${title}, over if the last batch is a whole one`, wet.unit, size, last),
+    over: difference(phrase`${title}, over if the last batch is a whole one`, wet.unit, size, last),
     materials: materialsOf(mix, size, env),
   };
 }
 
 function sizeOf(mix: MixBatch, env: Env): Term | undefined {
-  const label = `${mix.title}, a batch`;
+  const label = phrase`${mix.title}, a batch`;
   const within = withinLife(mix, env);
   const mixer = mixerOf(env);
   if (!within || !mixer) return mixer ? { ...mixer, label } : within && { ...within, label };
@@ -109,7 +114,7 @@ function sizeOf(mix: MixBatch, env: Env): Term | undefined {
     mix.wet.unit,
     mixer,
     within,
-    'no more than the mixer takes, nor than is laid within its working life',
+    phrase`no more than the mixer takes, nor than is laid within its working life`,
   );
 }
 
@@ -117,7 +122,7 @@ function sizeOf(mix: MixBatch, env: Env): Term | undefined {
 function mixerOf(env: Env): Term | undefined {
   const own = env.book.setting('labour', 'mixer');
   const line = own ? new LineFacts(own.block, own.line, env) : defaultLine(env, 'mixer');
-  return line && inUnit(line.term('volume', 'the mixer takes'), unitNames(env).volume);
+  return line && inUnit(line.term('volume', phrase`the mixer takes`), unitNames(env).volume);
 }
 
 /** What the gang lays of it while it can be worked; nothing where no hours are known for it. */
@@ -126,30 +131,33 @@ function withinLife(mix: MixBatch, env: Env): Term | undefined {
   const life = lifeOf(mix, env);
   if (!lays?.hours || !life) return undefined;
   const unit = mix.wet.unit;
-  const used = raised('mixed for it', unit, lays.litres, mixWaste(mix.facts, env));
-  const rate = quotient('the gang lays in an hour', `${unit}/h`, used, lays.hours);
-  return product('laid within its working life', unit, [rate, life]);
+  const used = raised(phrase`mixed for it`, unit, lays.litres, mixWaste(mix.facts, env));
+  const rate = quotient(phrase`the gang lays in an hour`, `${unit}/h`, used, lays.hours);
+  return product(phrase`laid within its working life`, unit, [rate, life]);
 }
 
 /** The mix’s, else the defaults’. */
 function lifeOf({ facts }: MixBatch, env: Env): Term | undefined {
   const line = facts?.line('life') ?? defaultLine(env, 'working-life');
-  return line && inUnit(line.term('time', 'working life'), 'h');
+  return line && inUnit(line.term('time', phrase`working life`), 'h');
 }
 
 function materialsOf(mix: MixBatch, size: Term, env: Env): InBatch[] {
   const ready = mix.ready ? mix.facts?.line('ready') : undefined;
   if (ready) {
     const unit = ready.word('pack');
-    const makes = inUnit(ready.term('yield', `a ${unit} makes`), size.unit);
+    const makes = inUnit(ready.term('yield', phrase`a ${unit} makes`), size.unit);
     return [
-      { material: unit, amount: quotient(`${mix.title}, ${unit}s in a batch`, unit, size, makes) },
+      {
+        material: unit,
+        amount: quotient(phrase`${mix.title}, ${unit}s in a batch`, unit, size, makes),
+      },
     ];
   }
   return mix.parts.map(({ material, volume, dose, origin }) => {
     const facts = factsNamed(env, 'material', material);
-    const label = `${facts?.title ?? material}, in a batch`;
-    const over = product('for a batch', volume.unit, [volume, size]);
+    const label = phrase`${facts?.title ?? material}, in a batch`;
+    const over = product(phrase`for a batch`, volume.unit, [volume, size]);
     const dry = quotient(label, volume.unit, over, mix.wet);
     const amount = dose ? dry : { ...dampOf(dry, facts), label };
     return { material, amount, dry, origin };

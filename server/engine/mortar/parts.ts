@@ -1,4 +1,5 @@
 /** What a mix is made of, in parts by volume, dry and loose: as its parts say, or as it is put into the mixer. */
+import { phrase } from '../../../shared/phrase';
 import { unitNames } from '../brickwork/lengths';
 import { type BlockFacts, type Env, factsNamed, type LineFacts } from '../resolve/env';
 import { type Origin, product, type Term } from '../working/term';
@@ -26,7 +27,7 @@ function partsIn(line: LineFacts): MixPart[] {
     const { material, parts } = values;
     const origin = { block: line.block, span: (parts ?? line.values.parts!).span };
     const name = textOf(material);
-    return { material: name, origin, part: line.termOf(parts, `parts of ${name}`, '') };
+    return { material: name, origin, part: line.termOf(parts, phrase`parts of ${name}`, '') };
   });
 }
 
@@ -56,5 +57,5 @@ function batchIn(line: LineFacts, env: Env): MixPart[] {
 
 function measured(name: string, count: Term, measure: string, env: Env, at: Origin): Term {
   const holds = measureOf(measure, name, env, at);
-  return product(`${name}, in a batch`, unitNames(env).volume, [count, holds]);
+  return product(phrase`${name}, in a batch`, unitNames(env).volume, [count, holds]);
 }

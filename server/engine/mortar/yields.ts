@@ -1,6 +1,7 @@
 /** How much mortar loose materials make, and how far the yield models lie from one another. */
 
 import { ONE } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import { showNumber } from '../../../shared/show';
 import { type BlockFacts, defaultTerm, type Env, factsNamed, factsOf } from '../resolve/env';
 import { product, quotient, sum, type Term } from '../working/term';
@@ -22,9 +23,9 @@ export function looseFor(
   const other = model && looseBy(model, wet, parts, all, env);
   if (other) return other;
   const factor =
-    facts.line('dry-volume')?.term('factor', 'dry volume') ??
-    defaultTerm(env, 'dry-volume', 'factor', 'dry volume');
-  return product('loose materials', wet.unit, [wet, factor]);
+    facts.line('dry-volume')?.term('factor', phrase`dry volume`) ??
+    defaultTerm(env, 'dry-volume', 'factor', phrase`dry volume`);
+  return product(phrase`loose materials`, wet.unit, [wet, factor]);
 }
 
 function modelOf(facts: BlockFacts, env: Env): BlockFacts | undefined {
@@ -41,23 +42,24 @@ function looseBy(
   env: Env,
 ): Term | undefined {
   const whole = model.line('all');
-  if (whole) return product('loose materials', wet.unit, [wet, whole.term('factor', model.title)]);
+  if (whole)
+    return product(phrase`loose materials`, wet.unit, [wet, whole.term('factor', model.title)]);
   const line = model.line('sand');
   const at = sandOf(
     parts.map((p) => p.material),
     env,
   );
   if (!line || at === undefined) return undefined;
-  const sand = product('loose sand', wet.unit, [wet, line.term('factor', model.title)]);
+  const sand = product(phrase`loose sand`, wet.unit, [wet, line.term('factor', model.title)]);
   const over = product('', wet.unit, [sand, all]);
-  return quotient('loose materials', wet.unit, over, parts[at]!.part, model.title);
+  return quotient(phrase`loose materials`, wet.unit, over, parts[at]!.part, model.title);
 }
 
 /** In words, how far each other model of the library lies from what is reckoned here. */
 export function comparedIn(parts: readonly MixPart[], facts: BlockFacts, env: Env): string[] {
-  const one = { ...product('one', '', []), value: ONE };
+  const one = { ...product(phrase`one`, '', []), value: ONE };
   const all = sum(
-    'all parts',
+    phrase`all parts`,
     '',
     parts.map((p) => p.part),
   );
@@ -76,6 +78,6 @@ export function comparedIn(parts: readonly MixPart[], facts: BlockFacts, env: En
 
 function farText(title: string, by: number, env: Env): string {
   const percent = showNumber(ONE.mul(Math.abs(by) * 100), 0, env.style);
-  if (percent === '0') return `by ${title}: as much of each material`;
-  return `by ${title}: ${percent}% ${by > 0 ? 'more' : 'less'} of each material`;
+  if (percent === '0') return phrase`by ${title}: as much of each material`;
+  return phrase`by ${title}: ${percent}% ${by > 0 ? phrase`more` : phrase`less`} of each material`;
 }

@@ -1,4 +1,5 @@
 /** From what a job costs to what the client is charged: the price, its tax, when it is paid, and what it leaves. */
+import { phrase } from '../../../shared/phrase';
 import type { Figure } from '../brickwork/needs';
 import type { Env } from '../resolve/env';
 import { difference, named, sum, type Term } from '../working/term';
@@ -66,7 +67,7 @@ export function charged(bases: Bases, shared: Paid, pieces: Pieces | undefined, 
     spent: marked.spent,
     taxName: paying.taxes[0]!.name,
   };
-  const to = paying.agreed ? undefined : step(env, 'round', 'to', 'rounded to');
+  const to = paying.agreed ? undefined : step(env, 'round', 'to', phrase`rounded to`);
   return { ...all, roundings: roundingsOf(all, to, env), figures: figuresOf(all, marked, env) };
 }
 
@@ -81,8 +82,8 @@ function priced(marked: Marked, portions: readonly Portion[], cost: Term, env: E
   const worked = taxesOn(portions, { cost, gross, net }, env);
   if (!agreed) return { ...worked, gross, discounts, price: net, total: worked.withTax };
   const asked = {
-    price: named('Asked for, before tax', net),
-    total: named('Asked for', worked.withTax),
+    price: named(phrase`Asked for, before tax`, net),
+    total: named(phrase`Asked for`, worked.withTax),
   };
   return { ...agreedOn(agreed, portions, cost, env), agreed, asked };
 }
@@ -98,10 +99,16 @@ function agreedOn(
   const taxed = taxesOn(portions, { cost, gross: price, net: price }, env);
   const common = { ...taxed, gross: price, discounts: [], price };
   if (!agreed.withTax) return { ...common, total: taxed.withTax };
-  const off = difference('Rounding', code, agreed.price, taxed.withTax, 'to the price agreed');
+  const off = difference(
+    phrase`Rounding`,
+    code,
+    agreed.price,
+    taxed.withTax,
+    phrase`to the price agreed`,
+  );
   // Where the parts hang on ranges, a penny may come and go.
   if (off.value.isZero() && !off.ranged) return { ...common, total: taxed.withTax };
-  const total = sum('Price', code, [price, taxed.tax, off]);
+  const total = sum(phrase`Price`, code, [price, taxed.tax, off]);
   return { ...common, rounding: off.value.isZero() ? undefined : off, total };
 }
 
@@ -116,8 +123,8 @@ function figuresOf(
     ...marked.figures,
     ...(discounts.length
       ? [
-          { key: 'gross', term: named('Price before discounts', gross) },
-          { key: 'discount', term: named('Discount', allDiscounts(discounts, env)) },
+          { key: 'gross', term: named(phrase`Price before discounts`, gross) },
+          { key: 'discount', term: named(phrase`Discount`, allDiscounts(discounts, env)) },
         ]
       : []),
     { key: 'net', term: price },
@@ -136,7 +143,7 @@ function figuresOf(
           {
             key: 'deducted',
             term: sum(
-              'Deducted at source',
+              phrase`Deducted at source`,
               code,
               deductions.map((d) => d.amount),
             ),

@@ -1,5 +1,7 @@
 /** What a client keeps back and pays as the firm’s tax: it is shown, and changes no price. */
+
 import { ZERO } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import type { Setting } from '../resolve/book';
 import { type Env, LineFacts } from '../resolve/env';
 import { cents, counted, difference, most, share, sum, type Term } from '../working/term';
@@ -66,8 +68,8 @@ function baseOf(of: Deduction['of'], { net, total, materials, others }: Bases, e
   if (of === 'total') return total;
   if (of === 'price') return net;
   const { code } = env.money;
-  const bought = sum('materials and other costs', code, [materials, others]);
-  const labour = difference('price before tax, without them', code, net, bought);
-  const none = counted('none', ZERO, code, { note: 'there is no less than none' });
-  return most('Labour in the price', code, labour, none);
+  const bought = sum(phrase`materials and other costs`, code, [materials, others]);
+  const labour = difference(phrase`price before tax, without them`, code, net, bought);
+  const none = counted(phrase`none`, ZERO, code, { note: phrase`there is no less than none` });
+  return most(phrase`Labour in the price`, code, labour, none);
 }

@@ -1,4 +1,5 @@
 /** What is taken off the price before tax. */
+import { phrase } from '../../../shared/phrase';
 import type { Env, LineFacts } from '../resolve/env';
 import { cents, difference, share, sum, type Term } from '../working/term';
 import { allOfPrice } from './settings';
@@ -15,25 +16,25 @@ export interface Discount {
 export function discountsOff(gross: Term, env: Env): Discount[] {
   const { code, digits } = env.money;
   return allOfPrice(env, 'discount').map((line) => {
-    const title = line.word('title') || 'Discount';
+    const title = line.word('title') || phrase`Discount`;
     if (line.values.amount)
       return { title, line, amount: cents(title, line.term('amount', title), digits) };
-    const rate = line.term('share', 'discount');
+    const rate = line.term('share', phrase`discount`);
     return {
       title,
       line,
       rate,
-      amount: cents(title, share('discount', code, rate, gross), digits),
+      amount: cents(title, share(phrase`discount`, code, rate, gross), digits),
     };
   });
 }
 
 export function lessDiscounts(gross: Term, discounts: readonly Discount[], env: Env): Term {
   if (!discounts.length) return gross;
-  return difference('Price before tax', env.money.code, gross, allDiscounts(discounts, env));
+  return difference(phrase`Price before tax`, env.money.code, gross, allDiscounts(discounts, env));
 }
 
 export function allDiscounts(discounts: readonly Discount[], env: Env): Term {
   const amounts = discounts.map((d) => d.amount);
-  return amounts.length === 1 ? amounts[0]! : sum('Discounts', env.money.code, amounts);
+  return amounts.length === 1 ? amounts[0]! : sum(phrase`Discounts`, env.money.code, amounts);
 }

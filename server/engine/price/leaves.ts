@@ -1,5 +1,7 @@
 /** What a price leaves the firm, and what it earns for each hour. */
+
 import { roundTo, ZERO } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import type { Figure } from '../brickwork/needs';
 import type { Env } from '../resolve/env';
 import { cents, counted, difference, quotient, sum, type Term } from '../working/term';
@@ -23,16 +25,21 @@ export interface Left {
 
 export function leftOf(net: Term, { spent, labour, paid }: Spent, env: Env): Left {
   const { code, digits } = env.money;
-  const leaves = difference('Profit it leaves', code, net, spent);
-  const margin = counted('Profit it leaves, of the price before tax', percent(leaves, net), '%', {
-    args: [leaves, net],
-    note: 'in a hundred of the price before tax, to a tenth',
-    again: ([left, all]) => (all ? (100 * left!) / all : 0),
-  });
+  const leaves = difference(phrase`Profit it leaves`, code, net, spent);
+  const margin = counted(
+    phrase`Profit it leaves, of the price before tax`,
+    percent(leaves, net),
+    '%',
+    {
+      args: [leaves, net],
+      note: phrase`in a hundred of the price before tax, to a tenth`,
+      again: ([left, all]) => (all ? (100 * left!) / all : 0),
+    },
+  );
   if (paid.value.isZero() && !paid.ranged) return { leaves, margin };
-  const earned = sum('wages and profit', code, [labour, leaves]);
-  const hourly = quotient('earned an hour', code, earned, paid);
-  return { leaves, margin, earns: cents('Earned for each hour paid', hourly, digits) };
+  const earned = sum(phrase`wages and profit`, code, [labour, leaves]);
+  const hourly = quotient(phrase`earned an hour`, code, earned, paid);
+  return { leaves, margin, earns: cents(phrase`Earned for each hour paid`, hourly, digits) };
 }
 
 function percent(of: Term, all: Term) {

@@ -2,7 +2,9 @@
  * What the files say and nobody could take in: lines with an error, files that are not there, openings that lie
  * outside their wall. All other totals stand, but no price is complete that they would have fed.
  */
+
 import { clipped, type Fault } from '../../../grammar/read/fault';
+import { phrase } from '../../../shared/phrase';
 import type { Work } from '../brickwork/needs';
 import type { Remark } from '../findings/remark';
 import { type Gap, withGaps } from '../working/term';
@@ -78,7 +80,7 @@ function linesLost(block: SourceBlock): Gap[] {
 function lineLost(block: SourceBlock, { span }: Fault): Gap {
   const text = clipped(block.lines[span.line]!.trim());
   return {
-    what: `the line “${text}”${inFile(block)} is left out`,
+    what: phrase`the line “${text}”${inFile(block)} is left out`,
     origin: { block, span },
     told: true,
   };
@@ -90,7 +92,7 @@ function leftOut({ origin, message }: Remark): Gap {
 }
 
 function inFile(block: SourceBlock): string {
-  return ` of ${block.file.name.split(/[\\/]/).at(-1)}`;
+  return phrase` of ${block.file.name.split(/[\\/]/).at(-1)}`;
 }
 
 /** A piece of work whose own lines are not all read: each of its figures says so. */

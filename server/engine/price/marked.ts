@@ -1,4 +1,5 @@
 /** From cost to the price before discounts: contingency, overhead, profit or a margin, the least price, rounding. */
+import { phrase } from '../../../shared/phrase';
 import type { Figure } from '../brickwork/needs';
 import { defaultLine, type Env, type LineFacts } from '../resolve/env';
 import {
@@ -29,13 +30,13 @@ export interface Marked {
 export function markedUp(cost: Term, env: Env): Marked {
   const { code, digits } = env.money;
   const contingency = contingencyOn(cost, env);
-  const sure = contingency ? sum('Cost and contingency', code, [cost, contingency]) : cost;
-  const rate = step(env, 'overhead', 'share', 'overhead');
-  const overhead = cents('Overhead', share('overhead', code, rate, sure), digits);
-  const name = contingency ? 'Cost, contingency and overhead' : 'Cost and overhead';
+  const sure = contingency ? sum(phrase`Cost and contingency`, code, [cost, contingency]) : cost;
+  const rate = step(env, 'overhead', 'share', phrase`overhead`);
+  const overhead = cents(phrase`Overhead`, share(phrase`overhead`, code, rate, sure), digits);
+  const name = contingency ? phrase`Cost, contingency and overhead` : phrase`Cost and overhead`;
   const spent = sum(name, code, [sure, overhead]);
   const profit = profitOn(spent, env);
-  const worked = sum('Worked out', code, [spent, profit]);
+  const worked = sum(phrase`Worked out`, code, [spent, profit]);
   const figures = [
     ...(contingency ? [{ key: 'contingency', term: contingency }] : []),
     { key: 'overhead', term: overhead },
@@ -46,11 +47,15 @@ export function markedUp(cost: Term, env: Env): Marked {
 
 function contingencyOn(cost: Term, env: Env): Term | undefined {
   const line = ofPrice(env, 'contingency');
-  const rate = line?.term('share', 'contingency');
+  const rate = line?.term('share', phrase`contingency`);
   if (!rate) return undefined;
   const { code, digits } = env.money;
   const told = line?.word('title');
-  return cents('Contingency', share('contingency', code, rate, cost, told || undefined), digits);
+  return cents(
+    phrase`Contingency`,
+    share(phrase`contingency`, code, rate, cost, told || undefined),
+    digits,
+  );
 }
 
 /** A mark-up is of what is spent, a margin of the price that it makes. */
@@ -58,21 +63,26 @@ function profitOn(spent: Term, env: Env): Term {
   const { code, digits } = env.money;
   const line = profitLine(env);
   if (line?.line.kind.key !== 'margin') {
-    const rate = line?.term('share', 'profit') ?? step(env, 'profit', 'share', 'profit');
-    return cents('Profit', share('profit', code, rate, spent, 'mark-up: on cost'), digits);
+    const rate =
+      line?.term('share', phrase`profit`) ?? step(env, 'profit', 'share', phrase`profit`);
+    return cents(
+      phrase`Profit`,
+      share(phrase`profit`, code, rate, spent, phrase`mark-up: on cost`),
+      digits,
+    );
   }
   const price = atMargin(spent, line, env);
-  const note = 'margin: of the price before tax, discounts and rounding';
-  return cents('Profit', difference('profit', code, price, spent, note), digits);
+  const note = phrase`margin: of the price before tax, discounts and rounding`;
+  return cents(phrase`Profit`, difference(phrase`profit`, code, price, spent, note), digits);
 }
 
 function atMargin(spent: Term, line: LineFacts, env: Env): Term {
-  const margin = line.term('share', 'margin');
-  const all = counted('the price', 100, '%');
-  const left = difference('left for cost and overhead', '%', all, margin);
-  const price = wholeOf('price at that margin', env.money.code, spent, left);
+  const margin = line.term('share', phrase`margin`);
+  const all = counted(phrase`the price`, 100, '%');
+  const left = difference(phrase`left for cost and overhead`, '%', all, margin);
+  const price = wholeOf(phrase`price at that margin`, env.money.code, spent, left);
   if (left.value.gt(0)) return price;
-  const what = 'a margin of 100% or more leaves nothing to pay the cost with';
+  const what = phrase`a margin of 100% or more leaves nothing to pay the cost with`;
   return { ...price, gaps: [...spent.gaps, { what, origin: line.at('share'), told: true }] };
 }
 
@@ -89,9 +99,9 @@ export function profitLine(env: Env): LineFacts | undefined {
 
 function rounded(worked: Term, env: Env): Term {
   const { code, digits } = env.money;
-  const floor = step(env, 'least', 'least', 'least price');
-  const least = most('Not below the least price', code, worked, floor);
-  const to = step(env, 'round', 'to', 'rounded to');
-  const label = 'Price before tax';
-  return cents(label, nearest(label, code, least, to, 'half away from zero'), digits);
+  const floor = step(env, 'least', 'least', phrase`least price`);
+  const least = most(phrase`Not below the least price`, code, worked, floor);
+  const to = step(env, 'round', 'to', phrase`rounded to`);
+  const label = phrase`Price before tax`;
+  return cents(label, nearest(label, code, least, to, phrase`half away from zero`), digits);
 }

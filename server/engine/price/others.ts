@@ -1,4 +1,5 @@
 /** Other costs: hire, a skip, a permit. */
+import { phrase } from '../../../shared/phrase';
 import type { WasteNeed } from '../brickwork/needs';
 import { type Env, LineFacts } from '../resolve/env';
 import { perTime } from '../resolve/per';
@@ -31,7 +32,7 @@ interface By {
 
 function costOf(title: string, line: LineFacts, { days, waste, env }: By): Term {
   if (line.values.of) return wasteCosts(title, line, waste, env);
-  const parts = [line.term('count', 'number'), line.term('each', `${title}, each`)];
+  const parts = [line.term('count', phrase`number`), line.term('each', phrase`${title}, each`)];
   if (!line.values.per) return toThePenny(title, parts, env);
   if (perTime(line.word('per')) !== 'day') return perNothing(title, line, env, 'per');
   return toThePenny(title, [...parts, days], env);

@@ -1,4 +1,5 @@
 /** What partner firms do of a job, and what they charge for it: their hours at their rates, no part of the firm’s own labour. */
+import { phrase } from '../../../shared/phrase';
 import type { Figure, Needs } from '../brickwork/needs';
 import { gangBy } from '../labour/gang';
 import type { Env } from '../resolve/env';
@@ -35,9 +36,13 @@ export function partnersIn(needs: readonly Needs[], env: Env): ByPartner[] {
 function priced(partner: Partner, all: readonly Term[], env: Env): ByPartner {
   const { name, title } = partner;
   const { code, digits } = env.money;
-  const hours = sum(`${title}: hours`, 'h', all);
+  const hours = sum(phrase`${title}: hours`, 'h', all);
   const rate = gangBy(partner, env).rate;
-  const labour = cents(`${title}: labour`, product('labour', code, [hours, rate]), digits);
+  const labour = cents(
+    phrase`${title}: labour`,
+    product(phrase`labour`, code, [hours, rate]),
+    digits,
+  );
   return { name, title, hours, labour };
 }
 

@@ -3,6 +3,7 @@
  * changes, its group and the groups’ sum are added again, and nothing else.
  */
 
+import { phrase } from '../../../shared/phrase';
 import type { BrickNeed, MixNeed, Needs, PieceNeed, TaskNeed } from '../brickwork/needs';
 import { laysOf } from '../mortar/lays';
 import { type Origin, sum, type Term } from '../working/term';
@@ -28,7 +29,7 @@ export class NeedsPool {
 }
 
 function pool(needs: readonly Needs[], at: number): Needs {
-  const which = `parts ${at + 1} to ${at + needs.length} of the work`;
+  const which = phrase`parts ${at + 1} to ${at + needs.length} of the work`;
   return {
     bricks: merged<BrickNeed>(
       needs.flatMap((n) => n.bricks),

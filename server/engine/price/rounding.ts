@@ -1,5 +1,7 @@
 /** How the figures of a price are rounded, as plain facts that a paper can state. Halves go away from zero throughout. */
+
 import { exact } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import type { Env } from '../resolve/env';
 import { counted, type Term } from '../working/term';
 import type { Charged } from './charged';
@@ -27,7 +29,7 @@ type Priced = Omit<Charged, 'roundings' | 'figures'>;
 /** @param to what the price is rounded to; nothing for a price that is agreed */
 export function roundingsOf(price: Priced, to: Term | undefined, env: Env): PriceRounding[] {
   const { code, digits } = env.money;
-  const penny = counted('the least coin', exact(`1e-${digits}`), code);
+  const penny = counted(phrase`the least coin`, exact(`1e-${digits}`), code);
   const { discounts, taxes, stages, retention, deductions, rounding } = price;
   const taxed = taxes.some((t) => t.category === 'S' || t.owed);
   const said: [PriceRounding['of'], boolean][] = [

@@ -1,4 +1,5 @@
 /** Lines of the price block and their defaults. */
+import { phrase } from '../../../shared/phrase';
 import type { Setting } from '../resolve/book';
 import { defaultLine, defaultTerm, type Env, LineFacts } from '../resolve/env';
 import { counted, missing, type Term } from '../working/term';
@@ -23,7 +24,9 @@ export function step(env: Env, key: string, value: string, label: string): Term 
   const own = ofPrice(env, key);
   if (own) return own.term(value, label);
   if (inOtherMoney(env, key, value))
-    return counted(label, 0, env.money.code, { note: 'the library’s is in another currency' });
+    return counted(label, 0, env.money.code, {
+      note: phrase`the library’s is in another currency`,
+    });
   return defaultTerm(env, key, value, label);
 }
 
@@ -37,6 +40,6 @@ function inOtherMoney(env: Env, key: string, value: string): boolean {
 
 /** A rate per a word that cannot be reckoned by. */
 export function perNothing(what: string, line: LineFacts, env: Env, key = 'unit'): Term {
-  const why = `${what} is per “${line.word(key)}”, which cannot be reckoned by`;
+  const why = phrase`${what} is per “${line.word(key)}”, which cannot be reckoned by`;
   return missing(what, env.money.code, why, line.at(key));
 }

@@ -1,6 +1,8 @@
 /** What each piece of work costs, and its part of the price: shares that add up to the job’s own figures. */
+
 import { type Exact, fromGeometry } from '../../../shared/exact';
 import { fromMinor, Shares, shareOut } from '../../../shared/money';
+import { later, phrase, spoken } from '../../../shared/phrase';
 import type { Needs } from '../brickwork/needs';
 import type { Env } from '../resolve/env';
 import { showTerm, showValue } from '../views/show';
@@ -44,24 +46,28 @@ export function sharesOf(
   const each = costs.of(works, (key) => weights.each(key), weights.hour);
   const { code, digits } = env.money;
   const partners = price.partners.map((p) => p.labour);
-  const direct = sum('Materials and labour', code, [price.materials, price.labour, ...partners]);
+  const direct = sum(phrase`Materials and labour`, code, [
+    price.materials,
+    price.labour,
+    ...partners,
+  ]);
   const costShare = new Shares(each).of(direct.value, digits);
   const parts = new PriceParts(price, each, env);
   const ofWork = (at: number): WorkShare => {
     const minor = costShare(at);
-    const cost = counted('Cost', fromMinor(minor, digits), code, {
-      note: 'shared by what each piece of work takes of every purchase, and by its hours',
+    const cost = counted(phrase`Cost`, fromMinor(minor, digits), code, {
+      note: phrase`shared by what each piece of work takes of every purchase, and by its hours`,
       args: [direct],
       detail: () => costDetail(weights, works[at]!.needs, [minor, direct.value], env),
     });
-    const why = `its cost is ${showTerm(cost, env)} of ${showTerm(direct, env)}`;
+    const why = phrase`its cost is ${showTerm(cost, env)} of ${showTerm(direct, env)}`;
     const { base, gross, tax } = parts.ofWork(at, cost, why);
     return { cost, price: base, gross, tax };
   };
   return { ofWork, ofItems: () => parts.ofItems() };
 }
 
-const ROUNDED = 'rounded so that all shares add up';
+const ROUNDED = later`rounded so that all shares add up`;
 
 /** A line for each thing it takes; their money is rounded so that it adds up to the share (`minor`, in pence). */
 function costDetail(
@@ -73,15 +79,16 @@ function costDetail(
   const parts = weights.parts(needs).filter((p) => p.amount > 0);
   const { digits, code } = env.money;
   const each = parts.map((p) => p.money);
-  if (!each.some((money) => money > 0)) return ['nothing it takes has a cost to share by', ROUNDED];
+  if (!each.some((money) => money > 0))
+    return [phrase`nothing it takes has a cost to share by`, spoken(ROUNDED)];
   const money = shareOut(fromMinor(minor, digits), each, digits);
   const paid = weights.paid(direct, digits);
   const lines = parts.map(({ key, title, unit, amount, whole }, i) => {
     const show = (value: number) => showValue(fromGeometry(value), unit, env);
     const pence = (value: number) => showValue(fromMinor(value, digits), code, env);
-    return `${title}: ${bare(show(amount), show(whole))} of ${show(whole)}, ${pence(money[i]!)} of ${pence(paid.get(key)!)}`;
+    return phrase`${title}: ${bare(show(amount), show(whole))} of ${show(whole)}, ${pence(money[i]!)} of ${pence(paid.get(key)!)}`;
   });
-  return [...lines, ROUNDED];
+  return [...lines, spoken(ROUNDED)];
 }
 
 /** “931 of 1,050 bricks”: the unit is said once when it is the same word. */

@@ -1,4 +1,5 @@
 /** When the price is paid, and what of it is held back until later. */
+import { phrase } from '../../../shared/phrase';
 import type { Env, LineFacts } from '../resolve/env';
 import { cents, difference, share, sum, type Term } from '../working/term';
 import { allOfPrice, ofPrice } from './settings';
@@ -31,14 +32,14 @@ export interface Staged {
 
 export function stagedOf(total: Term, env: Env): Staged {
   const line = ofPrice(env, 'retention');
-  const rate = line?.term('share', 'held back');
+  const rate = line?.term('share', phrase`held back`);
   const stages = amountsOf(total, env).map((stage) => heldOf(stage, rate, env));
   const held = stages.flatMap((s) => s.held ?? []);
   if (!line || !rate || !held.length) return { stages };
-  const days = line.values.days && line.term('days', 'held back for');
+  const days = line.values.days && line.term('days', phrase`held back for`);
   return {
     stages,
-    retention: { line, rate, days, amount: sum('Held back', env.money.code, held) },
+    retention: { line, rate, days, amount: sum(phrase`Held back`, env.money.code, held) },
   };
 }
 
@@ -46,7 +47,11 @@ function heldOf(stage: Omit<Stage, 'due'>, rate: Term | undefined, env: Env): St
   const { title, amount } = stage;
   if (!rate) return { ...stage, due: amount };
   const { code, digits } = env.money;
-  const held = cents(`Held back of ${title}`, share('held back', code, rate, amount), digits);
+  const held = cents(
+    phrase`Held back of ${title}`,
+    share(phrase`held back`, code, rate, amount),
+    digits,
+  );
   return { ...stage, held, due: difference(title, code, amount, held) };
 }
 
@@ -56,7 +61,7 @@ function amountsOf(total: Term, env: Env): Omit<Stage, 'due'>[] {
   const lines = allOfPrice(env, 'stage');
   const amounts = lines.map((line) => amountOf(line, total, env));
   const said = amounts.filter((a): a is Term => a !== undefined);
-  const rest = difference('the rest', code, total, sum('other stages', code, said));
+  const rest = difference(phrase`the rest`, code, total, sum(phrase`other stages`, code, said));
   return lines.map((line, i) => ({ title: line.word('title'), line, amount: amounts[i] ?? rest }));
 }
 
@@ -64,6 +69,6 @@ function amountOf(line: LineFacts, total: Term, env: Env): Term | undefined {
   const { code, digits } = env.money;
   const title = line.word('title');
   if (line.values.share)
-    return cents(title, share('', code, line.term('share', 'share'), total), digits);
+    return cents(title, share('', code, line.term('share', phrase`share`), total), digits);
   return line.values.amount ? cents(title, line.term('amount', title), digits) : undefined;
 }

@@ -1,5 +1,7 @@
 /** From all that the work takes to what the client pays. Each step is a term, so each can show its working. */
+
 import { exact, roundTo } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import type { Figure, Needs } from '../brickwork/needs';
 import { type Around, aroundOf, daysOf, paidHours, visitsOf } from '../labour/day';
 import { type Gang, gangOf } from '../labour/gang';
@@ -64,26 +66,29 @@ export function priceOf(
   const buys = bought(needs, env);
   const time = timeOf(needs, buys, env);
   const materials = sum(
-    'Materials',
+    phrase`Materials`,
     code,
     buys.purchases.map((p) => p.cost),
   );
   const labour = cents(
-    'Labour',
-    product('labour', code, [time.paid, time.gang.rate]),
+    phrase`Labour`,
+    product(phrase`labour`, code, [time.paid, time.gang.rate]),
     env.money.digits,
   );
   const partners = partnersIn(needs, env);
   const byOthers = partners.map((p) => p.labour);
-  const travel = sum('Travel', code, travelOf(time.visits, env));
+  const travel = sum(phrase`Travel`, code, travelOf(time.visits, env));
   const waste = wasteIn(needs);
   const costs = otherCosts(time.days, waste, env);
   const others = sum(
-    'Other costs',
+    phrase`Other costs`,
     code,
     costs.map((c) => c.cost),
   );
-  const cost = withGaps(sum('Cost', code, [materials, labour, ...byOthers, travel, others]), lost);
+  const cost = withGaps(
+    sum(phrase`Cost`, code, [materials, labour, ...byOthers, travel, others]),
+    lost,
+  );
   const known = { ...buys, ...time, labour, materials, partners };
   const shared = { cost, others: costs, ...weighed(known, pieces, code) };
   const top = charged({ cost, labour, materials, others, paid: time.paid }, shared, pieces, env);
@@ -97,7 +102,10 @@ export function priceOf(
     { key: 'cost', term: cost },
     {
       key: 'time',
-      term: timeShare(byOthers.length ? sum('labour', code, [labour, ...byOthers]) : labour, cost),
+      term: timeShare(
+        byOthers.length ? sum(phrase`labour`, code, [labour, ...byOthers]) : labour,
+        cost,
+      ),
     },
     ...top.figures,
   ];
@@ -112,7 +120,7 @@ function timeOf(needs: readonly Needs[], { purchases }: Bought, env: Env): Time 
   const gang = gangOf(env);
   const around = aroundOf(env);
   const loading = loadingOut(purchases, gang, env);
-  const hours = sum('Hours of the gang', 'h', [
+  const hours = sum(phrase`Hours of the gang`, 'h', [
     ...needs.flatMap((n) => n.tasks.flatMap((t) => (t.by ? [] : [t.hours]))),
     ...(loading ? [loading] : []),
   ]);
@@ -123,14 +131,14 @@ function timeOf(needs: readonly Needs[], { purchases }: Bought, env: Env): Time 
 
 function amountFigures({ purchases }: Bought, { hours, days, paid, loading }: Time): Figure[] {
   const bricks = sum(
-    'Bricks to buy',
+    phrase`Bricks to buy`,
     'bricks',
     purchases.filter((p) => p.kind === 'brick').map((p) => p.bought),
   );
   return [
     { key: 'bricks', term: bricks },
-    { key: 'hours', term: named('Hours', hours) },
-    { key: 'days', term: named('Days on site', days) },
+    { key: 'hours', term: named(phrase`Hours`, hours) },
+    { key: 'days', term: named(phrase`Days on site`, days) },
     ...(paid === hours ? [] : [{ key: 'paid', term: paid }]),
     ...(loading ? [{ key: 'load-out', term: loading }] : []),
   ];
@@ -153,9 +161,9 @@ function weighed(
 /** What part of all that the job costs is the time of those who do it. */
 function timeShare(labour: Term, cost: Term): Term {
   const percent = cost.value.isZero() ? exact(0) : labour.value.div(cost.value).mul(100);
-  return counted('Time, of the cost', roundTo(percent, 1), '%', {
+  return counted(phrase`Time, of the cost`, roundTo(percent, 1), '%', {
     args: [labour, cost],
-    note: 'labour in a hundred of the cost, to a tenth',
+    note: phrase`labour in a hundred of the cost, to a tenth`,
     again: ([of, all]) => (all ? (100 * of!) / all : 0),
   });
 }
@@ -169,5 +177,7 @@ function atLeastFor(needs: readonly Needs[], days: Term): Term {
   );
   // Where either hangs on a range, which is more may turn within it.
   const ranged = longest && (longest.ranged || days.ranged);
-  return ranged || longest?.value.gt(days.value) ? most('days', 'days', days, longest!) : days;
+  return ranged || longest?.value.gt(days.value)
+    ? most(phrase`days`, 'days', days, longest!)
+    : days;
 }

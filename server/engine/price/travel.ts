@@ -1,4 +1,5 @@
 /** Getting there: driving, and what is paid on the way. */
+import { phrase } from '../../../shared/phrase';
 import { unitNamed } from '../../../shared/units';
 import { inUnit } from '../brickwork/lengths';
 import type { Env, LineFacts } from '../resolve/env';
@@ -18,9 +19,9 @@ export function travelOf(days: Term, env: Env): Term[] {
 function runOf(line: LineFacts, days: Term, env: Env): Term {
   const unit = unitNamed(line.word('unit'));
   if (unit?.dimension !== 'length') return perNothing('driving', line, env);
-  const far = inUnit(line.term('distance', 'distance'), unit.name);
-  const parts = [line.term('runs', 'runs a day'), far, line.term('rate', 'rate'), days];
-  return cents('Driving', product('driving', env.money.code, parts), env.money.digits);
+  const far = inUnit(line.term('distance', phrase`distance`), unit.name);
+  const parts = [line.term('runs', phrase`runs a day`), far, line.term('rate', phrase`rate`), days];
+  return cents(phrase`Driving`, product(phrase`driving`, env.money.code, parts), env.money.digits);
 }
 
 function chargeOf(line: LineFacts, days: Term, env: Env): Term {

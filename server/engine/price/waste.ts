@@ -1,4 +1,5 @@
 /** Waste of the whole job, and what is paid by its weight, by its volume, or by the skip. */
+import { phrase } from '../../../shared/phrase';
 import { unitNamed } from '../../../shared/units';
 import { inUnit } from '../brickwork/lengths';
 import type { Figure, Needs, WasteNeed } from '../brickwork/needs';
@@ -13,8 +14,8 @@ export function wasteIn(needs: readonly Needs[]): WasteNeed | undefined {
   const total = (label: string, of: (w: WasteNeed) => Term) =>
     all.length > 1 ? sum(label, of(first).unit, all.map(of)) : named(label, of(first));
   return {
-    volume: total('Waste, loose', (w) => w.volume),
-    mass: total('Mass of the waste', (w) => w.mass),
+    volume: total(phrase`Waste, loose`, (w) => w.volume),
+    mass: total(phrase`Mass of the waste`, (w) => w.mass),
   };
 }
 
@@ -33,9 +34,9 @@ export function wasteCost(
   waste: WasteNeed | undefined,
   env: Env,
 ): Term | undefined {
-  const each = line.term('each', `${title}, each`);
+  const each = line.term('each', phrase`${title}, each`);
   if (line.values.content) {
-    const content = line.term('content', 'holds');
+    const content = line.term('content', phrase`holds`);
     const amount = amountIn(content.unit, waste);
     return amount && product(title, env.money.code, [loads(title, amount, content), each]);
   }
@@ -44,7 +45,7 @@ export function wasteCost(
 }
 
 function loads(title: string, amount: Term, content: Term): Term {
-  return up(title, '', quotient('loads', '', amount, content), 'whole ones');
+  return up(title, '', quotient(phrase`loads`, '', amount, content), phrase`whole ones`);
 }
 
 function amountIn(name: string, waste: WasteNeed | undefined): Term | undefined {
@@ -54,5 +55,5 @@ function amountIn(name: string, waste: WasteNeed | undefined): Term | undefined 
   const of = dimension === 'mass' ? waste?.mass : waste?.volume;
   return of
     ? inUnit(of, unit.name)
-    : counted('waste', 0, unit.name, { note: 'nothing is taken away' });
+    : counted(phrase`waste`, 0, unit.name, { note: phrase`nothing is taken away` });
 }

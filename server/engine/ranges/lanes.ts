@@ -2,6 +2,7 @@
  * A term worked out for many values of its ranges at once: the same sum that the term keeps, in plain numbers, one
  * lane for each sample. Nothing here knows what a wall or a price is.
  */
+import { phrase } from '../../../shared/phrase';
 import type { Range, Term } from '../working/term';
 import { type Column, laneByLane, productOf, RULES, sumOf } from './rules';
 
@@ -49,7 +50,7 @@ export class Samples {
 
 function ruleOf(term: Term) {
   const rule = term.again ?? RULES[term.op];
-  if (!rule) throw new Unfollowed(`${term.label} hangs on a range, and does not say how`);
+  if (!rule) throw new Unfollowed(phrase`${term.label} hangs on a range, and does not say how`);
   return rule;
 }
 

@@ -1,4 +1,5 @@
 /** The spread of a job’s price: sampled from the sums that its terms keep, and from work laid again where they do not say. */
+import { phrase } from '../../../shared/phrase';
 import type { Needs, Work } from '../brickwork/needs';
 import { type Gang, gangOf } from '../labour/gang';
 import type { JobPrice } from '../price/total';
@@ -159,7 +160,7 @@ export class Runs {
       (_, run) => job.needsAt(work, pickedIn(job, places, run)) ?? work.needs,
     );
     const [first] = job.plainOf(work);
-    if (!first) throw new Unfollowed(`${work.name} does not say how it hangs on its ranges`);
+    if (!first) throw new Unfollowed(phrase`${work.name} does not say how it hangs on its ranges`);
     const runs = places.runsOf(places.groupOf(first)!);
     const lanes = lanesOfRuns(work.needs, needs, runs, (range) => places.valuesOf(range));
     this.kept.set(work, { env: job.env, lanes });

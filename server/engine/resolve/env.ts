@@ -1,7 +1,9 @@
 /** What every part of the work is worked out in: the book, the units and money of the reader, and which end of a range is taken. */
+
 import type { NamedKind } from '../../../grammar/lines/slots';
 import type { MoneyValue, ReadLine, SideValue, Value, Values } from '../../../grammar/read/values';
 import type { Exact } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import { type FigureStyle, PLAIN_STYLE, readStyle } from '../../../shared/show';
 import { toBase } from '../../../shared/units';
 import { fact, missing, type Origin, type Range, type Term } from '../working/term';
@@ -139,7 +141,7 @@ export class LineFacts {
       return this.said(value, value, label, unit ?? value.unit?.name ?? '');
     if (value?.kind === 'money') return this.money(value, label);
     const at = value ? originOf(this.block, value) : this.origin;
-    const open = missing(label, unit ?? '', `${label} is still to be measured`, at);
+    const open = missing(label, unit ?? '', phrase`${label} is still to be measured`, at);
     return { ...open, origin: at };
   }
 
@@ -147,7 +149,12 @@ export class LineFacts {
     const { code, sign } = this.env.money;
     if (value.currency === sign || value.currency === code)
       return this.said({ low: value.amount, high: value.high }, value, label, code);
-    return missing(label, code, `${label} is in another currency`, originOf(this.block, value));
+    return missing(
+      label,
+      code,
+      phrase`${label} is in another currency`,
+      originOf(this.block, value),
+    );
   }
 
   private said(said: Said, of: Value, label: string, unit: string): Term {
@@ -200,7 +207,7 @@ export class LineFacts {
 function rangeNote({ low, high, whole }: Said, pick: Pick): string | undefined {
   if (!high) return undefined;
   const where = pick === 'middle' ? pick : 'somewhere';
-  return `${where} of ${low.toFixed()} to ${high.toFixed()}${whole ? ', whole ones' : ''}`;
+  return phrase`${where} of ${low.toFixed()} to ${high.toFixed()}${whole ? phrase`, whole ones` : ''}`;
 }
 
 function rangeOf(said: Said, block: SourceBlock, value: object): Range | undefined {
@@ -316,7 +323,7 @@ export function defaultLine(env: Env, key: string): LineFacts | undefined {
 /** A default that is a number; a gap when no library gives it. */
 export function defaultTerm(env: Env, key: string, value: string, label: string): Term {
   const line = defaultLine(env, key);
-  return line?.term(value, label) ?? missing(label, '', `no defaults give ${key}`);
+  return line?.term(value, label) ?? missing(label, '', phrase`no defaults give ${key}`);
 }
 
 export function factsOf(block: SourceBlock, env: Env): BlockFacts | undefined {

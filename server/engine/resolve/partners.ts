@@ -1,5 +1,6 @@
 /** Partner firms: their own rates and outputs, for work that a line gives to them and for nothing else. */
 
+import { phrase } from '../../../shared/phrase';
 import type { Gap } from '../working/term';
 import type { SourceBlock, SourceFile } from '../workspace/source';
 import { Book, lineOrigin, wordOf } from './book';
@@ -64,7 +65,9 @@ export function partnerLost(block: SourceBlock, book: Book): Gap[] {
   const name = partnerSaid(block);
   if (!name || book.find('partner', name)) return [];
   const line = block.read.heading!.body.find((l) => l.kind.key === 'by')!;
-  return [{ what: `no partner is called “${name}”`, origin: lineOrigin(block, line), told: true }];
+  return [
+    { what: phrase`no partner is called “${name}”`, origin: lineOrigin(block, line), told: true },
+  ];
 }
 
 /** The name that a piece of work gives; empty where it gives none. */

@@ -91,9 +91,9 @@ class Walk {
     if (this.files.includes(file)) return;
     this.files.push(file);
     for (const block of file.blocks) {
-      const heading = block.read.heading;
-      if (heading?.kind.key === 'use') this.use(file, block, heading, [...above, file], depth);
-      else if (block.kind === 'partner') this.partners.push(block);
+      if (block.kind === 'partner') this.partners.push(block);
+      const heading = block.kind === 'use' ? block.read.heading : undefined;
+      if (heading) this.use(file, block, heading, [...above, file], depth);
     }
   }
 

@@ -1,5 +1,7 @@
 /** A copy read once more, before it goes out: what must not be in it is looked for in what was made. */
+
 import type { LineSyntax } from '../../../grammar/syntax';
+import { phrase } from '../../../shared/phrase';
 import type { Place } from '../../../shared/span';
 import { SourceFile } from '../workspace/source';
 import { KEPT } from './kept';
@@ -21,13 +23,14 @@ export function unreadIn(files: readonly SourceFile[]): Place | undefined {
 export function wrongIn(text: string, without: 'costs' | 'money'): string | undefined {
   const file = new SourceFile('', text);
   for (const { kind, read } of file.blocks) {
-    if (read.syntax.heading && !WITH_PRICE.has(kind ?? '')) return `a block ${kind ?? 'unread'}`;
+    if (read.syntax.heading && !WITH_PRICE.has(kind ?? ''))
+      return phrase`a block ${kind ?? 'unread'}`;
     const { comments, lines } = read.syntax;
     if (lines.some((line) => line.comment) || (comments.length && kind !== 'perpend'))
-      return 'a comment';
+      return phrase`a comment`;
     const money = lines.filter(({ items }) => moneyIn(items).size);
     const meant = without === 'costs' && kind === 'price' ? money.filter(isAgreed) : [];
-    if (money.length > meant.length) return 'an amount of money';
+    if (money.length > meant.length) return phrase`an amount of money`;
   }
   return undefined;
 }

@@ -1,4 +1,5 @@
 /** What to find out on site because a caution hangs on it and no line of the job says it. */
+import { later, phrase, spoken } from '../../../shared/phrase';
 import type { Place } from '../../../shared/span';
 import { askedOf } from '../cautions';
 import type { Job } from '../workspace/job';
@@ -23,10 +24,10 @@ interface Question {
 
 /** Words of a caution that a line of the work says. */
 const QUESTIONS: ReadonlyMap<string, Question> = new Map([
-  ['boundary', { what: 'how far the boundary is', line: 'boundary 0.4 m' }],
-  ['road', { what: 'how far a road is', line: 'road 1.5 m' }],
-  ['leans', { what: 'how far it leans', line: 'leans 40 mm' }],
-  ['old-lime', { what: 'what mortar it stands in', line: 'stands-in lime' }],
+  ['boundary', { what: later`how far the boundary is`, line: 'boundary 0.4 m' }],
+  ['road', { what: later`how far a road is`, line: 'road 1.5 m' }],
+  ['leans', { what: later`how far it leans`, line: 'leans 40 mm' }],
+  ['old-lime', { what: later`what mortar it stands in`, line: 'stands-in lime' }],
 ]);
 
 /** One entry a question, in the order of the work that first asks it. */
@@ -36,10 +37,17 @@ export function toFindOut(job: Pick<Job, 'works' | 'env' | 'wallOf'>): FindOut[]
     const mine = asked.filter((ask) => ask.what === word);
     const { block, span } = mine[0]!.at.origin;
     return {
-      ...(QUESTIONS.get(word) ?? { what: `whether there is any ${word}` }),
+      ...questionOf(word),
       for: [...new Set(mine.map(({ rule }) => rule.title))],
       works: [...new Set(mine.map(({ work }) => work.name))],
       place: block.place(span),
     };
   });
+}
+
+function questionOf(word: string): Question {
+  const known = QUESTIONS.get(word);
+  return known
+    ? { ...known, what: spoken(known.what) }
+    : { what: phrase`whether there is any ${word}` };
 }

@@ -1,4 +1,5 @@
 /** A job as plain data, ready to show: every figure with its id, every block with its line for the editor. */
+import { later, phrase, spoken } from '../../../shared/phrase';
 import type { BlockView, FigureView, JobView } from '../../../shared/views';
 import type { Figure, Work } from '../brickwork/needs';
 import { headOrigin } from '../findings/remark';
@@ -109,20 +110,31 @@ export function summaryOf(work: Work, job: Job): string {
 
 /** What the work itself takes, in words: nothing else of the job is in it. */
 export function amountsOf(work: Work, env: Env): string[] {
+  return amounts(work, env).map((amount) => amount.text);
+}
+
+/** The same, each with its figure. */
+export function amounts(work: Work, env: Env): { readonly text: string; readonly term: Term }[] {
   const wanted = ['bricks', 'down', 'short', 'mortar', 'hours'];
   return wanted.flatMap((key) => {
-    const figure = work.figures.find((f) => f.key === key);
-    if (!figure || (figure.term.value.isZero() && key !== 'bricks')) return [];
-    return [
-      `${SHORT[key] ?? ''}${showTerm(figure.term, env)}${figure.term.gaps.length ? ' …' : ''}`,
-    ];
+    const term = work.figures.find((f) => f.key === key)?.term;
+    if (!term || (term.value.isZero() && key !== 'bricks')) return [];
+    const text = `${spoken(SHORT[key] ?? '')}${showTerm(term, env)}${term.gaps.length ? ' …' : ''}`;
+    return [{ text, term }];
   });
 }
 
 /** Its share of the job’s cost and price, in words. */
 export function moneyOf(work: Work, job: Job): { readonly cost: string; readonly price: string } {
   const { cost, price } = job.shareOf(work);
-  return { cost: `cost ${showTerm(cost, job.env)}`, price: `price ${showTerm(price, job.env)}` };
+  return {
+    cost: phrase`cost ${showTerm(cost, job.env)}`,
+    price: phrase`price ${showTerm(price, job.env)}`,
+  };
 }
 
-const SHORT: Readonly<Record<string, string>> = { down: 'down ', short: 'buy ', mortar: 'mortar ' };
+const SHORT: Readonly<Record<string, string>> = {
+  down: later`down `,
+  short: later`buy `,
+  mortar: later`mortar `,
+};

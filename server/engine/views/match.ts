@@ -1,4 +1,5 @@
 /** A comparison of bricks in a reader’s words: one line a candidate, and the lines under it. */
+import { phrase } from '../../../shared/phrase';
 import { lengthText, sizeText } from '../brickwork/lengths';
 import type { Candidate, Matching } from '../brickwork/matching';
 import { SIDES } from '../brickwork/matching/types';
@@ -10,26 +11,26 @@ import { showTerm } from './show';
 /** What is compared with, and how it is known. */
 export function stoodText({ stood }: Matching, env: Env): string {
   const { size, course } = stood;
-  if (!size) return 'what stands is not known: a brick line says it, or a measured line';
+  if (!size) return phrase`what stands is not known: a brick line says it, or a measured line`;
   const sides = sizeText(
     env,
     SIDES.map((side) => size[side].value.toNumber()),
   );
-  const how = stood.measured ? measuredText(stood.sample) : `${stood.title}, its work size`;
-  const gauge = stood.gauged ? 'measured' : 'not measured, at its usual joint';
-  const high = course && `courses of ${lengthText(env, course.value.toNumber())}, ${gauge}`;
+  const how = stood.measured ? measuredText(stood.sample) : phrase`${stood.title}, its work size`;
+  const gauge = stood.gauged ? phrase`measured` : phrase`not measured, at its usual joint`;
+  const high = course && phrase`courses of ${lengthText(env, course.value.toNumber())}, ${gauge}`;
   return [`${sides} (${how})`, ...(high ? [high] : [])].join('; ');
 }
 
 function measuredText(sample: Term | undefined): string {
-  if (!sample || sample.value.isZero()) return 'measured';
+  if (!sample || sample.value.isZero()) return phrase`measured`;
   const count = sample.value.toFixed();
-  return `measured, the mean of ${count === '1' ? 'one brick' : `${count} bricks`}`;
+  return phrase`measured, the mean of ${count === '1' ? phrase`one brick` : phrase`${count} bricks`}`;
 }
 
 /** “+1, +0.5, −1 mm”. */
 export function largerText({ larger }: Candidate, env: Env): string {
-  if (!larger) return 'not known';
+  if (!larger) return phrase`not known`;
   const off = (mm: number) => {
     const text = lengthText(env, Math.abs(mm));
     const bare = text.slice(0, text.lastIndexOf(' '));
@@ -41,17 +42,17 @@ export function largerText({ larger }: Candidate, env: Env): string {
 
 /** “within T2”, “out of T1: length by 8 mm”. */
 export function nearText({ near }: Candidate, env: Env): string {
-  if (!near) return 'no class known';
-  if (!near.out) return `within ${near.title}`;
+  if (!near) return phrase`no class known`;
+  if (!near.out) return phrase`within ${near.title}`;
   const by = lengthText(env, Math.abs(near.out.term.value.toNumber()));
-  return `out of ${near.title}: ${near.out.side} by ${by}`;
+  return phrase`out of ${near.title}: ${near.out.side} by ${by}`;
 }
 
 export function bedText({ bed }: Candidate, env: Env): string {
-  if (!bed) return 'not known';
+  if (!bed) return phrase`not known`;
   const mm = bed.joint.value.toNumber();
-  if (mm <= 0) return 'none, too high';
-  return `${lengthText(env, mm)}${bed.accepted ? '' : ', not accepted'}`;
+  if (mm <= 0) return phrase`none, too high`;
+  return `${lengthText(env, mm)}${bed.accepted ? '' : phrase`, not accepted`}`;
 }
 
 export function driftText({ bed }: Candidate, env: Env): string {
@@ -61,7 +62,7 @@ export function driftText({ bed }: Candidate, env: Env): string {
 }
 
 export function costText({ buy }: Candidate, env: Env): string {
-  return buy.cost.gaps.length ? 'not known' : showTerm(buy.cost, env);
+  return buy.cost.gaps.length ? phrase`not known` : showTerm(buy.cost, env);
 }
 
 /** What stands in no column: upright joints, the ends of the tolerance, what is bought and left. */
@@ -69,19 +70,19 @@ export function moreTexts(one: Candidate, env: Env): string[] {
   const { perpend, bed, buy, brick, waste } = one;
   const mm = (term: Term) => lengthText(env, Math.max(0, term.value.toNumber()));
   const within = bed?.within;
-  const upright = perpend && `upright joints of ${mm(perpend.joint)} keep the bond`;
+  const upright = perpend && phrase`upright joints of ${mm(perpend.joint)} keep the bond`;
   const wide =
     perpend && !perpend.accepted
-      ? 'no upright joint that anyone would accept keeps the bond'
+      ? phrase`no upright joint that anyone would accept keeps the bond`
       : upright;
   return [
     ...(wide ? [`${wide}${creepText(perpend?.creep, env)}`] : []),
     ...(within
       ? [
-          `bed joints of ${mm(within.least)} to ${mm(within.most)} within its tolerance (${within.tolerance.name})`,
+          phrase`bed joints of ${mm(within.least)} to ${mm(within.most)} within its tolerance (${within.tolerance.name})`,
         ]
       : []),
-    `${showTerm(buy.bought, env)} to buy, ${showTerm(buy.left, env)} left over; frog ${showTerm(brick.frog, env)}, waste ${showTerm(waste, env)}`,
+    phrase`${showTerm(buy.bought, env)} to buy, ${showTerm(buy.left, env)} left over; frog ${showTerm(brick.frog, env)}, waste ${showTerm(waste, env)}`,
   ];
 }
 
@@ -90,7 +91,7 @@ function creepText(creep: Term | undefined, env: Env): string {
   const by = lengthText(env, Math.abs(mm));
   return by.startsWith('0 ')
     ? ''
-    : `; at its usual joint it runs ${by} ${mm > 0 ? 'long' : 'short'} over its length`;
+    : phrase`; at its usual joint it runs ${by} ${mm > 0 ? phrase`long` : phrase`short`} over its length`;
 }
 
 /** Over the name of a brick: how it compares in each repair that it might be bought for. */
@@ -105,10 +106,10 @@ export function comparedIn(name: string, job: Job): string[] {
 function oneLine(one: Candidate, { candidates, order }: Matching, where: string, env: Env): string {
   const parts = [
     `${largerText(one, env)} (${nearText(one, env)})`,
-    `bed joints ${bedText(one, env)}`,
-    ...(driftText(one, env) ? [`drift ${driftText(one, env)} at its usual bed`] : []),
-    `cost ${costText(one, env)}`,
+    phrase`bed joints ${bedText(one, env)}`,
+    ...(driftText(one, env) ? [phrase`drift ${driftText(one, env)} at its usual bed`] : []),
+    phrase`cost ${costText(one, env)}`,
   ];
-  const rank = `${one.rank} of ${candidates.length} by ${order.join(', ')}`;
-  return `In ${where} ${rank}: ${parts.join(' · ')}. ${one.why ?? ''}`.trim();
+  const rank = phrase`${one.rank} of ${candidates.length} by ${order.join(', ')}`;
+  return `${phrase`In ${where} ${rank}: ${parts.join(' · ')}.`} ${one.why ?? ''}`.trim();
 }

@@ -1,4 +1,5 @@
 /** Mortar as it is mixed, in words: for a terminal and for papers. */
+import { phrase } from '../../../shared/phrase';
 import { inUnit } from '../brickwork/lengths';
 import { type MortarOf, mortarIn } from '../mortar/figures';
 import { firstMeasure } from '../mortar/measures';
@@ -32,15 +33,15 @@ export function mixedIn(job: Job): Mixed[] {
 function mixedOf({ mix, mixing }: MortarOf, job: Job): Mixed[] {
   if (!mixing || mixing.count.value.isZero()) return [];
   const show = (term: Term) => showTerm(term, job.env);
-  const last = mixing.over.value.isZero() ? '' : `, the last ${show(mixing.last)}`;
-  const batches = `${show(mixing.count)} of ${upTo(mixing)}${show(mixing.size)}${last}`;
+  const last = mixing.over.value.isZero() ? '' : phrase`, the last ${show(mixing.last)}`;
+  const batches = phrase`${show(mixing.count)} of ${upTo(mixing)}${show(mixing.size)}${last}`;
   const parts = mixing.materials.map((part) => partOf(part, job));
   return [{ title: mix.title, wet: show(mix.wet), batches, parts }];
 }
 
 /** Nothing where all are alike but the last. */
 export function upTo({ differ }: Pick<Mixing, 'differ'>): string {
-  return differ ? 'up to ' : '';
+  return differ ? phrase`up to ` : '';
 }
 
 function partOf(part: InBatch, job: Job): MixedPart {

@@ -1,4 +1,5 @@
 /** A mix of a job in a line of words: how much of it, in what batches, and what is left over. */
+import { phrase } from '../../../shared/phrase';
 import { mortarIn } from '../mortar/figures';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
@@ -12,8 +13,10 @@ export function mixSummary(name: string | undefined, job: Job): string | undefin
   if (!found || found.mix.wet.value.isZero()) return undefined;
   const show = (term: Term) => showTerm(term, job.env);
   const { mixing, left } = found;
-  const batches = mixing ? [`${show(mixing.count)} of ${upTo(mixing)}${show(mixing.size)}`] : [];
-  const bricks = left?.bricks ? [`what is left lays ${show(left.bricks)}`] : [];
+  const batches = mixing
+    ? [phrase`${show(mixing.count)} of ${upTo(mixing)}${show(mixing.size)}`]
+    : [];
+  const bricks = left?.bricks ? [phrase`what is left lays ${show(left.bricks)}`] : [];
   return [show(found.mix.wet), ...batches, ...bricks].join(' · ');
 }
 

@@ -1,4 +1,5 @@
 /** Figures of the price that come in a list: discounts, rows of tax, stages, deductions; each under its number. */
+import { phrase } from '../../../shared/phrase';
 import type { Figure } from '../brickwork/needs';
 import { partnerFigures } from '../price/partners';
 import type { Stage } from '../price/stages';
@@ -30,7 +31,7 @@ function figure(key: string, term: Term, label: string): Figure {
 function taxFigures({ said, base, tax, owed }: TaxGroup, key: string, several: boolean): Figure[] {
   return [
     ...(several
-      ? [figure(`${key}.base`, base, `Price with ${said}`), figure(key, tax, sentence(said))]
+      ? [figure(`${key}.base`, base, phrase`Price with ${said}`), figure(key, tax, sentence(said))]
       : []),
     ...(owed ? [{ key: `${key}.owed`, term: owed.tax }] : []),
   ];
@@ -40,7 +41,7 @@ function stageFigures({ title, amount, held, due }: Stage, key: string): Figure[
   return [
     figure(key, amount, title),
     ...(held
-      ? [{ key: `${key}.held`, term: held }, figure(`${key}.due`, due, `${title}, to pay`)]
+      ? [{ key: `${key}.held`, term: held }, figure(`${key}.due`, due, phrase`${title}, to pay`)]
       : []),
   ];
 }

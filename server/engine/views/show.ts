@@ -1,5 +1,7 @@
 /** Terms in a reader’s words: each unit with the digits that mean something. */
+
 import type { Exact } from '../../../shared/exact';
+import { later, phrase, spoken } from '../../../shared/phrase';
 import { counted, showMoney, showNumber } from '../../../shared/show';
 import type { Env } from '../resolve/env';
 import type { Term } from '../working/term';
@@ -43,19 +45,19 @@ function digitsOf(value: Exact, unit: string): number {
 }
 
 const WORDS: Readonly<Record<string, readonly [string, string]>> = {
-  bricks: ['brick', 'bricks'],
-  brick: ['brick', 'bricks'],
-  courses: ['course', 'courses'],
-  course: ['course', 'courses'],
-  pieces: ['piece', 'pieces'],
-  piece: ['piece', 'pieces'],
-  days: ['day', 'days'],
-  day: ['day', 'days'],
-  bag: ['bag', 'bags'],
-  min: ['min', 'min'],
-  packs: ['pack', 'packs'],
-  batches: ['batch', 'batches'],
-  mile: ['mile', 'miles'],
+  bricks: [later`brick`, later`bricks`],
+  brick: [later`brick`, later`bricks`],
+  courses: [later`course`, later`courses`],
+  course: [later`course`, later`courses`],
+  pieces: [later`piece`, later`pieces`],
+  piece: [later`piece`, later`pieces`],
+  days: [later`day`, later`days`],
+  day: [later`day`, later`days`],
+  bag: [later`bag`, later`bags`],
+  min: [later`min`, later`min`],
+  packs: [later`pack`, later`packs`],
+  batches: [later`batch`, later`batches`],
+  mile: [later`mile`, later`miles`],
 };
 
 const SIGNS: Readonly<Record<string, string>> = {
@@ -84,7 +86,7 @@ export function showValue(value: Exact, unit: string, env: Env): string {
   if (!unit) return number;
   if (unit === '%') return `${number}%`;
   const words = of(WORDS, unit);
-  if (words) return counted(number, ...words);
+  if (words) return counted(number, spoken(words[0]), spoken(words[1]));
   const word = /^[a-z][a-z-]+[a-z]$/.test(unit);
   const plural = word && number !== '1' && !unit.endsWith('s') ? 's' : '';
   return `${number}\u00a0${of(SIGNS, unit) ?? (word ? unit.replaceAll('-', ' ') : unit)}${plural}`;
@@ -104,7 +106,7 @@ export function showTerm(term: Term, env: Env): string {
 /** Two kinds of pack may go by one name: each says what it holds. */
 function packsText({ value, unit, holds }: Term, env: Env): string {
   const text = showValue(value, unit, env);
-  return holds ? `${text} of ${showTerm(holds, env)}` : text;
+  return holds ? phrase`${text} of ${showTerm(holds, env)}` : text;
 }
 
 /** As many as anyone reads: every figure of a long job may lack the same thousand things. */
@@ -114,5 +116,5 @@ const MOST_MISSING = 50;
 export function missingOf(term: Term): string[] {
   const all = [...new Set(term.gaps.map((g) => g.what))];
   const more = all.length - MOST_MISSING;
-  return more > 0 ? [...all.slice(0, MOST_MISSING), `and ${more} more`] : all;
+  return more > 0 ? [...all.slice(0, MOST_MISSING), phrase`and ${more} more`] : all;
 }

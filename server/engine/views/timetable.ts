@@ -1,4 +1,5 @@
 /** The timetable of a job: its tasks in the order they are done, in the firm’s day. */
+import { phrase } from '../../../shared/phrase';
 import type { Work } from '../brickwork/needs';
 import { TaskOrder } from '../labour/order';
 import { type Break, type Chunk, type Day, type DayPlan, timetable } from '../labour/timetable';
@@ -14,7 +15,7 @@ export function timetableOf(job: Job, start?: number): Day[] {
 function chunksOf(job: Job): Chunk[] {
   const { loading } = job.price;
   const first = loading
-    ? [{ work: '', label: 'Loading out', hours: loading.value.toNumber() }]
+    ? [{ work: '', label: phrase`Loading out`, hours: loading.value.toNumber() }]
     : [];
   const order = new TaskOrder(job.env);
   return [...first, ...job.works.flatMap((work) => chunksOfWork(work, order))];
@@ -48,7 +49,7 @@ function liftsOf(tasks: readonly Step[], lifts: number, order: TaskOrder): reado
   const one = (i: number) =>
     raising.map((t) => ({
       ...t,
-      label: `${t.label}, lift ${i + 1} of ${lifts}`,
+      label: phrase`${t.label}, lift ${i + 1} of ${lifts}`,
       hours: t.hours / lifts,
       lift: i + 1,
     }));
@@ -66,12 +67,12 @@ function planOf({ env, price }: Job, start: number | undefined): DayPlan {
   const part = (term: Term | undefined, label: string) =>
     term ? [{ label, hours: term.value.toNumber() }] : [];
   const half = driving ? driving.value.toNumber() / 2 : 0;
-  const drive = half ? [{ label: 'Driving', hours: half }] : [];
+  const drive = half ? [{ label: phrase`Driving`, hours: half }] : [];
   return {
     start: start ?? startOf(env),
     hours: price.gang.day.value.toNumber(),
-    before: [...drive, ...part(setUp, 'Setting up')],
-    after: [...part(clearUp, 'Cleaning down'), ...drive],
+    before: [...drive, ...part(setUp, phrase`Setting up`)],
+    after: [...part(clearUp, phrase`Cleaning down`), ...drive],
     breaks: breaksOf(env),
   };
 }
@@ -95,4 +96,11 @@ export function clockText(minutes: number): string {
   const all = Math.round(minutes);
   const two = (n: number) => String(n).padStart(2, '0');
   return `${two(Math.floor(all / 60))}:${two(all % 60)}`;
+}
+
+/** `8:30` in minutes from midnight; nothing for what no clock shows. */
+export function minutesIn(text: string): number | undefined {
+  const [, hours, minutes] = /^(\d{1,2}):(\d{2})$/.exec(text) ?? [];
+  if (hours === undefined || Number(hours) > 23 || Number(minutes) > 59) return undefined;
+  return Number(hours) * 60 + Number(minutes);
 }

@@ -1,4 +1,5 @@
 /** A term read out: the sum, what each part came from, down to a line of a job or a library. */
+import { phrase } from '../../../shared/phrase';
 import type { WorkingView } from '../../../shared/views';
 import type { Env } from '../resolve/env';
 import type { Op, Term } from '../working/term';
@@ -69,27 +70,29 @@ function sumOf(term: Term, env: Env): string | undefined {
   if (sign) return args.length ? args.join(sign) : undefined;
   switch (term.op) {
     case 'share':
-      return `${args[0]} of ${args[1]}`;
+      return phrase`${args[0]} of ${args[1]}`;
     case 'raised':
       return `${args[0]} + ${args[1]}`;
     case 'whole':
-      return `${args[0]} is ${args[1]} of it`;
+      return phrase`${args[0]} is ${args[1]} of it`;
     case 'up':
-      return args[1] ? `${args[0]}, in steps of ${args[1]}` : `${args[0]}, up to whole ones`;
+      return args[1]
+        ? phrase`${args[0]}, in steps of ${args[1]}`
+        : phrase`${args[0]}, up to whole ones`;
     case 'nearest':
-      return `${args[0]}, to the nearest ${args[1]}`;
+      return phrase`${args[0]}, to the nearest ${args[1]}`;
     case 'cents':
-      return `${args[0]}, to the currency’s digits`;
+      return phrase`${args[0]}, to the currency’s digits`;
     case 'most':
-      return `the larger of ${args.join(' and ')}`;
+      return phrase`the larger of ${args.join(phrase` and `)}`;
     case 'least':
-      return `the smaller of ${args.join(' and ')}`;
+      return phrase`the smaller of ${args.join(phrase` and `)}`;
     case 'down':
-      return `${args[0]}, down to whole ones`;
+      return phrase`${args[0]}, down to whole ones`;
     case 'packs':
-      return `of the cheapest set of packs that holds ${args[0]}`;
+      return phrase`of the cheapest set of packs that holds ${args[0]}`;
     case 'loose':
-      return `all of ${args[0]} where that costs less than packs`;
+      return phrase`all of ${args[0]} where that costs less than packs`;
     case 'convert':
       return args[0];
     default:

@@ -2,6 +2,7 @@
  * A value with its working. Every sum of the engine is made by one of these functions, which keep what they
  * were given: so a working is the sum itself read out, and no second formula stands anywhere.
  */
+
 import {
   ceil,
   type Exact,
@@ -13,6 +14,7 @@ import {
   roundTo,
   ZERO,
 } from '../../../shared/exact';
+import { phrase } from '../../../shared/phrase';
 import type { Span } from '../../../shared/span';
 import type { SourceBlock } from '../workspace/source';
 
@@ -179,7 +181,7 @@ export function product(label: string, unit: string, args: readonly Term[], note
 /** Zero below the line makes a gap, never an endless number. */
 export function quotient(label: string, unit: string, a: Term, b: Term, note?: string): Term {
   if (!b.value.isZero()) return made('quotient', label, unit, a.value.div(b.value), [a, b], note);
-  const gap: Gap = { what: `${b.label} is zero`, origin: b.origin };
+  const gap: Gap = { what: phrase`${b.label} is zero`, origin: b.origin };
   const term = made('quotient', label, unit, ZERO, [a, b], note);
   return { ...term, gaps: b.gaps.length ? term.gaps : [...term.gaps, gap] };
 }
@@ -207,7 +209,7 @@ export function wholeOf(label: string, unit: string, of: Term, percent: Term, no
       note,
     );
   const term = made('whole', label, unit, ZERO, [of, percent], note);
-  const gap: Gap = { what: `${percent.label} is nothing or less`, origin: percent.origin };
+  const gap: Gap = { what: phrase`${percent.label} is nothing or less`, origin: percent.origin };
   return { ...term, gaps: percent.gaps.length ? term.gaps : [...term.gaps, gap] };
 }
 

@@ -34,7 +34,7 @@ import { allLent, type Partner, partnerLost, partnerOf } from '../resolve/partne
 import { allFiles, type FileStore, type Scope, scopeOf } from '../resolve/uses';
 import { type Gap, withGaps } from '../working/term';
 import { Groups, joined } from './groups';
-import { type SourceBlock, type SourceFile, WORK } from './source';
+import { type SourceBlock, SourceFile, WORK } from './source';
 import { standsIn } from './stands';
 import { Effort, type Trial, tried } from './tried';
 
@@ -295,9 +295,23 @@ export class Job {
     return this.optionBlocks;
   }
 
+  /** The same job worked out afresh, nothing of it shared: in another language, say. */
+  anew(): Job {
+    const job = new Job(this.file, this.store, this.base, this.taken);
+    job.refresh();
+    return job;
+  }
+
   /** The same job over another text of its file. */
   variantIn(file: VariantFile, taken: ReadonlySet<string>): Job {
     return new Job(file, this.store, this, taken);
+  }
+
+  /** The same file with another text, worked out by itself: what an edit would make of it. */
+  withText(text: string): Job {
+    const job = new Job(new SourceFile(this.file.name, text), this.store);
+    job.refresh();
+    return job;
   }
 
   /** The job that a block is worked out in: where it is done only with an option, the job with that option. */

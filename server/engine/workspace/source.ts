@@ -18,10 +18,10 @@ export class SourceBlock {
     public firstLine: number,
     readonly lines: readonly string[],
   ) {
-    if (!file.shipped) this.known = read(lines);
+    if (!file.lazily) this.known = read(lines);
   }
 
-  /** What its lines say. A block of a library that ships is read when it is first asked for. */
+  /** What its lines say. A block of a library that ships is read when it is first asked for, and so is one of a file that is only looked through. */
   get read(): ReadBlock {
     this.known ??= read(this.lines);
     return this.known;
@@ -102,6 +102,8 @@ export class SourceFile {
     text: string,
     /** A library that ships with the tool: its blocks are read when they are asked for. */
     readonly shipped = false,
+    /** Its blocks are read when they are asked for; until then their kinds and names are taken as they are written. */
+    readonly lazily = shipped,
   ) {
     this.replaceAll(text);
   }

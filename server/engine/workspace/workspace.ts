@@ -104,6 +104,13 @@ export class Workspace implements FileStore {
     return scope?.lent.length ? allFiles(scope) : scope?.files;
   }
 
+  /** The job that a text makes, and that nobody keeps: for a look through many. */
+  jobOf(file: SourceFile): Job {
+    const job = new Job(file, this);
+    job.refresh();
+    return job;
+  }
+
   /** The job of a file as it is now. Nothing when there is no such file. */
   job(name: string): Job | undefined {
     const file = this.file(name);

@@ -1,8 +1,9 @@
 /** The language server’s entry. `--stdio` or `--node-ipc` on the command line says how it talks. */
 import { Console } from 'node:console';
 import { type Connection, createConnection, ProposedFeatures } from 'vscode-languageserver/node';
-import { start } from './server';
+import { start } from '../server';
 import { OneWrite } from './stdout';
+import { inNode } from './surroundings';
 
 function connection(): Connection {
   if (!process.argv.includes('--stdio')) return createConnection(ProposedFeatures.all);
@@ -13,4 +14,4 @@ function connection(): Connection {
   return createConnection(ProposedFeatures.all, process.stdin, writer);
 }
 
-start(connection()).listen();
+start(connection(), inNode).listen();

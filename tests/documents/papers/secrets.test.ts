@@ -4,6 +4,8 @@ import { buyingPaper } from '../../../server/documents/buying/paper';
 import { changesPaper } from '../../../server/documents/changes/paper';
 import { invoicePaper } from '../../../server/documents/invoice/paper';
 import { letterheadOf } from '../../../server/documents/letterhead';
+import { KINDS, pageOf } from '../../../server/documents/pages';
+import { mortarPage } from '../../../server/documents/pages/mortar';
 import type { Paper } from '../../../server/documents/paper';
 import { quotePaper, quoteView } from '../../../server/documents/quote';
 import { sitePaper } from '../../../server/documents/site/paper';
@@ -13,6 +15,7 @@ import { agreedJob } from '../../../server/engine/life/agreed';
 import { allFigures } from '../../../server/engine/views/job-view';
 import { showTerm } from '../../../server/engine/views/show';
 import type { Job } from '../../../server/engine/workspace/job';
+import type { PageKind } from '../../../shared/protocol/pages';
 import { useFonts } from '../paper/samples';
 import { madeOf, ODD, oddJob, WHOLE_FIRM } from './jobs';
 import { formsOf } from './read';
@@ -40,6 +43,7 @@ const SECRET_FIRM = WHOLE_FIRM.replace('price\n', 'price\n  contingency  4.9%\n'
 
 const head = (job: Job) => letterheadOf(job, wordsFor('en').quote, undefined);
 const CLIENTS: Readonly<Record<string, (job: Job) => Paper>> = {
+  'quote, by the editor,': (job) => page('quote', job),
   quote: (job) => quotePaper(quoteView(agreedJob(job)), head(job), '1.0'),
   invoice: (job) => invoicePaper(madeOf(job), head(job), undefined, '1.0'),
   changes(job) {
@@ -104,7 +108,31 @@ function holds(text: string, secret: string): boolean {
 const FOR_SITE: Readonly<Record<string, (job: Job) => Paper>> = {
   'the site sheet': (job) => sitePaper(job, head(job), '1.0'),
   'a buying list': (job) => buyingPaper(job, head(job), { prices: false, as: 'read' }, '1.0'),
+  'the cut list': (job) => page('cuts', job),
+  'the timetable': (job) => page('day', job),
+  mortar: (job) => page('mortar', job),
 };
+
+/** As the editor makes it. */
+function page(kind: PageKind, job: Job): Paper {
+  const made = pageOf(job, kind, { version: '1.0' });
+  return typeof made === 'string' ? mortarPage(job, undefined, '1.0') : made.paper;
+}
+
+test('whoever may read each paper and page is told above, or is the firm itself', () => {
+  const known = ['quote', 'invoice', 'changes', 'site', 'buying', 'cuts', 'day', 'mortar'];
+  const others = KINDS.filter(({ reader }) => reader !== 'firm').map(({ kind }) => kind);
+  expect(others.sort()).toEqual(known.sort());
+});
+
+test('every page for the firm alone says so at its foot, where it holds costs', () => {
+  const job = oddJob(ODD.plain!, SECRET_FIRM);
+  for (const { kind, reader } of KINDS) {
+    if (reader !== 'firm' || kind === 'match') continue;
+    const made = pageOf(job, kind, { version: '1.0' });
+    expect(typeof made === 'string' ? made : made.paper.foot, kind).toContain('For the firm alone');
+  }
+});
 
 describe.each(Object.keys(FOR_SITE))('%s', (kind) => {
   test.each(['several taxes', 'ranges', 'errors'])(

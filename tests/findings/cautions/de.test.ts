@@ -11,7 +11,7 @@ everyCaution('de', {
   piers: {
     shown: `
       pier g
-           ^ caution-piers: structural engineer
+           ^ caution-piers: Tragwerksplaner
         size 1 x 1 bricks
         height 4 courses
     `,
@@ -25,7 +25,7 @@ everyCaution('de', {
           sill 3 courses
           height 6 courses
           lintel 115 x 71 mm
-          ^^^^^^^^^^^^^^^^^^ caution-lintel: Prop it
+          ^^^^^^^^^^^^^^^^^^ caution-lintel: Unterstützen, bis
 `),
     not: wall(`        height 18 courses
         opening w
@@ -42,7 +42,7 @@ everyCaution('de', {
           sill 3 courses
           height 6 courses
           head semicircular
-          ^^^^^^^^^^^^^^^^^ caution-arch: structural engineer
+          ^^^^^^^^^^^^^^^^^ caution-arch: Tragwerksplaner
 `),
     not: wall(`        height 24 courses
         opening w
@@ -76,7 +76,7 @@ everyCaution('de', {
     shown: `
       repair r
         repoint 1 m2 raked 20 mm
-        ^^^^^^^^^^^^^^^^^^^^^^^^ caution-raking: class M
+        ^^^^^^^^^^^^^^^^^^^^^^^^ caution-raking: Staubklasse M
     `,
     not: `
       repair r
@@ -113,7 +113,7 @@ everyCaution('de', {
   },
   height: {
     shown: wall(`${low}        stands free
-        ^^^^^^^^^^^ caution-height: building authority
+        ^^^^^^^^^^^ caution-height: Bauaufsicht
 `),
     not: wall(`${low}        stands held\n`),
   },
@@ -201,7 +201,7 @@ everyCaution('de', {
   },
   retaining: {
     shown: wall(`${low}        stands retaining
-        ^^^^^^^^^^^^^^^^ caution-retaining: structural engineer's
+        ^^^^^^^^^^^^^^^^ caution-retaining: Tragwerksplaners
 `),
     not: wall(low),
   },

@@ -5,7 +5,7 @@ import { wordsFor } from '../../words';
 import { base64 } from '../base64';
 import type { Letterhead, Paper } from '../model';
 import { pictureSize } from '../picture';
-import { partsIn } from './parts';
+import { type Marked, partsIn } from './parts';
 import { styleFor } from './style';
 
 /** Nothing may run, and nothing may be fetched, even if something got in. */
@@ -28,10 +28,25 @@ export function htmlOf(paper: Paper): string {
   ].join('\n');
 }
 
-function body(paper: Paper): string {
+/** What stands in the body of that page, for another page to show. */
+export function bodyOf(paper: Paper): string {
+  return body(paper);
+}
+
+type Drawn = Parameters<typeof partsIn>[1];
+
+/**
+ * What stands on a paper, for a page that is there already and shows it: drawings are whatever `show` makes of them, and
+ * where things come from is told.
+ */
+export function shownIn(paper: Paper, show: Drawn, marked: Marked): string {
+  return body(paper, show, marked);
+}
+
+function body(paper: Paper, show: Drawn = drawn, marked?: Marked): string {
   const parts = [
     paper.letterhead ? head(paper.letterhead) : '',
-    element('main', `\n${partsIn(paper.parts, drawn)}\n`),
+    element('main', `\n${partsIn(paper.parts, show, marked)}\n`),
     paper.foot ? textIn('footer', paper.foot) : '',
   ];
   return parts.filter(Boolean).join('\n');

@@ -4,21 +4,30 @@ import type { DrawingPart, Fact, Part, Row, Table } from '../model';
 
 type Drawn = (sheet: DrawingPart['sheet'], words: string) => string;
 
-export function partsIn(parts: readonly Part[], drawn: Drawn): string {
+/**
+ * Attributes that say which line of the job texts come from: for a preview that stands beside the job, and for no file
+ * that goes out, which has none of them.
+ */
+export type Marked = (texts: readonly string[], what: Part['part'], from?: Row['from']) => string;
+
+const UNMARKED: Marked = () => '';
+
+export function partsIn(parts: readonly Part[], drawn: Drawn, marked = UNMARKED): string {
   return parts
-    .map((part) => partIn(part, drawn))
+    .map((part) => partIn(part, drawn, marked))
     .filter(Boolean)
     .join('\n');
 }
 
-function partIn(part: Part, drawn: Drawn): string {
+function partIn(part: Part, drawn: Drawn, marked: Marked): string {
   switch (part.part) {
     case 'heading': {
       const under = part.under ? textIn('span', part.under) : '';
-      return element(`h${part.level}`, escaped(part.text) + under);
+      const from = marked([part.text, part.under ?? ''], part.part);
+      return element(`h${part.level}`, escaped(part.text) + under, from);
     }
     case 'words':
-      return words(part);
+      return words(part, marked);
     case 'warning':
       return element(
         'p',
@@ -26,38 +35,47 @@ function partIn(part: Part, drawn: Drawn): string {
         'class="warning" role="alert"',
       );
     case 'facts':
-      return facts(part.rows);
+      return facts(part.rows, marked);
     case 'list':
-      return list(part);
+      return list(part, marked);
     case 'table':
-      return table(part);
+      return table(part, marked);
     case 'drawing':
       return drawn(part.sheet, part.words);
     case 'together':
-      return element('section', `\n${partsIn(part.parts, drawn)}\n`, 'class="together"');
+      return element('section', `\n${partsIn(part.parts, drawn, marked)}\n`, 'class="together"');
     case 'new-page':
       return '<hr class="new-page">';
   }
 }
 
-function words({ text, strong, small }: Extract<Part, { part: 'words' }>): string {
+function words(part: Extract<Part, { part: 'words' }>, marked: Marked): string {
+  const { text, strong, small } = part;
   const lines = text.split('\n').map(escaped).join('<br>\n');
-  return element('p', strong ? element('strong', lines) : lines, small ? 'class="small"' : '');
+  const all = attributes(small ? 'class="small"' : '', marked([text], part.part));
+  return element('p', strong ? element('strong', lines) : lines, all);
 }
 
-function facts(rows: readonly Fact[]): string {
+function attributes(...all: readonly string[]): string {
+  return all.filter(Boolean).join(' ');
+}
+
+function facts(rows: readonly Fact[], marked: Marked): string {
   if (!rows.length) return '';
-  const said = rows.map(({ label, lines }) => `\n${textIn('dt', label)}${linesIn('dd', lines)}`);
+  const said = rows.map(({ label, lines }) => {
+    const from = marked([...lines, label], 'facts');
+    return `\n${textIn('dt', label)}${linesIn('dd', lines, from)}`;
+  });
   return element('dl', said.join(''));
 }
 
-function list({ items, ordered }: Extract<Part, { part: 'list' }>): string {
-  const all = items.map((lines) => linesIn('li', lines)).join('\n');
+function list({ items, ordered }: Extract<Part, { part: 'list' }>, marked: Marked): string {
+  const all = items.map((lines) => linesIn('li', lines, marked(lines, 'list'))).join('\n');
   return all && element(ordered ? 'ol' : 'ul', `\n${all}\n`);
 }
 
-function table(part: Table): string {
-  const rows = part.rows.map((row) => rowIn(row, part));
+function table(part: Table, marked: Marked): string {
+  const rows = part.rows.map((row) => rowIn(row, part, marked));
   const head = part.columns.map(({ title, holds }) => textIn('th', title, scope('col', holds)));
   const parts = [
     part.caption ? textIn('caption', part.caption) : '',
@@ -71,12 +89,14 @@ function scope(of: string, holds: string): string {
   return `scope="${of}"${holds === 'number' ? ' class="number"' : ''}`;
 }
 
-/** What a row is about stands in its first cell. */
-function rowIn({ cells, role }: Row, { columns }: Table): string {
+/** What a row is about stands in its first cell; one that is empty heads nothing. */
+function rowIn({ cells, role, from: line }: Row, { columns }: Table, marked: Marked): string {
   const all = columns.map(({ holds }, i) => {
     const lines = (cells[i]?.text ?? '').split('\n');
-    if (i === 0 && holds === 'text') return linesIn('th', lines, 'scope="row"');
+    if (i === 0 && holds === 'text' && lines.join('')) return linesIn('th', lines, 'scope="row"');
     return linesIn('td', lines, holds === 'number' ? 'class="number"' : '');
   });
-  return element('tr', all.join(''), role ? `class="${role}"` : '');
+  const texts = cells.map(({ text }) => text);
+  const from = marked(texts, 'table', line);
+  return element('tr', all.join(''), attributes(role ? `class="${role}"` : '', from));
 }

@@ -1,5 +1,7 @@
 /** Bats at hand: salvaged halves, offcuts. What is cut is cut from them first. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import type { BlockFacts, LineFacts } from '../../resolve/env';
 import { type Bats, lengthsOf } from '../../setting-out';
 import { fact, type Term } from '../../working/term';
@@ -26,6 +28,6 @@ export function batsOf({ facts, brick, jointTerms }: Masonry, alike = 1): Bats[]
 /** What a reader sees of them in a working. */
 export function batTerms({ facts }: Masonry): Term[] {
   return linesOf(facts).map((line) => {
-    return fact('bats at hand', exact(line.number('count') ?? 0), 'pieces', line.at('count'));
+    return fact(phrase`bats at hand`, exact(line.number('count') ?? 0), 'pieces', line.at('count'));
   });
 }

@@ -1,4 +1,5 @@
 /** One brick beside what stands: sides, bed joint and gauge, upright joint and bond, price. */
+import { phrase } from '../../../../shared/phrase';
 import type { Env } from '../../resolve/env';
 import { difference, product, quotient, sum, type Term } from '../../working/term';
 import { type Brick, brickWaste, type Mix, usualBed } from '../goods';
@@ -20,7 +21,7 @@ export interface Beside {
 export function comparedWith(brick: Brick, chosen: boolean, beside: Beside): Compared {
   const { stood, short, env } = beside;
   const size =
-    brick.size && sidesAt(brick.size, brick.facts?.line('size')?.at('size'), 'work size');
+    brick.size && sidesAt(brick.size, brick.facts?.line('size')?.at('size'), phrase`work size`);
   const larger = size && stood.size && largerThan(size, stood.size);
   return {
     brick,
@@ -36,9 +37,9 @@ export function comparedWith(brick: Brick, chosen: boolean, beside: Beside): Com
 
 function largerThan(size: Sides<Term>, old: Sides<Term>): Sides<Term> {
   return {
-    length: difference('Longer than what stands', 'mm', size.length, old.length),
-    width: difference('Wider than what stands', 'mm', size.width, old.width),
-    height: difference('Higher than what stands', 'mm', size.height, old.height),
+    length: difference(phrase`Longer than what stands`, 'mm', size.length, old.length),
+    width: difference(phrase`Wider than what stands`, 'mm', size.width, old.width),
+    height: difference(phrase`Higher than what stands`, 'mm', size.height, old.height),
   };
 }
 
@@ -52,11 +53,11 @@ function bedOf(brick: Brick, { stood, mix, env }: Beside): Bed | undefined {
 
 function perpendOf(brick: Brick, size: Sides<Term>, { stood, mix }: Beside): Perpend | undefined {
   if (!stood.size || stood.perpend.gaps.length) return undefined;
-  const module = sum('a brick and a joint of what stands', 'mm', [
+  const module = sum(phrase`a brick and a joint of what stands`, 'mm', [
     stood.size.length,
     stood.perpend,
   ]);
-  const joint = difference('Upright joint the new brick needs', 'mm', module, size.length);
+  const joint = difference(phrase`Upright joint the new brick needs`, 'mm', module, size.length);
   const accepted = isAccepted(joint.value.toNumber(), stood.perpends);
   return { joint, accepted, creep: creepOf(brick, size.length, module, stood, mix) };
 }
@@ -65,9 +66,14 @@ function perpendOf(brick: Brick, size: Sides<Term>, { stood, mix }: Beside): Per
 function creepOf(brick: Brick, long: Term, module: Term, { length, perpend }: Stood, mix: Mix) {
   if (!length || length.gaps.length || module.value.lte(0)) return undefined;
   const line = brick.facts?.line('joint') ?? mix.facts?.line('joint');
-  const usual = line ? inMm(line.term('joint', 'joint')) : perpend;
-  const own = sum('a brick and a joint of the new', 'mm', [long, usual]);
-  const each = difference('out in a brick', 'mm', own, module);
-  const count = quotient('stretchers in the length', '', length, module);
-  return product('Out over the length', 'mm', [each, count], 'in stretchers at its usual joint');
+  const usual = line ? inMm(line.term('joint', phrase`joint`)) : perpend;
+  const own = sum(phrase`a brick and a joint of the new`, 'mm', [long, usual]);
+  const each = difference(phrase`out in a brick`, 'mm', own, module);
+  const count = quotient(phrase`stretchers in the length`, '', length, module);
+  return product(
+    phrase`Out over the length`,
+    'mm',
+    [each, count],
+    phrase`in stretchers at its usual joint`,
+  );
 }

@@ -1,4 +1,5 @@
 /** Bricks that might be bought for a repair, each compared with what stands there, ranked, and what is honest to say of it. */
+import { phrase } from '../../../../shared/phrase';
 import { originOf, wordOf } from '../../resolve/book';
 import type { LineFacts } from '../../resolve/env';
 import type { Term } from '../../working/term';
@@ -68,17 +69,17 @@ export function matchingFigures(site: Site, matching: Matching | undefined): Fig
     const figure = (key: string, label: string, term: Term | undefined): Figure[] =>
       term ? [{ key: `match.${brick.name}.${key}`, term: labelled(term, label, brick) }] : [];
     return [
-      ...figure('joint', 'bed joint', bed && inRule(site.env, bed.joint)),
-      ...figure('drift', 'drift', bed?.drift && inRule(site.env, bed.drift.term)),
-      ...figure('cost', 'cost', buy.cost),
-      ...figure('left', 'left over', buy.left),
+      ...figure('joint', phrase`bed joint`, bed && inRule(site.env, bed.joint)),
+      ...figure('drift', phrase`drift`, bed?.drift && inRule(site.env, bed.drift.term)),
+      ...figure('cost', phrase`cost`, buy.cost),
+      ...figure('left', phrase`left over`, buy.left),
     ];
   });
 }
 
 /** None of them is in the price, but what is bought: a reader has to see that they are compared. */
 function labelled(term: Term, label: string, { title }: Brick): Term {
-  return { ...term, label: `Matched by ${title}, ${label}` };
+  return { ...term, label: phrase`Matched by ${title}, ${label}` };
 }
 
 /** Of the brick that is bought, where it is another than what stands; a `fit gauge cut` line has it cut to a height. */

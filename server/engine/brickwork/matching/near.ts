@@ -2,7 +2,9 @@
  * How near the size of one brick is to that of another, told by the classes of tolerance that a standard has for bricks
  * of one make: a difference that a class allows is one that bricks of one delivery might show as well.
  */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { type Env, factsNamed } from '../../resolve/env';
 import { difference, fact, sum, type Term } from '../../working/term';
 import type { Brick } from '../goods';
@@ -42,7 +44,7 @@ function classesOf(brick: Brick, size: Sides<Term>, env: Env): Class[] {
   const known = names.flatMap((name) => {
     const facts = factsNamed(env, 'tolerance', name);
     const [length, width, height] = SIDES.map(
-      (s) => facts && classTerm(facts, size[s], `size tolerance, ${s}`),
+      (s) => facts && classTerm(facts, size[s], phrase`size tolerance, ${s}`),
     );
     return length && width && height ? [{ title: name, allowed: { length, width, height } }] : [];
   });
@@ -55,13 +57,13 @@ function declared({ facts }: Brick): Class[] {
   const [length, width, height] = line?.sides('size') ?? [];
   if (!line || length === undefined || width === undefined || height === undefined) return [];
   const side = (label: string, mm: number) =>
-    fact(`size tolerance, ${label}`, exact(mm), 'mm', line.at('size'));
+    fact(phrase`size tolerance, ${label}`, exact(mm), 'mm', line.at('size'));
   const allowed = {
     length: side('length', length),
     width: side('width', width),
     height: side('height', height),
   };
-  return [{ title: 'what its maker declares', allowed }];
+  return [{ title: phrase`what its maker declares`, allowed }];
 }
 
 function allOf({ allowed }: Class) {
@@ -76,6 +78,6 @@ function outOf(larger: Sides<Term>, allowed: Sides<Term>): Near['out'] {
 }
 
 function beyond(off: Term, allowed: Term): Term {
-  const label = 'beyond what it allows';
+  const label = phrase`beyond what it allows`;
   return off.value.lt(0) ? sum(label, 'mm', [off, allowed]) : difference(label, 'mm', off, allowed);
 }

@@ -2,6 +2,7 @@
  * Candidates in order, by what a library ranks them by: one that keeps the gauge before one that does not, then the one
  * that is nearer in size, then the cheaper; and of each why it stands before the next.
  */
+import { phrase } from '../../../../shared/phrase';
 import { wordOf } from '../../resolve/book';
 import { defaultLine, type Env } from '../../resolve/env';
 import { showTerm } from '../../views/show';
@@ -82,33 +83,35 @@ export function whyBefore(
 ): string {
   const by = decidedBy(a, b, stood, order);
   const alike = order.slice(0, by ? order.indexOf(by) : order.length);
-  const before = `Before ${b.brick.title}: `;
-  if (!by) return `${before}alike in ${alike.join(', ')}, it is named first.`;
+  const before = phrase`Before ${b.brick.title}: `;
+  if (!by) return phrase`${before}alike in ${alike.join(', ')}, it is named first.`;
   const reason = REASONS[by](a, b, stood, env);
-  return `${before}${alike.length ? `alike in ${alike.join(' and ')}; ` : ''}${reason}.`;
+  return `${before}${alike.length ? phrase`alike in ${alike.join(phrase` and `)}; ` : ''}${reason}.`;
 }
 
 type Reason = (a: Compared, b: Compared, stood: Stood, env: Env) => string;
 
 const REASONS: Readonly<Record<Criterion, Reason>> = {
   gauge(a, b, stood, env) {
-    if (!b.bed) return 'whether the other keeps the gauge is not known';
+    if (!b.bed) return phrase`whether the other keeps the gauge is not known`;
     const joint = (one: Compared) => lengthText(env, one.bed!.joint.value.toNumber());
     if (gaugeScore(a, stood) > 0)
-      return `neither keeps the gauge at a joint anyone would accept, and it is nearer to one`;
+      return phrase`neither keeps the gauge at a joint anyone would accept, and it is nearer to one`;
     return b.bed.joint.value.lte(0)
-      ? `it keeps the gauge with bed joints of ${joint(a)}, and the other is too high`
-      : `it keeps the gauge with bed joints of ${joint(a)}, and the other needs ${joint(b)}`;
+      ? phrase`it keeps the gauge with bed joints of ${joint(a)}, and the other is too high`
+      : phrase`it keeps the gauge with bed joints of ${joint(a)}, and the other needs ${joint(b)}`;
   },
   size(a, b) {
-    if (!b.larger) return 'the size of the other is not known';
-    if (!a.near || !b.near || a.near.out) return 'its size is nearer to what stands';
-    const other = b.near.out ? 'the other’s within none' : `the other’s within ${b.near.title}`;
-    return `its size is within ${a.near.title} of what stands, ${other}`;
+    if (!b.larger) return phrase`the size of the other is not known`;
+    if (!a.near || !b.near || a.near.out) return phrase`its size is nearer to what stands`;
+    const other = b.near.out
+      ? phrase`the other’s within none`
+      : phrase`the other’s within ${b.near.title}`;
+    return phrase`its size is within ${a.near.title} of what stands, ${other}`;
   },
   price(a, b, _, env) {
-    if (b.buy.cost.gaps.length) return 'what the other costs is not known';
-    const less = difference('less', env.money.code, b.buy.cost, a.buy.cost);
-    return `it costs ${showTerm(less, env)} less for what is short`;
+    if (b.buy.cost.gaps.length) return phrase`what the other costs is not known`;
+    const less = difference(phrase`less`, env.money.code, b.buy.cost, a.buy.cost);
+    return phrase`it costs ${showTerm(less, env)} less for what is short`;
   },
 };

@@ -2,6 +2,7 @@
  * What is honest to tell a client of new bricks beside old ones, in sentences made of what is known. None promises a
  * match: what is not measured is not said.
  */
+import { phrase } from '../../../../shared/phrase';
 import { defaultLine, type Env } from '../../resolve/env';
 import type { Term } from '../../working/term';
 import { lengthText } from '../lengths';
@@ -30,40 +31,42 @@ export function quotedOf(one: Compared, stood: Stood, cut: boolean, env: Env): s
 function levelSaid({ bed, larger }: Compared, { beds }: Stood, env: Env): string[] {
   if (!bed) return [];
   const joint = bed.joint.value.toNumber();
-  if (joint <= 0) return ['New bricks are too high for courses to keep level with the old ones.'];
+  if (joint <= 0)
+    return [phrase`New bricks are too high for courses to keep level with the old ones.`];
   const high = highSaid(larger?.height, env);
   const mm = lengthText(env, joint);
-  if (bed.accepted) return [`${high}courses are kept level with bed joints of ${mm}.`].map(upper);
-  const how = joint > beds.most ? 'wider' : 'thinner';
+  if (bed.accepted)
+    return [phrase`${high}courses are kept level with bed joints of ${mm}.`].map(upper);
+  const how = joint > beds.most ? phrase`wider` : phrase`thinner`;
   return [
-    `${high}courses keep level only with bed joints of ${mm}, ${how} than is usual, and that shows.`,
+    phrase`${high}courses keep level only with bed joints of ${mm}, ${how} than is usual, and that shows.`,
   ].map(upper);
 }
 
 function highSaid(higher: Term | undefined, env: Env): string {
   if (!higher) return '';
-  if (isSame(higher, env)) return 'new bricks are as high as the old ones; ';
-  return `new bricks are ${off(higher, 'higher', 'lower', env)} than the old ones; `;
+  if (isSame(higher, env)) return phrase`new bricks are as high as the old ones; `;
+  return phrase`new bricks are ${off(higher, 'higher', 'lower', env)} than the old ones; `;
 }
 
 function perpendSaid(one: Compared, env: Env): string[] {
   const { perpend, larger } = one;
   if (!perpend || !larger || (perpend.accepted && isUsual(one, 'length', env))) return [];
   const joint = perpend.joint.value.toNumber();
-  const they = `They are ${off(larger.length, 'longer', 'shorter', env)}`;
+  const they = phrase`They are ${off(larger.length, 'longer', 'shorter', env)}`;
   if (perpend.accepted)
     return [
-      `${they}; upright joints of ${lengthText(env, joint)} keep them in bond with the old work.`,
+      phrase`${they}; upright joints of ${lengthText(env, joint)} keep them in bond with the old work.`,
     ];
-  return [`${they} than the old ones, and upright joints will not line up with theirs.`];
+  return [phrase`${they} than the old ones, and upright joints will not line up with theirs.`];
 }
 
 function widthSaid(one: Compared, env: Env): string[] {
   const { larger } = one;
   if (!larger || isUsual(one, 'width', env)) return [];
   const mm = lengthText(env, Math.abs(larger.width.value.toNumber()));
-  const which = larger.width.value.gt(0) ? 'wider' : 'narrower';
-  return [`They are ${mm} ${which}: one face is kept in line with the old work, not both.`];
+  const which = larger.width.value.gt(0) ? phrase`wider` : phrase`narrower`;
+  return [phrase`They are ${mm} ${which}: one face is kept in line with the old work, not both.`];
 }
 
 /** Of handmade and old bricks more than their size can be told. */
@@ -73,11 +76,13 @@ function varySaid({ bed, brick }: Compared, env: Env): string[] {
   return [
     ...(apart
       ? [
-          `Bricks of one delivery may be ${lengthText(env, apart.value.toNumber())} apart in height.`,
+          phrase`Bricks of one delivery may be ${lengthText(env, apart.value.toNumber())} apart in height.`,
         ]
       : []),
-    ...(made === 'reclaimed' ? ['Reclaimed bricks differ in size, shade and soundness.'] : []),
-    ...(made === 'handmade' ? ['Handmade bricks differ in size and shape.'] : []),
+    ...(made === 'reclaimed'
+      ? [phrase`Reclaimed bricks differ in size, shade and soundness.`]
+      : []),
+    ...(made === 'handmade' ? [phrase`Handmade bricks differ in size and shape.`] : []),
   ];
 }
 
@@ -86,7 +91,7 @@ function lookSaid({ brick: { facts } }: Compared): string[] {
   const said = words.filter(Boolean).map((word) => word.replace(/[.\s]+$/, ''));
   const made = facts?.line('made')?.word('made').replace('-', ' ');
   const all = [...said, ...(made ? [made] : [])];
-  return all.length ? [`They are described as ${all.join('; ')}.`] : [];
+  return all.length ? [phrase`They are described as ${all.join('; ')}.`] : [];
 }
 
 function eyeSaid(env: Env): string[] {

@@ -1,5 +1,7 @@
 /** What stands where a repair is, as a brick is compared with it: its size, a course of it, its joints. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import type { LineFacts } from '../../resolve/env';
 import { fact, type Origin, sum, type Term } from '../../working/term';
 import { limitsOf } from '../masonry';
@@ -19,7 +21,7 @@ export function stoodIn(site: Site): Stood {
     title: brick.title,
     origin: (measured ? line : brick.facts?.line('size'))?.at('size') ?? facts.origin,
     measured,
-    sample: line?.values.of && line.term('of', 'bricks measured'),
+    sample: line?.values.of && line.term('of', phrase`bricks measured`),
     size,
     course,
     gauged: gaugeOf(site) !== undefined,
@@ -32,7 +34,7 @@ export function stoodIn(site: Site): Stood {
 
 /** A brick that no line names is a guess: nothing is compared with it. */
 function workSize({ stands, masonry }: Site): Sides<Term> | undefined {
-  return stands.line('brick') && sizeOf(masonry.brick.facts?.line('size'), 'work size');
+  return stands.line('brick') && sizeOf(masonry.brick.facts?.line('size'), phrase`work size`);
 }
 
 function sizeOf(line: LineFacts | undefined, what: string): Sides<Term> | undefined {
@@ -50,9 +52,9 @@ export function sidesAt(
 ): Sides<Term> {
   const side = (label: string, mm: number) => fact(label, exact(mm), 'mm', origin, note);
   return {
-    length: side('length of the brick', length),
-    width: side('width of the brick', width),
-    height: side('height of the brick', height),
+    length: side(phrase`length of the brick`, length),
+    width: side(phrase`width of the brick`, width),
+    height: side(phrase`height of the brick`, height),
   };
 }
 
@@ -61,7 +63,9 @@ function courseOf(site: Site, size: Sides<Term> | undefined): Term | undefined {
   const own = site.stands.line('brick') && site.masonry.brick.facts?.line('gauge');
   const gauge = gaugeOf(site) ?? own;
   if (gauge) return measuredCourse(gauge);
-  return size && sum('height of a course', 'mm', [size.height, site.masonry.jointTerms.perpend]);
+  return (
+    size && sum(phrase`height of a course`, 'mm', [size.height, site.masonry.jointTerms.perpend])
+  );
 }
 
 function gaugeOf({ stands }: Site): LineFacts | undefined {

@@ -1,4 +1,5 @@
 /** The core of a pier: what of its courses is counted as bricks, what is apart from bricks and mortar, and its concrete. */
+import { phrase } from '../../../../shared/phrase';
 import { type BlockFacts, defaultLine, type Env } from '../../resolve/env';
 import type {
   CoreFill,
@@ -51,8 +52,8 @@ export function coreConcrete(
   if (line?.word('fill') !== 'concrete' || !apart) return undefined;
   const named = line.values.mix ? line : defaultLine(env, 'footing-mix');
   const mix = mixOf(named, env, line.origin);
-  const note = 'the core between the faces, bed joints with it, as high as the courses';
-  const litres = volumeShown(env, 'Concrete in the core', apart * spec.courses, {
+  const note = phrase`the core between the faces, bed joints with it, as high as the courses`;
+  const litres = volumeShown(env, phrase`Concrete in the core`, apart * spec.courses, {
     note,
     args: from,
   });

@@ -1,4 +1,5 @@
 /** The figures of piers that stand alone, each a term with its working. */
+import { phrase } from '../../../../shared/phrase';
 import type { BlockFacts } from '../../resolve/env';
 import { named, sum, type Term } from '../../working/term';
 import { apartFigures } from '../apart-figures';
@@ -12,19 +13,21 @@ export function pierFigures(facts: BlockFacts, height: Height, high: Term, needs
   const [footing, core] = facts.line('footing') ? concretes : [undefined, ...concretes];
   return [
     { key: 'bricks', term: bricksTerm(needs) },
-    { key: 'courses', term: { ...height.term, label: 'Courses' } },
+    { key: 'courses', term: { ...height.term, label: phrase`Courses` } },
     { key: 'height', term: high },
-    { key: 'mortar', term: named('Mortar, laid', mortar!.litres) },
+    { key: 'mortar', term: named(phrase`Mortar, laid`, mortar!.litres) },
     ...apartFigures(needs),
-    { key: 'hours', term: sum('Hours of the gang', 'h', hours) },
+    { key: 'hours', term: sum(phrase`Hours of the gang`, 'h', hours) },
     ...(footing
-      ? [{ key: 'concrete', term: named('Concrete in the footing', footing.litres) }]
+      ? [{ key: 'concrete', term: named(phrase`Concrete in the footing`, footing.litres) }]
       : []),
-    ...(core ? [{ key: 'core', term: named('Concrete in the core', core.litres) }] : []),
+    ...(core ? [{ key: 'core', term: named(phrase`Concrete in the core`, core.litres) }] : []),
   ];
 }
 
 function bricksTerm({ bricks }: Needs): Term {
   const kinds = bricks.map((b) => b.bricks);
-  return kinds.length > 1 ? sum('Bricks, all kinds', 'bricks', kinds) : named('Bricks', kinds[0]!);
+  return kinds.length > 1
+    ? sum(phrase`Bricks, all kinds`, 'bricks', kinds)
+    : named(phrase`Bricks`, kinds[0]!);
 }

@@ -1,4 +1,5 @@
 /** How the courses of a pier are laid, in words for a working. */
+import { phrase } from '../../../../shared/phrase';
 import type { CoreFill, PieceCount, PierLaid, PierPlan } from '../../setting-out';
 import { pieceNamed } from '../pieces';
 import { countsOf } from './core';
@@ -11,7 +12,7 @@ export function planText(spec: PierPlan, { laid, core }: Plan): string[] {
 
 export function coursesText({ plans }: PierPlan): string[] {
   return plans.map(
-    (plan, i) => `Course ${String.fromCharCode(65 + (i % 26))}: ${piecesText(plan)}`,
+    (plan, i) => phrase`Course ${String.fromCharCode(65 + (i % 26))}: ${piecesText(plan)}`,
   );
 }
 
@@ -22,12 +23,14 @@ function piecesText(plan: readonly PieceCount[]): string {
 /** Halves and offcuts go where no face shows them before a brick is cut for them. */
 function coreText(laid: PierLaid | undefined, core: CoreFill | undefined): string[] {
   if (!laid) return [];
-  if (core === 'hollow') return ['Inside: left hollow, no bricks'];
-  if (core === 'concrete') return ['Inside: concrete, no bricks'];
+  if (core === 'hollow') return [phrase`Inside: left hollow, no bricks`];
+  if (core === 'concrete') return [phrase`Inside: concrete, no bricks`];
   const hidden = countsOf({ ...laid.courses[0]!, pieces: laid.courses[0]!.hidden });
   if (!hidden.length) return [];
-  if (core === 'bats') return [`Inside: bats to hand for ${piecesText(hidden)}, not counted`];
+  if (core === 'bats') return [phrase`Inside: bats to hand for ${piecesText(hidden)}, not counted`];
   const { coreHalves } = laid;
-  const room = coreHalves ? `: halves go there first, up to ${coreHalves} in each course` : '';
-  return [`No face shows ${piecesText(hidden)} of each course${room}`];
+  const room = coreHalves
+    ? phrase`: halves go there first, up to ${coreHalves} in each course`
+    : '';
+  return [phrase`No face shows ${piecesText(hidden)} of each course${room}`];
 }

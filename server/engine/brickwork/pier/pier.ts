@@ -1,6 +1,7 @@
 /** Piers that stand alone: one or several alike. */
 
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { showNumber } from '../../../../shared/show';
 import { dpcOff } from '../../findings/dpc';
 import { idleFits } from '../../findings/fit/fit-idle';
@@ -50,15 +51,15 @@ export function workPier(facts: BlockFacts, env: Env, gang: Gang): Work {
   const gaps: Gap[] = [...masonry.gaps];
   if (!plan && masonry.brick.size)
     gaps.push({
-      what: `the size of the pier${facts.name && ` ${facts.name}`} is not known`,
+      what: phrase`the size of the pier${facts.name && ` ${facts.name}`} is not known`,
       origin: facts.line('size')?.origin ?? facts.origin,
     });
   if (!height && masonry.brick.size)
     gaps.push({
-      what: `the height of the pier${facts.name && ` ${facts.name}`} is not known`,
+      what: phrase`the height of the pier${facts.name && ` ${facts.name}`} is not known`,
       origin: facts.line('height')?.origin ?? facts.origin,
     });
-  const bricks = withGaps(fact('Bricks', 0, 'bricks', facts.origin), gaps);
+  const bricks = withGaps(fact(phrase`Bricks`, 0, 'bricks', facts.origin), gaps);
   const needs: Needs = {
     bricks: [{ brick: masonry.brick.name, bricks, origin: facts.origin }],
     mixes: [],
@@ -81,7 +82,8 @@ function base(facts: BlockFacts) {
 
 function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks: Remark[]): Work {
   const { facts, env } = masonry;
-  const alike = facts.line('number')?.term('number', 'alike') ?? fact('alike', 1, '', facts.origin);
+  const alike =
+    facts.line('number')?.term('number', phrase`alike`) ?? fact(phrase`alike`, 1, '', facts.origin);
   const spec = asHigh(plan, masonry.brick.size!, height.courses, height.bed);
   const counts = countPier(masonry, spec, plan, height, remarks);
   const gauge = masonry.brick.size!.height + height.bed;
@@ -104,7 +106,7 @@ function laid(masonry: Masonry, plan: Plan, height: Height, gang: Gang, remarks:
     remarks.push(
       ...dpcOff(damp, brickOf(damp, env, damp.origin), masonry.brick.size!, height.courses),
     );
-  const high = lengthShown(env, 'Height of the courses', settingOutHeight, {
+  const high = lengthShown(env, phrase`Height of the courses`, settingOutHeight, {
     args: courseTerms(height, masonry),
   });
   const figures = pierFigures(facts, height, high, needs);
@@ -166,14 +168,14 @@ function countPier(
     Math.floor(masonry.facts.line('dpc')?.number('courses') ?? 0),
   );
   const pier = count(
-    'Bricks in one pier',
+    phrase`Bricks in one pier`,
     tallyPier(spec, unit, joints, { from: damp, to: null }),
     () => planText(spec, plan),
     0,
     batsOf(masonry, masonry.facts.line('number')?.number('number')),
   );
   const dpc = damp
-    ? count('Bricks in the damp course', tallyPier(spec, unit, joints, { from: 0, to: damp }))
+    ? count(phrase`Bricks in the damp course`, tallyPier(spec, unit, joints, { from: 0, to: damp }))
     : undefined;
   const runs = pierCoping(
     masonry.facts,
@@ -209,7 +211,7 @@ function needsOf(
   const main: BrickNeed = {
     brick: brick.name,
     block: brick.facts?.block,
-    bricks: times('Bricks', sum('bricks of one', 'bricks', own)),
+    bricks: times(phrase`Bricks`, sum(phrase`bricks of one`, 'bricks', own)),
     origin: brick.origin,
   };
   const bricks = [main];
@@ -223,7 +225,7 @@ function needsOf(
     bricks.push({
       brick: other.name,
       block: other.facts?.block,
-      bricks: times('Damp course', withGaps(counts.dpc.bricks, other.gaps)),
+      bricks: times(phrase`Damp course`, withGaps(counts.dpc.bricks, other.gaps)),
       origin: damp.at('brick'),
     });
   }
@@ -233,13 +235,13 @@ function needsOf(
     bricks.push({
       brick: other.name,
       block: other.facts?.block,
-      bricks: times('Coping', withGaps(counted.bricks, other.gaps)),
+      bricks: times(phrase`Coping`, withGaps(counted.bricks, other.gaps)),
       origin: other.origin,
     });
   }
   const several = facts.line('number') && alike;
   const from = laidFrom(masonry, counts.inputs);
-  const litres = times('Mortar', mortarOf('mortar of one', laid, env, from));
+  const litres = times(phrase`Mortar`, mortarOf(phrase`mortar of one`, laid, env, from));
   const footing = footingOf(facts, env, undefined, several);
   const mortar = {
     mix: mix.name,
@@ -290,7 +292,7 @@ function coreOf(
   one: MixNeed | undefined,
   times: (label: string, of: Term) => Term,
 ): MixNeed | undefined {
-  return one && { ...one, litres: times('Concrete in the core', one.litres) };
+  return one && { ...one, litres: times(phrase`Concrete in the core`, one.litres) };
 }
 
 function tasksOf(
@@ -303,18 +305,18 @@ function tasksOf(
   gang: Gang,
 ): TaskNeed[] {
   const laying = counts.dpc
-    ? sum('bricks of one', 'bricks', [counts.pier.bricks, counts.dpc.bricks])
+    ? sum(phrase`bricks of one`, 'bricks', [counts.pier.bricks, counts.dpc.bricks])
     : counts.pier.bricks;
   const all: [string, string, Term | undefined][] = [
-    ['pier-work', 'Laying the piers', times('bricks laid in piers', laying)],
+    ['pier-work', phrase`Laying the piers`, times(phrase`bricks laid in piers`, laying)],
     [
       'coping',
-      'Laying the coping',
-      counts.coping && times('bricks of the coping', counts.coping.counted.bricks),
+      phrase`Laying the coping`,
+      counts.coping && times(phrase`bricks of the coping`, counts.coping.counted.bricks),
     ],
-    ['core', 'Filling the core', core],
-    ['footing', 'Digging and concreting', footing],
-    ['cap', 'Bedding caps', caps[0]],
+    ['core', phrase`Filling the core`, core],
+    ['footing', phrase`Digging and concreting`, footing],
+    ['cap', phrase`Bedding caps`, caps[0]],
   ];
   return all.flatMap(([task, label, amount]) =>
     amount ? [{ task, hours: taskHours(task, label, amount, env, gang) }] : [],
@@ -330,12 +332,12 @@ function sayPier(
 ): string[] {
   const { facts, env } = masonry;
   const many = alike.value.gt(1);
-  const count = many ? `${showNumber(exact(alike.value), 0)} piers` : 'a pier';
-  const each = many ? ' of each' : '';
+  const count = many ? phrase`${showNumber(exact(alike.value), 0)} piers` : phrase`a pier`;
+  const each = many ? phrase` of each` : '';
   const size = planSaid(plan.width, plan.depth, env);
   const high = `${highSaid(height, coping, env)}${capSaid(facts, env)}`;
   return [
-    `Build ${count}, ${many ? 'each ' : ''}${size} and ${high}, in ${masonry.brick.title}.`,
+    phrase`Build ${count}, ${many ? phrase`each ` : ''}${size} and ${high}, in ${masonry.brick.title}.`,
     ...dampSaid(facts, each),
     ...finishSaid(facts, each, env),
     ...footingSaid(facts, env, each),

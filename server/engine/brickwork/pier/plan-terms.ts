@@ -1,8 +1,9 @@
 /** The size of a pier as its line says it, for the workings of what is counted from it. */
+import { later, spoken } from '../../../../shared/phrase';
 import type { BlockFacts } from '../../resolve/env';
 import { fact, type Term } from '../../working/term';
 
-const SIDES = ['along the face', 'deep'];
+const SIDES = [later`along the face`, later`deep`];
 
 /** One fact for each side, in the unit it is written in; none without a size. `which` begins the labels. */
 export function sideTerms(facts: BlockFacts, which = ''): Term[] {
@@ -10,6 +11,6 @@ export function sideTerms(facts: BlockFacts, which = ''): Term[] {
   const value = line?.values.size;
   if (!line || value?.kind !== 'size') return [];
   return value.sides.map(({ value: side, unit }, i) =>
-    fact(`${which}${SIDES[i] ?? 'high'}`, side, unit.name, line.at('size')),
+    fact(`${which}${spoken(SIDES[i] ?? later`high`)}`, side, unit.name, line.at('size')),
   );
 }

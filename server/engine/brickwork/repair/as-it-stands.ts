@@ -1,4 +1,5 @@
 /** The topmost courses of a wall from end to end, taken down and built again as the wall is: its openings left out. */
+import { later, phrase } from '../../../../shared/phrase';
 import { BlockFacts, defaultLine, type Env } from '../../resolve/env';
 import type { OpeningSpec, WallSpec } from '../../setting-out';
 import type { Term } from '../../working/term';
@@ -10,7 +11,7 @@ export function measuredWithin(env: Env): number {
   return defaultLine(env, 'measured-within')?.number('length') ?? 0;
 }
 
-export const BEHIND = 'behind the face';
+export const BEHIND = later`behind the face`;
 
 /** Whether so much of a wall with openings is the whole length of it, so that they lie in what comes down. */
 export function isWhole({ length }: Extent, { withOpenings, env }: Site): boolean {
@@ -22,9 +23,9 @@ export function isWhole({ length }: Extent, { withOpenings, env }: Site): boolea
 export function inputsOf({ length, courses }: Extent, { stands }: Site): Term[] {
   const widths = stands.lines('opening').flatMap((line) => {
     const opening = new BlockFacts(line.block, line.line, line.env);
-    return opening.line('width')?.term('width', `opening ${opening.name}, width`) ?? [];
+    return opening.line('width')?.term('width', phrase`opening ${opening.name}, width`) ?? [];
   });
-  const thick = stands.orDefault('thick')?.term('thick', 'thickness');
+  const thick = stands.orDefault('thick')?.term('thick', phrase`thickness`);
   return [length!, courses!, ...(thick ? [thick] : []), ...widths];
 }
 

@@ -1,5 +1,7 @@
 /** Copings and caps that are lifted or replaced: how large one is, what it is bedded in, what it weighs. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { defaultTerm, factsNamed, type LineFacts } from '../../resolve/env';
 import { counted, fact, missing, product, type Term } from '../../working/term';
 import { inUnit, unitNames } from '../lengths';
@@ -28,7 +30,7 @@ export function sizeOfPiece(line: LineFacts, site: Site): PieceSize | undefined 
 }
 
 export function lengthOf({ length, origin }: PieceSize): Term {
-  return fact('length', length, 'mm', origin);
+  return fact(phrase`length`, length, 'mm', origin);
 }
 
 /** What it lies on, mm: as much of it as the work under it is wide, and of a pier as long. */
@@ -50,24 +52,24 @@ function throughOf({ masonry, thickness }: Site): number | undefined {
 export function beddingPieces(pieces: Term, size: PieceSize | undefined, site: Site): Term {
   const name = unitNames(site.env).volume;
   const bed = size && bedOf(size, site);
-  const unknown = 'how large a piece is, or what it lies on, is not known';
-  if (!size || !bed) return missing('bedding', name, unknown, pieces.origin);
+  const unknown = phrase`how large a piece is, or what it lies on, is not known`;
+  if (!size || !bed) return missing(phrase`bedding`, name, unknown, pieces.origin);
   const { bed: under, perpend } = site.masonry.jointTerms;
   const beside = site.pier ? 0 : size.width * (size.height ?? 0);
   const mm3 = bed * under.value.toNumber() + beside * perpend.value.toNumber();
   const wider = size.length * size.width > bed;
-  const note = `its bed${wider ? ', no larger than what it lies on' : ''}${beside ? ', and a joint beside it' : ''}`;
+  const note = phrase`its bed${wider ? phrase`, no larger than what it lies on` : ''}${beside ? phrase`, and a joint beside it` : ''}`;
   const side = (label: string, mm: number) => fact(label, mm, 'mm', size.origin);
   const sides = [
     lengthOf(size),
     side('width', size.width),
     ...(beside ? [side('height', size.height ?? 0)] : []),
   ];
-  const each = counted('mortar to one', exact((mm3 / 1e6).toFixed(12)), 'l', {
+  const each = counted(phrase`mortar to one`, exact((mm3 / 1e6).toFixed(12)), 'l', {
     note,
     args: [...sides, under, ...(beside ? [perpend] : [])],
   });
-  return product('bedding', name, [pieces, inUnit(each, name)]);
+  return product(phrase`bedding`, name, [pieces, inUnit(each, name)]);
 }
 
 /** Under a length of which it is not known in how many pieces it is. */
@@ -75,13 +77,13 @@ export function beddingLength(length: Term, site: Site): Term {
   const through = throughOf(site);
   if (!through)
     return missing(
-      'bedding',
+      phrase`bedding`,
       unitNames(site.env).volume,
-      'how thick the wall is is not known',
+      phrase`how thick the wall is is not known`,
       length.origin,
     );
   const wide = fact(
-    'thickness of the wall',
+    phrase`thickness of the wall`,
     exact(through.toFixed(12)),
     'mm',
     site.stands.orDefault('thick')?.origin,
@@ -98,23 +100,23 @@ export function blocksGone(
 ): Block {
   const names = unitNames(site.env);
   if (!size?.height) {
-    const why = `how large ${line.word('material') || 'a piece'} is is not known`;
+    const why = phrase`how large ${line.word('material') || phrase`a piece`} is is not known`;
     const at = line.at('material');
     return {
-      volume: missing('old ones', names.volume, why, at),
-      mass: missing('old ones', names.mass, why, at),
+      volume: missing(phrase`old ones`, names.volume, why, at),
+      mass: missing(phrase`old ones`, names.mass, why, at),
     };
   }
   const litres = (size.length * size.width * size.height) / 1e6;
-  const each = counted('volume of one', exact(litres.toFixed(12)), 'l', {
-    args: [fact('height', size.height, 'mm', size.origin)],
+  const each = counted(phrase`volume of one`, exact(litres.toFixed(12)), 'l', {
+    args: [fact(phrase`height`, size.height, 'mm', size.origin)],
   });
-  const volume = product('old ones', names.volume, [pieces, inUnit(each, names.volume)]);
+  const volume = product(phrase`old ones`, names.volume, [pieces, inUnit(each, names.volume)]);
   const own = factsNamed(site.env, 'material', line.word('material'))?.line('density');
   const density =
-    own?.term('density', 'density') ??
-    defaultTerm(site.env, 'precast-density', 'density', 'density');
-  return { volume, mass: massOf('old ones', volume, density, site) };
+    own?.term('density', phrase`density`) ??
+    defaultTerm(site.env, 'precast-density', 'density', phrase`density`);
+  return { volume, mass: massOf(phrase`old ones`, volume, density, site) };
 }
 
 /** A volume of something by its density, in kg or lb. */

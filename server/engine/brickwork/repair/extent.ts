@@ -1,5 +1,7 @@
 /** How much is taken down and built again: a length and courses of a wall, courses of a pier. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import type { LineFacts } from '../../resolve/env';
 import { down, fact, least, nearest, quotient, sum, type Term } from '../../working/term';
 import { brickTerms } from '../count';
@@ -27,20 +29,25 @@ export function extentOf(line: LineFacts, site: Site): Extent {
 }
 
 function lengthSaid(line: LineFacts): Term {
-  return inMm(line.term('length', 'length rebuilt'));
+  return inMm(line.term('length', phrase`length rebuilt`));
 }
 
 /** In courses, or as a height that is then so many of them. */
 export function coursesSaid(line: LineFacts, site: Site): Term | undefined {
   if (line.values.courses)
-    return down('courses', 'courses', line.term('courses', 'courses rebuilt'));
+    return down(phrase`courses`, 'courses', line.term('courses', phrase`courses rebuilt`));
   const key = line.values.height ? 'height' : 'length';
   const [, , side, , bed] = known(site) ? brickTerms(site.masonry) : [];
   if (!line.values[key] || !side || !bed) return undefined;
-  const course = sum('height of a course', 'mm', [side, bed]);
-  const high = inMm(line.term(key, 'height rebuilt'));
-  const one = fact('one', exact(1), 'courses', line.origin);
-  return nearest('courses', 'courses', quotient('courses', 'courses', high, course), one);
+  const course = sum(phrase`height of a course`, 'mm', [side, bed]);
+  const high = inMm(line.term(key, phrase`height rebuilt`));
+  const one = fact(phrase`one`, exact(1), 'courses', line.origin);
+  return nearest(
+    phrase`courses`,
+    'courses',
+    quotient(phrase`courses`, 'courses', high, course),
+    one,
+  );
 }
 
 function known({ masonry }: Site): boolean {
@@ -50,17 +57,17 @@ function known({ masonry }: Site): boolean {
 function noMore(courses: Term | undefined, { high, facts }: PierSite): Term | undefined {
   if (!courses || high === undefined) return courses;
   const stand = fact(
-    'courses that stand',
+    phrase`courses that stand`,
     exact(high),
     'courses',
     facts.line('height')?.origin ?? facts.origin,
   );
-  return least('courses', 'courses', courses, stand);
+  return least(phrase`courses`, 'courses', courses, stand);
 }
 
 function wallLength({ stands }: Site): Term | undefined {
   const line = stands.line('length');
-  return line && inMm(line.term('length', 'length of the wall'));
+  return line && inMm(line.term('length', phrase`length of the wall`));
 }
 
 function wallCourses({ stands, masonry }: Site): Term | undefined {

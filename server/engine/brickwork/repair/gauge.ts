@@ -1,4 +1,5 @@
 /** Whether a bought brick keeps the gauge of the standing work, and at what joint. */
+import { phrase } from '../../../../shared/phrase';
 import { decisionFor } from '../../findings/fit/fit';
 import { idleFits } from '../../findings/fit/fit-idle';
 import { gaugeOff, gaugeRun, gaugeSettled } from '../../findings/fit/gauge-off';
@@ -48,12 +49,12 @@ function besideOf(site: Site): Standing | undefined {
 function coursesRebuilt({ facts }: Site, gauge: LineFacts): Term | undefined {
   const line = facts.line('rebuild');
   if (!line) return undefined;
-  if (line.values.courses) return line.term('courses', 'courses rebuilt');
+  if (line.values.courses) return line.term('courses', phrase`courses rebuilt`);
   const course = (gauge.number('height') ?? 0) / (gauge.number('courses') ?? 0);
   const courses = Math.round((line.number('height') ?? 0) / course);
   if (!Number.isFinite(courses) || courses < 1) return undefined;
-  const args = [line.term('height', 'height rebuilt')];
-  return counted('courses rebuilt', courses, 'courses', { args });
+  const args = [line.term('height', phrase`height rebuilt`)];
+  return counted(phrase`courses rebuilt`, courses, 'courses', { args });
 }
 
 /** The line that says what is bought; beside it stands the brick of the wall. */
@@ -69,5 +70,5 @@ function boughtIn({ facts, masonry, env }: Site): Named {
 function cutToHeight(beside: Standing, { facts, env }: Site): string | undefined {
   const decision = decisionFor(facts, 'gauge');
   if (decision?.how !== 'cut' || !decision.cut || !gaugeSettled(beside, facts)) return undefined;
-  return `Cut new bricks to ${sizeSaid(decision.cut, env)} high, so that courses line up.`;
+  return phrase`Cut new bricks to ${sizeSaid(decision.cut, env)} high, so that courses line up.`;
 }

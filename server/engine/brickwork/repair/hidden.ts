@@ -1,5 +1,7 @@
 /** Bricks that neither show in the face of a wall nor run through from it: halves go in their place. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { type BondPattern, depthsOf, type Thickness } from '../../setting-out';
 import { fact, product, type Term } from '../../working/term';
 import { bondNamedIn } from '../wall/bond';
@@ -11,10 +13,10 @@ export function hiddenOf(bricks: Term, { stands, thickness }: Site): Term | unde
   const bond = thickness && bondNamedIn(stands, thickness);
   if (!bond) return undefined;
   const share = hiddenShare(bond, thickness);
-  const label = 'halves behind the face to a brick';
-  const note = 'of its bond: two for every brick of which no end or side shows';
+  const label = phrase`halves behind the face to a brick`;
+  const note = phrase`of its bond: two for every brick of which no end or side shows`;
   const each = fact(label, exact((2 * share).toFixed(12)), '', line?.origin, note);
-  return product('halves behind the face', '', [bricks, each]);
+  return product(phrase`halves behind the face`, '', [bricks, each]);
 }
 
 /** 0 to 1. A wall has as many bricks to a brick of its length as it is half bricks thick. */

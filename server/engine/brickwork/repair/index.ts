@@ -1,4 +1,5 @@
 /** Mending of standing work: each kind adds what it takes; what comes down is shared out, and the rest is waste or bought. */
+import { phrase } from '../../../../shared/phrase';
 import { higherThanALift } from '../../findings/lift';
 import { repairRemarks } from '../../findings/repairs';
 import type { Gang } from '../../labour/gang';
@@ -66,7 +67,7 @@ function tasksOf(
   gang: Gang,
 ): TaskNeed[] {
   const tasks = mendings.flatMap((m) => m.tasks ?? []);
-  const all = cleaned ? [...tasks, amountIn('clean', 'Cleaning bricks', cleaned)] : tasks;
+  const all = cleaned ? [...tasks, amountIn('clean', phrase`Cleaning bricks`, cleaned)] : tasks;
   return all.map(({ task, label, amount }) => ({
     task,
     hours: taskHours(task, label, amount, site.env, gang, () => together(task, amount, site)),
@@ -101,7 +102,7 @@ function figuresOf(
     ...gauge,
     ...shown({ short: needs.bricks[0]?.bricks, mortar: mortarIn(mendings, needs) }),
     ...wasteFigures(waste),
-    { key: 'hours', term: sum('Hours of the gang', 'h', hours) },
+    { key: 'hours', term: sum(phrase`Hours of the gang`, 'h', hours) },
   ];
 }
 

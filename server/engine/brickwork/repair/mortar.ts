@@ -1,5 +1,7 @@
 /** Mortar of mending, from the sizes of the brick and its joints. All in the unit of volume of the job. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { bricksNeeded, tallyPier, type UnitSize } from '../../setting-out';
 import { counted, missing, product, quotient, share, sum, type Term } from '../../working/term';
 import { brickTerms } from '../count';
@@ -26,15 +28,15 @@ export function toEach(
   const joints = jointsIn(masonry);
   const name = unitNames(env).volume;
   if (!unit || !joints)
-    return missing(label, name, 'the joints are not known', masonry.facts.origin);
-  const each = litres('mortar to one', of(unit, joints.bed, joints.perpend), note, masonry);
+    return missing(label, name, phrase`the joints are not known`, masonry.facts.origin);
+  const each = litres(phrase`mortar to one`, of(unit, joints.bed, joints.perpend), note, masonry);
   return product(label, name, [bricks, inUnit(each, name)]);
 }
 
 /** Bricks laid anywhere in the work: their part of its joints, and their frogs, which fill. */
 export function bedded(label: string, bricks: Term, site: Site): Term {
   const { masonry, env } = site;
-  const note = 'its part of all the joints of the work';
+  const note = phrase`its part of all the joints of the work`;
   const joints = toEach(
     label,
     bricks,
@@ -46,16 +48,16 @@ export function bedded(label: string, bricks: Term, site: Site): Term {
   if (!size || (frog.value.isZero() && !frog.gaps.length)) return joints;
   const name = unitNames(env).volume;
   const solid = litres(
-    'volume of a brick',
+    phrase`volume of a brick`,
     size.length * size.width * size.height,
-    'its outside',
+    phrase`its outside`,
     masonry,
   );
   const frogs = share(
-    'in the frogs',
+    phrase`in the frogs`,
     name,
     frog,
-    product('bricks', name, [bricks, inUnit(solid, name)]),
+    product(phrase`bricks`, name, [bricks, inUnit(solid, name)]),
   );
   return sum(label, name, [joints, frogs]);
 }
@@ -65,11 +67,11 @@ export function endJoints(courses: Term, site: Site): Term {
   const through = ({ length }: UnitSize, perpend: number) =>
     ((site.thickness ?? 1) * (length + perpend)) / 2 - perpend;
   return toEach(
-    'joints at its end',
+    phrase`joints at its end`,
     courses,
     site,
     (unit, bed, perpend) => perpend * (unit.height + bed) * through(unit, perpend),
-    'one upright joint through the wall to a course',
+    phrase`one upright joint through the wall to a course`,
   );
 }
 
@@ -97,18 +99,18 @@ export function volumeOf({ length, width, height }: UnitSize): number {
 /** A brick replaced is bedded on all sides, its own depth into the wall, and against what stands behind it. */
 export function aroundBricks(bricks: Term, site: Site): Term {
   const behind = (site.thickness ?? 1) > 1 || site.pier;
-  const note = `all four joints of its face${behind ? ', and the one behind it' : ''}`;
+  const note = phrase`all four joints of its face${behind ? phrase`, and the one behind it` : ''}`;
   const around = ({ length, width, height }: UnitSize, bed: number, perpend: number) =>
     ((length + 2 * perpend) * (height + 2 * bed) - length * height) * width +
     (behind ? length * height * perpend : 0);
-  return toEach('around new bricks', bricks, site, around, note);
+  return toEach(phrase`around new bricks`, bricks, site, around, note);
 }
 
 /** Under and beside bricks on edge: each has its bed and one joint. */
 export function underCoping(bricks: Term, site: Site): Term {
   const each = ({ length, width, height }: UnitSize, _: number, joint: number) =>
     length * (width + height) * joint;
-  return toEach('bricks on edge', bricks, site, each, 'one joint and its bed');
+  return toEach(phrase`bricks on edge`, bricks, site, each, phrase`one joint and its bed`);
 }
 
 /** A length times a width and a depth, each said in any unit of length. */

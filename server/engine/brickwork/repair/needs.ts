@@ -1,4 +1,5 @@
 /** What a repair takes: bricks bought, its mortar and other mixes, pieces, hours, and what is taken away. */
+import { phrase } from '../../../../shared/phrase';
 import { daysForHeight } from '../../findings/lift';
 import { TaskOrder } from '../../labour/order';
 import { laidIn, laysMortar } from '../../mortar/lays';
@@ -44,7 +45,7 @@ function mixOf(
   mendings: readonly Mending[],
 ): MixNeed {
   const { mix } = masonry;
-  const litres = withGaps(sum('Mortar', unitNames(env).volume, mortar), mix.gaps);
+  const litres = withGaps(sum(phrase`Mortar`, unitNames(env).volume, mortar), mix.gaps);
   const paces = pacesOf(mendings, tasks, new TaskOrder(env));
   const lays = { ...laidIn(litres, wanted ? [wanted] : [], tasks, masonry), paces };
   return { mix: mix.name, block: mix.facts?.block, litres, origin: mix.origin, lays };
@@ -64,7 +65,7 @@ function pacesOf(
     const hours = laying.map((task) => task.hours);
     const at = Math.max(...laying.map(({ task }) => order.placeOf(task)));
     return mortar && hours.length
-      ? [{ at, litres: mortar, hours: sum('hours of laying', 'h', hours) }]
+      ? [{ at, litres: mortar, hours: sum(phrase`hours of laying`, 'h', hours) }]
       : [];
   });
   return all.sort((a, b) => a.at - b.at);

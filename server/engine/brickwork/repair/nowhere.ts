@@ -1,4 +1,5 @@
 /** A repair in a wall or pier that nothing of the job is called: all of it hangs on what stands there. */
+import { phrase } from '../../../../shared/phrase';
 import type { BlockFacts } from '../../resolve/env';
 import { type Gap, withGaps } from '../../working/term';
 import type { SourceBlock } from '../../workspace/source';
@@ -10,9 +11,9 @@ export function placeGaps(facts: BlockFacts, block: SourceBlock | undefined): re
   const line = facts.line('in');
   const [wall, pier] = [line?.word('wall'), line?.word('pier')];
   if (!line || !wall) return [];
-  const named = facts.name || 'this repair';
+  const named = facts.name || phrase`this repair`;
   const gap = (key: 'wall' | 'pier'): Gap[] => [
-    { what: `the ${key} that ${named} is in is not known`, origin: line.at(key), told: true },
+    { what: phrase`the ${key} that ${named} is in is not known`, origin: line.at(key), told: true },
   ];
   if (!block) return gap('wall');
   return pier && !hasPier(block, pier) ? gap('pier') : [];

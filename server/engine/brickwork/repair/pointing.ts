@@ -1,5 +1,7 @@
 /** Joints raked and pointed: how deep, and how much of a face is joint in the bond that it is laid in. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { defaultLine, type LineFacts } from '../../resolve/env';
 import type { BondPattern, CoursePattern, Joints, UnitSize } from '../../setting-out';
 import { counted, missing, named, product, type Term } from '../../working/term';
@@ -12,13 +14,13 @@ import type { Site } from './site';
 
 /** As deep as the line says, else so many widths of the joint. */
 export function depthOf(line: LineFacts, { env, masonry }: Site): Term {
-  if (line.values.depth) return line.term('depth', 'raked');
+  if (line.values.depth) return line.term('depth', phrase`raked`);
   const times = defaultLine(env, 'rake-depth');
-  const why = 'how deep the joints are raked is not known';
-  if (!times) return missing('raked', 'mm', why, line.origin);
-  return product('raked', 'mm', [
-    times.term('times', 'in widths of the joint'),
-    named('joint', masonry.jointTerms.perpend),
+  const why = phrase`how deep the joints are raked is not known`;
+  if (!times) return missing(phrase`raked`, 'mm', why, line.origin);
+  return product(phrase`raked`, 'mm', [
+    times.term('times', phrase`in widths of the joint`),
+    named(phrase`joint`, masonry.jointTerms.perpend),
   ]);
 }
 
@@ -28,21 +30,28 @@ export function inFace(area: Term, line: LineFacts, site: Site): Term {
   const unit = masonry.brick.size;
   const joints = jointsIn(masonry);
   const name = unitNames(env).volume;
-  if (!unit || !joints) return missing('pointing', name, 'the joints are not known', line.origin);
+  if (!unit || !joints)
+    return missing(phrase`pointing`, name, phrase`the joints are not known`, line.origin);
   const bond = site.thickness && bondNamedIn(site.stands, site.thickness);
   const share = jointShare(unit, joints, bond);
-  const part = counted('share of the face that is joint', exact(share.toFixed(12)), '', {
-    note: bond ? `of a face in ${bond.name.replaceAll('-', ' ')}` : 'of a face of stretchers',
+  const part = counted(phrase`share of the face that is joint`, exact(share.toFixed(12)), '', {
+    note: bond
+      ? phrase`of a face in ${bond.name.replaceAll('-', ' ')}`
+      : phrase`of a face of stretchers`,
     args: brickTerms(masonry),
   });
   const depth = inUnit(inMm(depthOf(line, site)), 'm');
-  return inUnit(product('pointing', 'm3', [inUnit(area, 'm2'), part, depth]), name);
+  return inUnit(product(phrase`pointing`, 'm3', [inUnit(area, 'm2'), part, depth]), name);
 }
 
 /** Of so much length of joint, as wide as a bed. */
 export function inJoints(length: Term, line: LineFacts, site: Site): Term {
   const { bed } = site.masonry.jointTerms;
-  return slot('pointing', [length, named('joint', bed), inMm(depthOf(line, site))], site);
+  return slot(
+    phrase`pointing`,
+    [length, named(phrase`joint`, bed), inMm(depthOf(line, site))],
+    site,
+  );
 }
 
 /** 0 to 1, over the whole repeat of a bond; of stretchers alone where there is none. */

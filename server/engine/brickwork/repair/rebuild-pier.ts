@@ -1,4 +1,5 @@
 /** The topmost courses of a pier, taken down and built again by its plan. */
+import { phrase } from '../../../../shared/phrase';
 import { defaultTerm } from '../../resolve/env';
 import {
   type CoursePlan,
@@ -31,16 +32,16 @@ export function pierRebuilt(extent: Extent, site: Site, pier: PierSite): Rebuilt
   const range = { from: lowest, to: lowest + courses };
   const all = tallyPier(pier.spec, unit, joints, range);
   const inputs = [high, ...sideTerms(pier.facts)];
-  const counts = countBricks('Bricks to build again', [all], masonry, inputs);
+  const counts = countBricks(phrase`Bricks to build again`, [all], masonry, inputs);
   const laid = [{ tally: all, brick: masonry.brick }];
   const plan = { ...pier.spec, courses };
   const from = laidFrom(masonry, inputs);
   const placed = pier.placed && turned(pier.placed, lowest);
   return {
     bricks: counts.bricks,
-    mortar: mortarOf('building again', laid, env, from),
+    mortar: mortarOf(phrase`building again`, laid, env, from),
     ...concreteOf(pier, plan, from, site),
-    places: { halves: inCore(pier, high), where: 'in the core' },
+    places: { halves: inCore(pier, high), where: phrase`in the core` },
     cuts: () => cutPart(masonry.brick.title, counts, cutsFrom(pier.spec, range)),
     drawn: { pier: { plan, unit, joints, placed, coreHalves: pier.coreHalves * courses } },
   };
@@ -53,8 +54,8 @@ function cutsFrom(spec: PierPlan, range: { from: number; to: number }): CutPlace
 }
 
 function inCore({ coreHalves, facts }: PierSite, courses: Term): Term {
-  const each = fact('halves that a course hides', coreHalves, '', facts.line('size')?.origin);
-  return product('halves in the core', '', [courses, each]);
+  const each = fact(phrase`halves that a course hides`, coreHalves, '', facts.line('size')?.origin);
+  return product(phrase`halves in the core`, '', [courses, each]);
 }
 
 /** Concrete in its core comes down with it, and is placed again. */
@@ -66,8 +67,8 @@ function concreteOf(
 ): Pick<Rebuilt, 'mixes' | 'blocks'> {
   const need = pier.bonded ? undefined : coreConcrete(pier.facts, site.env, plan, from);
   if (!need) return {};
-  const density = defaultTerm(site.env, 'precast-density', 'density', 'density of concrete');
-  const mass = massOf('old concrete', need.litres, density, site);
+  const density = defaultTerm(site.env, 'precast-density', 'density', phrase`density of concrete`);
+  const mass = massOf(phrase`old concrete`, need.litres, density, site);
   return { mixes: [need], blocks: [{ volume: need.litres, mass }] };
 }
 

@@ -3,7 +3,9 @@
  * listed and drawn. Toothing runs out as often as it runs in: it is set out as long as brings what is laid nearest to so
  * many half bricks in every course.
  */
+
 import { exact } from '../../../../shared/exact';
+import { phrase, spoken } from '../../../../shared/phrase';
 import {
   ALL_COURSES,
   cutList,
@@ -45,13 +47,13 @@ function counted(out: SettingOut, extent: Extent, site: Site): Rebuilt {
   const { masonry, env } = site;
   const all = tally(out);
   const inputs = inputsOf(extent, site);
-  const counts = countBricks('Bricks to build again', [all], masonry, inputs);
+  const counts = countBricks(phrase`Bricks to build again`, [all], masonry, inputs);
   const laid = [{ tally: all, brick: masonry.brick }];
   const halves = hiddenOf(counts.bricks, site);
   return {
     bricks: counts.bricks,
-    mortar: mortarOf('building again', laid, env, laidFrom(masonry, inputs)),
-    ...(halves ? { places: { halves, where: BEHIND } } : {}),
+    mortar: mortarOf(phrase`building again`, laid, env, laidFrom(masonry, inputs)),
+    ...(halves ? { places: { halves, where: spoken(BEHIND) } } : {}),
     drawn: { settingOut: out },
     cuts: () => cutPart(masonry.brick.title, counts, cutList(out, ALL_COURSES)),
   };
@@ -60,15 +62,20 @@ function counted(out: SettingOut, extent: Extent, site: Site): Rebuilt {
 /** To the nearest: between toothed ends no part of one comes down. */
 function halvesIn(length: Term, { masonry }: Site): Term {
   const [long, , , joint] = brickTerms(masonry);
-  const brick = sum('a brick and its joint', 'mm', [long!, joint!]);
+  const brick = sum(phrase`a brick and its joint`, 'mm', [long!, joint!]);
   const half = quotient(
-    'half a brick',
+    phrase`half a brick`,
     'mm',
     brick,
-    fact('halves to a brick', exact(2), '', long!.origin),
+    fact(phrase`halves to a brick`, exact(2), '', long!.origin),
   );
-  const parts = quotient('half bricks', '', length, half);
-  return nearest('half bricks long', '', parts, fact('one', exact(1), '', long!.origin));
+  const parts = quotient(phrase`half bricks`, '', length, half);
+  return nearest(
+    phrase`half bricks long`,
+    '',
+    parts,
+    fact(phrase`one`, exact(1), '', long!.origin),
+  );
 }
 
 /** Of what is built again, all but its length. */

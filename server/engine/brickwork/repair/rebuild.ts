@@ -1,4 +1,5 @@
 /** How many bricks are taken down and built again, in what mortar, and where halves go unseen. */
+import { phrase, spoken } from '../../../../shared/phrase';
 import type { LineFacts } from '../../resolve/env';
 import { fact, type Term, withGaps } from '../../working/term';
 import { jointsIn } from '../masonry';
@@ -29,29 +30,34 @@ export function rebuiltIn(line: LineFacts, site: Site): Rebuilt {
 /** So many bricks, wherever they are: of a wall, halves go behind its face as they would in any part of it. */
 function byBricks(line: LineFacts, site: Site): Rebuilt {
   const bricks = withGaps(
-    line.term('bricks', 'Bricks to build again', 'bricks'),
+    line.term('bricks', phrase`Bricks to build again`, 'bricks'),
     site.masonry.gaps,
   );
   const halves = site.isPier ? undefined : hiddenOf(bricks, site);
-  const mortar = bedded('building again', bricks, site);
-  return { bricks, mortar, ...(halves ? { places: { halves, where: BEHIND } } : {}) };
+  const mortar = bedded(phrase`building again`, bricks, site);
+  return { bricks, mortar, ...(halves ? { places: { halves, where: spoken(BEHIND) } } : {}) };
 }
 
 /** No bricks, and why: what is not known of the brickwork itself comes first. */
 function notLaid(line: LineFacts, extent: Extent, { masonry, facts, pier, isPier }: Site): Term {
   const { gaps } = masonry;
-  const why = whyNotLaid(extent, masonry.facts.name || 'this repair', isPier, pier !== undefined);
+  const why = whyNotLaid(
+    extent,
+    masonry.facts.name || phrase`this repair`,
+    isPier,
+    pier !== undefined,
+  );
   const told = gaps.length ? gaps : [{ what: why(jointsIn(masonry)), origin: line.origin }];
-  return withGaps(fact('Bricks to build again', 0, 'bricks', facts.origin), told);
+  return withGaps(fact(phrase`Bricks to build again`, 0, 'bricks', facts.origin), told);
 }
 
 function whyNotLaid({ length, courses }: Extent, name: string, isPier: boolean, planned: boolean) {
   return (joints: unknown): string => {
-    if (isPier && !planned) return `the size of the pier that ${name} is in is not known`;
+    if (isPier && !planned) return phrase`the size of the pier that ${name} is in is not known`;
     if (!measured(courses) || (!isPier && !measured(length)))
-      return `how much of ${name} is rebuilt is not known`;
-    if (!joints) return `the joints of ${name} are not known, or no joints at all`;
-    return `the bond of ${name} is not known, or its thickness is not set out yet`;
+      return phrase`how much of ${name} is rebuilt is not known`;
+    if (!joints) return phrase`the joints of ${name} are not known, or no joints at all`;
+    return phrase`the bond of ${name} is not known, or its thickness is not set out yet`;
   };
 }
 

@@ -2,7 +2,9 @@
  * What becomes of the bricks that come down. Each is laid again whole, leaves a half worth keeping, or is broken;
  * halves go where no face shows, and two of them save a brick.
  */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { defaultTerm, type LineFacts } from '../../resolve/env';
 import {
   difference,
@@ -42,32 +44,32 @@ export interface Salvage {
 
 /** Two, as far as the line of the halves is concerned. */
 function toABrick({ origin }: Term): Term {
-  return fact('halves to a brick', exact(2), '', origin);
+  return fact(phrase`halves to a brick`, exact(2), '', origin);
 }
 
 export function salvageOf(site: Site, mendings: readonly Mending[]): Salvage {
   const { facts } = site;
-  const all = total('Bricks down', mendings, (m) => m.down);
-  const wanted = total('Bricks wanted', mendings, (m) => m.wanted);
+  const all = total(phrase`Bricks down`, mendings, (m) => m.down);
+  const wanted = total(phrase`Bricks wanted`, mendings, (m) => m.wanted);
   const reused = all && reusedOf(facts.line('salvage'), all);
   const halves = all && halvesOf(facts.line('halves'), all, reused);
   const found = mendings.find((m) => m.places)?.places;
-  const places = found?.halves ?? fact('places', 0, '', facts.line('halves')?.origin);
+  const places = found?.halves ?? fact(phrase`places`, 0, '', facts.line('halves')?.origin);
   const saved = halves && savedBy(halves, places);
   return {
     down: all,
     wanted,
     reused,
     cleaned: reused && cleanedFor(reused, all, halves, site),
-    broken: all && left('Bricks broken', all, [reused, halves]),
+    broken: all && left(phrase`Bricks broken`, all, [reused, halves]),
     halves,
     saved,
     used:
       saved &&
-      product(`Halves laid${found ? ` ${found.where}` : ''}`, '', [saved, toABrick(halves!)]),
+      product(phrase`Halves laid${found ? ` ${found.where}` : ''}`, '', [saved, toABrick(halves!)]),
     places,
     where: found?.where ?? '',
-    short: wanted && left('Bricks short', wanted, [reused, saved]),
+    short: wanted && left(phrase`Bricks short`, wanted, [reused, saved]),
   };
 }
 
@@ -84,41 +86,69 @@ function total(
 function reusedOf(line: LineFacts | undefined, all: Term): Term | undefined {
   if (!line) return undefined;
   if (line.values.bricks)
-    return least('Bricks reused', 'bricks', line.term('bricks', 'salvage', 'bricks'), all);
-  const part = share('bricks that clean up', 'bricks', line.term('share', 'salvage', '%'), all);
-  return down('Bricks reused', 'bricks', part);
+    return least(
+      phrase`Bricks reused`,
+      'bricks',
+      line.term('bricks', phrase`salvage`, 'bricks'),
+      all,
+    );
+  const part = share(
+    phrase`bricks that clean up`,
+    'bricks',
+    line.term('share', phrase`salvage`, '%'),
+    all,
+  );
+  return down(phrase`Bricks reused`, 'bricks', part);
 }
 
 /** Of what comes down and is not laid again whole. */
 function halvesOf(line: LineFacts | undefined, all: Term, reused: Term | undefined) {
   if (!line) return undefined;
   const said = line.values.count
-    ? line.term('count', 'halves', '')
-    : down('halves', '', share('halves', '', line.term('share', 'halves', '%'), all));
-  const rest = reused ? difference('bricks not laid again', '', all, reused) : all;
-  return { ...least('Halves worth keeping', '', said, rest), origin: line.origin };
+    ? line.term('count', phrase`halves`, '')
+    : down(
+        phrase`halves`,
+        '',
+        share(phrase`halves`, '', line.term('share', phrase`halves`, '%'), all),
+      );
+  const rest = reused ? difference(phrase`bricks not laid again`, '', all, reused) : all;
+  return { ...least(phrase`Halves worth keeping`, '', said, rest), origin: line.origin };
 }
 
 /** In pairs: a brick is bought for an odd half all the same. */
 function savedBy(halves: Term, places: Term): Term {
-  const laid = least('halves with a place', '', halves, places);
-  return down('Bricks saved by halves', 'bricks', quotient('pairs', '', laid, toABrick(halves)));
+  const laid = least(phrase`halves with a place`, '', halves, places);
+  return down(
+    phrase`Bricks saved by halves`,
+    'bricks',
+    quotient(phrase`pairs`, '', laid, toABrick(halves)),
+  );
 }
 
 /** So many more than are laid again as break at it, as long as there are any. */
 function cleanedFor(reused: Term, all: Term, halves: Term | undefined, { env }: Site): Term {
-  const loss = defaultTerm(env, 'cleaning-loss', 'share', 'lost in cleaning');
-  const whole = fact('all', exact(100), '%', loss.origin);
-  const kept = difference('come out of it', '%', whole, loss);
-  const tried = quotient('bricks to clean', 'bricks', product('', 'bricks', [reused, whole]), kept);
-  const most = halves ? difference('all but halves', 'bricks', all, halves) : all;
-  return least('Bricks cleaned', 'bricks', up('bricks to clean', 'bricks', tried), most);
+  const loss = defaultTerm(env, 'cleaning-loss', 'share', phrase`lost in cleaning`);
+  const whole = fact(phrase`all`, exact(100), '%', loss.origin);
+  const kept = difference(phrase`come out of it`, '%', whole, loss);
+  const tried = quotient(
+    phrase`bricks to clean`,
+    'bricks',
+    product('', 'bricks', [reused, whole]),
+    kept,
+  );
+  const most = halves ? difference(phrase`all but halves`, 'bricks', all, halves) : all;
+  return least(
+    phrase`Bricks cleaned`,
+    'bricks',
+    up(phrase`bricks to clean`, 'bricks', tried),
+    most,
+  );
 }
 
 function left(label: string, all: Term, less: readonly (Term | undefined)[]): Term {
   const terms = less.filter((term) => term !== undefined);
   const [only] = terms;
   if (!only) return named(label, all);
-  const gone = terms.length > 1 ? sum('laid again', 'bricks', terms) : only;
+  const gone = terms.length > 1 ? sum(phrase`laid again`, 'bricks', terms) : only;
   return difference(label, 'bricks', all, gone);
 }

@@ -1,5 +1,7 @@
 /** What is promised of a repair, in sentences. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { showNumber } from '../../../../shared/show';
 import type { Env, LineFacts } from '../../resolve/env';
 import { factsNamed } from '../../resolve/env';
@@ -12,33 +14,34 @@ import type { Site } from './site';
 export function rebuiltSaid(line: LineFacts, site: Site): string[] {
   const what = partSaid(line, site);
   if (!what) return [];
-  const reused = site.facts.line('salvage') ? ', reusing the bricks that clean up' : '';
-  const match = site.facts.line('match') ? [`New bricks are ${site.match.title}.`] : [];
-  return [`Take down ${what}, and build it again${reused}.`, ...match];
+  const reused = site.facts.line('salvage') ? phrase`, reusing the bricks that clean up` : '';
+  const match = site.facts.line('match') ? [phrase`New bricks are ${site.match.title}.`] : [];
+  return [phrase`Take down ${what}, and build it again${reused}.`, ...match];
 }
 
 function partSaid(line: LineFacts, site: Site): string {
   const metres = (key: string) => amountSaid(line, key, (mm) => lengthSaid(mm, site.env));
   const courses = coursesSaid(amountSaid(line, 'courses', whole));
   const bricks = amountSaid(line, 'bricks', whole);
-  const of = site.pier ? 'the pier' : 'the wall';
-  if (bricks) return `${bricks === '1' ? 'a brick' : `${bricks} bricks`} of ${of}`;
+  const of = site.pier ? phrase`the pier` : phrase`the wall`;
+  if (bricks)
+    return phrase`${bricks === '1' ? phrase`a brick` : phrase`${bricks} bricks`} of ${of}`;
   const length = metres('length');
   const height = metres('height');
   if (site.pier) return topSaid(courses, height || length);
-  const high = courses ? `${courses} high` : height && `${height} high`;
-  const size = [length && `${length} long`, high].filter(Boolean).join(' and ');
-  return size && `a part of the wall ${size}`;
+  const high = courses ? phrase`${courses} high` : height && phrase`${height} high`;
+  const size = [length && phrase`${length} long`, high].filter(Boolean).join(phrase` and `);
+  return size && phrase`a part of the wall ${size}`;
 }
 
 function topSaid(courses: string, height: string): string {
-  if (courses) return `the topmost ${courses} of the pier`;
-  return height && `the topmost ${height} of the pier`;
+  if (courses) return phrase`the topmost ${courses} of the pier`;
+  return height && phrase`the topmost ${height} of the pier`;
 }
 
 function coursesSaid(count: string): string {
   if (!count) return '';
-  return count === '1' ? '1 course' : `${count} courses`;
+  return count === '1' ? phrase`1 course` : phrase`${count} courses`;
 }
 
 function whole(n: number): string {
@@ -47,14 +50,14 @@ function whole(n: number): string {
 
 export function recopeSaid(line: LineFacts, env: Env): string[] {
   const coping = amountSaid(line, 'length', (mm) => lengthSaid(mm, env));
-  return coping ? [`Take off ${coping} of the coping and lay it again, bricks on edge.`] : [];
+  return coping ? [phrase`Take off ${coping} of the coping and lay it again, bricks on edge.`] : [];
 }
 
 export function cutOutSaid(line: LineFacts): string[] {
   const count = amountSaid(line, 'bricks', whole);
   if (!count) return [];
   return [
-    `Cut out and replace ${count === '1' ? '1 damaged brick' : `${count} single damaged bricks`}.`,
+    phrase`Cut out and replace ${count === '1' ? phrase`1 damaged brick` : phrase`${count} single damaged bricks`}.`,
   ];
 }
 
@@ -62,27 +65,29 @@ export function repointSaid(line: LineFacts, env: Env): string[] {
   const face = amountSaid(line, 'area', (m2) => areaSaid(m2, env));
   const joints = amountSaid(line, 'joints', (mm) => lengthSaid(mm, env));
   const depth = line.number('depth');
-  const deep = depth ? ` ${sizeSaid(depth, env)} deep` : '';
+  const deep = depth ? phrase` ${sizeSaid(depth, env)} deep` : '';
   const open = [line.values.area, line.values.joints].some((value) => value?.kind === 'unknown');
-  const known = face ? `over ${face} of the face` : joints && `${joints} of them`;
-  const where = known || (open ? 'as many as are found when they can be seen' : '');
-  return where ? [`Rake out perished joints${deep} and repoint them, ${where}.`] : [];
+  const known = face ? phrase`over ${face} of the face` : joints && phrase`${joints} of them`;
+  const where = known || (open ? phrase`as many as are found when they can be seen` : '');
+  return where ? [phrase`Rake out perished joints${deep} and repoint them, ${where}.`] : [];
 }
 
 function areaSaid(m2: number, env: Env): string {
-  const area = inUnit(fact('area', exact(m2), 'm2'), unitNames(env).area);
+  const area = inUnit(fact(phrase`area`, exact(m2), 'm2'), unitNames(env).area);
   return showTerm(area, env).replaceAll('\u00a0', ' ');
 }
 
 export function rebedSaid(line: LineFacts, site: Site): string[] {
   const length = amountSaid(line, 'length', (mm) => lengthSaid(mm, site.env));
   const pieces = amountSaid(line, 'pieces', whole);
-  if (length) return [`Lift ${length} of the coping, clean it and bed it again.`];
+  if (length) return [phrase`Lift ${length} of the coping, clean it and bed it again.`];
   if (!pieces) return [];
   if (pieces === '1')
-    return [`Lift ${site.pier ? 'the cap' : 'a length of the coping'}, clean it and bed it again.`];
-  const what = site.pier ? 'caps' : 'pieces of the coping';
-  return [`Lift ${pieces} ${what}, clean them and bed them again.`];
+    return [
+      phrase`Lift ${site.pier ? phrase`the cap` : phrase`a length of the coping`}, clean it and bed it again.`,
+    ];
+  const what = site.pier ? phrase`caps` : phrase`pieces of the coping`;
+  return [phrase`Lift ${pieces} ${what}, clean them and bed them again.`];
 }
 
 export function replaceSaid(line: LineFacts, { env }: Site): string[] {
@@ -90,15 +95,15 @@ export function replaceSaid(line: LineFacts, { env }: Site): string[] {
   const name = line.word('material');
   const title = factsNamed(env, 'material', name)?.title ?? name;
   if (!pieces) return [];
-  const old = pieces === '1' ? 'the old piece' : 'the old pieces';
-  return [`Take off ${old} and bed ${pieces} new: ${title}.`];
+  const old = pieces === '1' ? phrase`the old piece` : phrase`the old pieces`;
+  return [phrase`Take off ${old} and bed ${pieces} new: ${title}.`];
 }
 
 export function toothInSaid(line: LineFacts): string[] {
   const courses = coursesSaid(amountSaid(line, 'courses', whole));
   return courses
     ? [
-        `Cut indents in the standing work for every second of ${courses}, and tooth the new work into them.`,
+        phrase`Cut indents in the standing work for every second of ${courses}, and tooth the new work into them.`,
       ]
     : [];
 }
@@ -108,12 +113,12 @@ export function stitchSaid(line: LineFacts, rule: LineFacts, env: Env): string[]
   const [long, apart] = [rule.number('length'), rule.number('apart')];
   if (!crack || !long || !apart) return [];
   return [
-    `Stitch ${crack} of crack with bars ${lengthSaid(long, env)} long, set in raked bed joints ${sizeSaid(apart, env)} apart.`,
+    phrase`Stitch ${crack} of crack with bars ${lengthSaid(long, env)} long, set in raked bed joints ${sizeSaid(apart, env)} apart.`,
   ];
 }
 
 export function makeGoodSaid(line: LineFacts, env: Env): string[] {
   const area = amountSaid(line, 'area', (m2) => areaSaid(m2, env));
   const what = line.word('what').replace(/[.\s]+$/, '');
-  return area ? [`Make good ${area}: ${what}.`] : [];
+  return area ? [phrase`Make good ${area}: ${what}.`] : [];
 }

@@ -2,7 +2,9 @@
  * Waste to take away: broken bricks, all the old mortar that comes off, copings and caps that are replaced. Its
  * volume loose, as it lies in a barrow or a skip; its mass, which a tip charges for.
  */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { defaultTerm } from '../../resolve/env';
 import {
   counted,
@@ -40,10 +42,14 @@ export function wasteOf(
   const blocks = mendings.flatMap((m) => m.blocks ?? []);
   if (!bricks && !old.length && !blocks.length) return undefined;
   const { volume } = unitNames(site.env);
-  const mortar = old.length ? [sum('old mortar', volume, old)] : [];
+  const mortar = old.length ? [sum(phrase`old mortar`, volume, old)] : [];
   const broken = bricks ? [solidOf(bricks, site)] : [];
-  const stood = sum('as it stood', volume, [...broken, ...mortar, ...blocks.map((b) => b.volume)]);
-  const bulking = defaultTerm(site.env, 'waste-bulking', 'share', 'more room when loose');
+  const stood = sum(phrase`as it stood`, volume, [
+    ...broken,
+    ...mortar,
+    ...blocks.map((b) => b.volume),
+  ]);
+  const bulking = defaultTerm(site.env, 'waste-bulking', 'share', phrase`more room when loose`);
   const masses = [
     ...(bricks ? [bricksMass(bricks, site)] : []),
     ...mortar.map((term) => mortarMass(term, site)),
@@ -51,10 +57,10 @@ export function wasteOf(
   ];
   return {
     volume: inUnit(
-      raised('Waste, loose', volume, stood, bulking),
+      raised(phrase`Waste, loose`, volume, stood, bulking),
       site.env.imperial ? 'yd3' : 'm3',
     ),
-    mass: sum('Mass of the waste', unitNames(site.env).mass, masses),
+    mass: sum(phrase`Mass of the waste`, unitNames(site.env).mass, masses),
   };
 }
 
@@ -64,9 +70,11 @@ function bricksGone(
   { broken, halves, saved }: Salvage,
 ): Term | undefined {
   const rest =
-    halves && saved && difference('halves gone', 'bricks', halves, saved, 'in whole bricks');
+    halves &&
+    saved &&
+    difference(phrase`halves gone`, 'bricks', halves, saved, phrase`in whole bricks`);
   const all = [broken, rest, ...mendings.map((m) => m.cut)].filter((term) => term !== undefined);
-  return all.length ? sum('Bricks to take away', 'bricks', all) : undefined;
+  return all.length ? sum(phrase`Bricks to take away`, 'bricks', all) : undefined;
 }
 
 /** Without their frogs, which are full of mortar. */
@@ -75,16 +83,23 @@ function solidOf(bricks: Term, { masonry, env }: Site): Term {
   const outside = outsideOf(bricks, { masonry, env });
   const { frog } = masonry.brick;
   if (frog.value.isZero() && !frog.gaps.length) return outside;
-  return difference('broken bricks', volume, outside, share('their frogs', volume, frog, outside));
+  return difference(
+    phrase`broken bricks`,
+    volume,
+    outside,
+    share(phrase`their frogs`, volume, frog, outside),
+  );
 }
 
 function outsideOf(bricks: Term, { masonry, env }: Pick<Site, 'masonry' | 'env'>): Term {
   const { size } = masonry.brick;
   const { volume } = unitNames(env);
-  if (!size) return fact('broken bricks', 0, volume);
+  if (!size) return fact(phrase`broken bricks`, 0, volume);
   const litres = exact((volumeOf(size) / 1e6).toFixed(12));
-  const each = counted('volume of a brick', litres, 'l', { args: brickTerms(masonry).slice(0, 3) });
-  return product('broken bricks', volume, [bricks, inUnit(each, volume)]);
+  const each = counted(phrase`volume of a brick`, litres, 'l', {
+    args: brickTerms(masonry).slice(0, 3),
+  });
+  return product(phrase`broken bricks`, volume, [bricks, inUnit(each, volume)]);
 }
 
 /** By what one weighs, where its maker says it, else by its density over its outside. */
@@ -93,16 +108,19 @@ function bricksMass(bricks: Term, site: Site): Term {
   const one = facts?.line('mass');
   const { mass } = unitNames(site.env);
   if (one)
-    return product('broken bricks', mass, [bricks, inUnit(one.term('mass', 'one brick'), mass)]);
+    return product(phrase`broken bricks`, mass, [
+      bricks,
+      inUnit(one.term('mass', phrase`one brick`), mass),
+    ]);
   const density =
-    facts?.line('density')?.term('density', 'density of the brick') ??
-    defaultTerm(site.env, 'brick-density', 'density', 'density of the brick');
-  return massOf('broken bricks', outsideOf(bricks, site), density, site);
+    facts?.line('density')?.term('density', phrase`density of the brick`) ??
+    defaultTerm(site.env, 'brick-density', 'density', phrase`density of the brick`);
+  return massOf(phrase`broken bricks`, outsideOf(bricks, site), density, site);
 }
 
 function mortarMass(mortar: Term, site: Site): Term {
-  const density = defaultTerm(site.env, 'mortar-density', 'density', 'density of old mortar');
-  return massOf('old mortar', mortar, density, site);
+  const density = defaultTerm(site.env, 'mortar-density', 'density', phrase`density of old mortar`);
+  return massOf(phrase`old mortar`, mortar, density, site);
 }
 
 export function wasteFigures(waste: Waste | undefined): Figure[] {

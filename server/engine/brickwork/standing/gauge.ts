@@ -1,5 +1,7 @@
 /** Whether a brick keeps the gauge of standing work: the bed joint it needs, at its own size and at the ends of its tolerance. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import type { Env, LineFacts } from '../../resolve/env';
 import { gaugeJoint, type JointLimits } from '../../setting-out';
 import { difference, fact, product, quotient, sum, type Term } from '../../working/term';
@@ -40,8 +42,8 @@ export function standingBeside(
 
 /** Height of a course by a gauge that was measured, mm. */
 export function measuredCourse(line: LineFacts): Term {
-  const over = inMm(line.term('height', 'height of the courses'));
-  return quotient('height of a course', 'mm', over, line.term('courses', 'courses'));
+  const over = inMm(line.term('height', phrase`height of the courses`));
+  return quotient(phrase`height of a course`, 'mm', over, line.term('courses', phrase`courses`));
 }
 
 /** What a brick so high comes to beside courses so high; `usual` is the bed it is laid at elsewhere. */
@@ -54,26 +56,26 @@ export function bedsOf(
   env: Env,
 ): Pick<Standing, 'joint' | 'within' | 'drift'> {
   const high = fact(
-    'height of the brick',
+    phrase`height of the brick`,
     exact(height),
     'mm',
     brick.facts?.line('size')?.at('size'),
   );
-  const joint = difference('Bed joint the new brick needs', 'mm', course, high);
+  const joint = difference(phrase`Bed joint the new brick needs`, 'mm', course, high);
   const tolerance = toleranceOf(brick, env);
   const within = tolerance && {
     tolerance,
     least: difference(
-      'Bed joint of the largest bricks',
+      phrase`Bed joint of the largest bricks`,
       'mm',
       course,
-      sum('largest height', 'mm', [high, tolerance.height]),
+      sum(phrase`largest height`, 'mm', [high, tolerance.height]),
     ),
     most: difference(
-      'Bed joint of the smallest bricks',
+      phrase`Bed joint of the smallest bricks`,
       'mm',
       course,
-      difference('smallest height', 'mm', high, tolerance.height),
+      difference(phrase`smallest height`, 'mm', high, tolerance.height),
     ),
   };
   const drift = courses && driftOf(course, high, usual, courses);
@@ -82,9 +84,14 @@ export function bedsOf(
 
 function driftOf(course: Term, high: Term, bed: Term | undefined, courses: Term) {
   if (!bed || bed.gaps.length || courses.gaps.length) return undefined;
-  const own = sum('a course of the new brick', 'mm', [high, bed]);
-  const each = difference('out in a course', 'mm', own, course);
-  const term = product('Out of the standing courses', 'mm', [each, courses], 'at its usual bed');
+  const own = sum(phrase`a course of the new brick`, 'mm', [high, bed]);
+  const each = difference(phrase`out in a course`, 'mm', own, course);
+  const term = product(
+    phrase`Out of the standing courses`,
+    'mm',
+    [each, courses],
+    phrase`at its usual bed`,
+  );
   return { courses: courses.value.toNumber(), term, bed };
 }
 

@@ -1,5 +1,7 @@
 /** How far the bricks of a make may be from their work size: by a class of a standard, or as the maker declares. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { type BlockFacts, type Env, factsNamed } from '../../resolve/env';
 import { counted, fact, type Origin, type Term } from '../../working/term';
 import type { Brick } from '../goods';
@@ -20,12 +22,17 @@ export function toleranceOf({ facts, size }: Brick, env: Env): Tolerance | undef
   if (!line || !size) return undefined;
   const sides = line.sides('size');
   if (sides) {
-    const height = fact('size tolerance, height', exact(sides[2]!), 'mm', line.at('size'));
-    return { name: 'as declared', height, origin: line.origin };
+    const height = fact(phrase`size tolerance, height`, exact(sides[2]!), 'mm', line.at('size'));
+    return { name: phrase`as declared`, height, origin: line.origin };
   }
   const name = line.word('class');
   const known = factsNamed(env, 'tolerance', name);
-  const high = fact('brick, height', exact(size.height), 'mm', facts?.line('size')?.at('size'));
+  const high = fact(
+    phrase`brick, height`,
+    exact(size.height),
+    'mm',
+    facts?.line('size')?.at('size'),
+  );
   const height = known && classTerm(known, high);
   if (!known || !height) return undefined;
   return { name, height, apart: rangeTerm(known, high), origin: line.origin };
@@ -38,13 +45,13 @@ export function toleranceOf({ facts, size }: Brick, env: Env): Tolerance | undef
 export function classTerm(
   known: BlockFacts,
   size: Term,
-  label = 'size tolerance, height',
+  label = phrase`size tolerance, height`,
 ): Term | undefined {
   const mm = size.value.toNumber();
   const row = known.lines('up-to').find((l) => (l.number('size') ?? 0) >= mm - 1e-6);
   if (row)
     return counted(label, exact(row.number('within') ?? 0), 'mm', {
-      args: [size, row.term('within', 'within')],
+      args: [size, row.term('within', phrase`within`)],
     });
   const root = known.line('root');
   if (!root) return undefined;
@@ -52,12 +59,12 @@ export function classTerm(
   const value = Math.max(least?.number('least') ?? 0, wholeRoot(root.number('factor') ?? 0, mm));
   const args = [
     size,
-    root.term('factor', 'times the root'),
-    ...(least ? [least.term('least', 'at least')] : []),
+    root.term('factor', phrase`times the root`),
+    ...(least ? [least.term('least', phrase`at least`)] : []),
   ];
   return counted(label, exact(value), 'mm', {
     args,
-    note: 'the root of the size in mm, to a whole mm',
+    note: phrase`the root of the size in mm, to a whole mm`,
   });
 }
 
@@ -66,8 +73,8 @@ export function rangeTerm(known: BlockFacts, size: Term): Term | undefined {
   const line = known.line('range');
   if (!line) return undefined;
   const value = wholeRoot(line.number('factor') ?? 0, size.value.toNumber());
-  const args = [size, line.term('factor', 'times the root')];
-  return counted('largest and smallest apart', exact(value), 'mm', { args });
+  const args = [size, line.term('factor', phrase`times the root`)];
+  return counted(phrase`largest and smallest apart`, exact(value), 'mm', { args });
 }
 
 function wholeRoot(factor: number, mm: number): number {

@@ -1,6 +1,7 @@
 /** Caps on piers: bought by the piece, by the name the line gives, else by their size. */
 
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { sideEndsOf } from '../../resolve/ends';
 import type { BlockFacts } from '../../resolve/env';
 import { fact, product, type Term } from '../../working/term';
@@ -12,8 +13,8 @@ export function capsOf(facts: BlockFacts, alike?: Term): PieceNeed[] {
   if (!line) return [];
   const material = line.word('material') || 'cap';
   const origin = line.values.material ? line.at('material') : line.origin;
-  const one = fact('caps', exact(1), 'pieces', line.origin);
-  const count = alike ? product('caps', 'pieces', [one, alike]) : one;
+  const one = fact(phrase`caps`, exact(1), 'pieces', line.origin);
+  const count = alike ? product(phrase`caps`, 'pieces', [one, alike]) : one;
   return [{ material, count, origin, size: line.sides('size'), ends: sideEndsOf(line, 'size') }];
 }
 

@@ -1,4 +1,5 @@
 /** Copings that are laid in a mix of their own: bricks on top, and the mortar of precast lengths and tiles. */
+import { phrase } from '../../../../shared/phrase';
 import type { Tally } from '../../setting-out';
 import { sum, type Term } from '../../working/term';
 import { type Apart, hoursFor } from '../apart';
@@ -19,7 +20,7 @@ export function copingApart(
   tasks: readonly TaskNeed[],
   { brick }: Masonry,
 ): Apart[] {
-  const what = 'the coping';
+  const what = phrase`the coping`;
   const hours = tasks.find((t) => t.task === 'coping')?.hours;
   const on = bricks.flatMap(({ mix, brick: other, counted }): Apart[] => {
     const { tally, bricks: count } = counted;
@@ -36,5 +37,10 @@ export function copingApart(
 function part(hours: Term, count: Term, bricks: readonly CopingBricks[]): Term {
   if (bricks.length === 1) return hours;
   const all = bricks.map((b) => b.counted.bricks);
-  return hoursFor('laying that coping', hours, count, sum('bricks of the coping', 'bricks', all));
+  return hoursFor(
+    phrase`laying that coping`,
+    hours,
+    count,
+    sum(phrase`bricks of the coping`, 'bricks', all),
+  );
 }

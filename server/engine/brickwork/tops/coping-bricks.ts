@@ -1,4 +1,5 @@
 /** Bricks of copings, brick by brick, and the hours they take. */
+import { phrase } from '../../../../shared/phrase';
 import type { Gang } from '../../labour/gang';
 import { taskHours } from '../../labour/output';
 import type { Env } from '../../resolve/env';
@@ -47,7 +48,9 @@ function inBrick(
   const own = brick.name === masonry.brick.name;
   const cuts = laid.reduce((sum, each) => sum + each.cuts, 0);
   const counted = countBricks(
-    laid.every(({ run }) => run.made.kind === 'brick-on-end') ? 'Bricks on end' : 'Bricks on edge',
+    laid.every(({ run }) => run.made.kind === 'brick-on-end')
+      ? phrase`Bricks on end`
+      : phrase`Bricks on edge`,
     laid.map((each) => each.tally),
     own ? masonry : { ...masonry, brick },
     // Another brick is another list: what was laid with is kept by the list.
@@ -65,7 +68,7 @@ export function copingTasks(
   env: Env,
   gang: Gang,
 ): TaskNeed[] {
-  const label = 'Laying the coping';
+  const label = phrase`Laying the coping`;
   const line = masonry.facts.line('coping');
   const named = line && copingBrick(line, masonry);
   if (named && !named.size && named.name !== masonry.brick.name) {
@@ -74,6 +77,7 @@ export function copingTasks(
   }
   if (!bricks.length) return [];
   const counts = bricks.map((b) => b.counted.bricks);
-  const amount = counts.length === 1 ? counts[0]! : sum('bricks of the coping', 'bricks', counts);
+  const amount =
+    counts.length === 1 ? counts[0]! : sum(phrase`bricks of the coping`, 'bricks', counts);
   return [{ task: 'coping', hours: taskHours('coping', label, amount, env, gang) }];
 }

@@ -1,4 +1,5 @@
 /** What a run of coping is made of: pieces side by side along it, each through the whole of the work below. */
+import { phrase } from '../../../../shared/phrase';
 import type { LineFacts } from '../../resolve/env';
 import { fitCoping, type UnitSize } from '../../setting-out';
 import { type Brick, brickOf } from '../goods';
@@ -60,7 +61,7 @@ function onEdge(brick: Brick, { length, width, height }: UnitSize, across: Acros
     ...Array<number>(across.halves).fill(width),
   ];
   const solid = deep.reduce((sum, side) => sum + side, 0) * width;
-  const words = { pieces: 'bricks on edge', said: 'on edge' };
+  const words = { pieces: phrase`bricks on edge`, said: phrase`on edge` };
   return {
     kind: 'brick-on-edge',
     brick,
@@ -76,7 +77,7 @@ function onEdge(brick: Brick, { length, width, height }: UnitSize, across: Acros
 function onEnd(brick: Brick, { length, width, height }: UnitSize, across: Across): CopingMade {
   const deep = Array<number>(across.wholes).fill(width);
   const solid = across.wholes * width * length;
-  const words = { pieces: 'bricks on end', said: 'on end' };
+  const words = { pieces: phrase`bricks on end`, said: phrase`on end` };
   return {
     kind: 'brick-on-end',
     brick,
@@ -100,7 +101,7 @@ export function precastMade(line: LineFacts): CopingMade | undefined {
     deep: [wide],
     across: { wholes: 0, halves: 0 },
     solid: wide * high,
-    pieces: 'lengths of coping',
-    said: 'whole lengths',
+    pieces: phrase`lengths of coping`,
+    said: phrase`whole lengths`,
   };
 }

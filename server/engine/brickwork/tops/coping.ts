@@ -1,5 +1,6 @@
 /** A run of coping over a wall or a pier: how many pieces, whether they fill it, and where each stands. */
 
+import { phrase } from '../../../../shared/phrase';
 import { decisionFor, type RunInText } from '../../findings/fit/fit';
 import type { Remark } from '../../findings/remark';
 import { copingUnfit } from '../../findings/tops/fit-coping';
@@ -153,6 +154,6 @@ function detailOf(
   masonry: Masonry,
 ): string {
   const length = lengthText(masonry.env, run.to - run.from);
-  const cuts = cut ? ` and ${cut.cuts} cut to ${lengthText(masonry.env, cut.cut)}` : '';
-  return `over ${length}: ${wholes} ${run.made.said}${cuts}, joints of ${lengthText(masonry.env, joint)}`;
+  const cuts = cut ? phrase` and ${cut.cuts} cut to ${lengthText(masonry.env, cut.cut)}` : '';
+  return phrase`over ${length}: ${wholes} ${run.made.said}${cuts}, joints of ${lengthText(masonry.env, joint)}`;
 }

@@ -1,4 +1,5 @@
 /** Creasing tiles counted course by course, with their mortar. */
+import { phrase } from '../../../../shared/phrase';
 import {
   bricksNeeded,
   creasingCourse,
@@ -41,7 +42,7 @@ export function countCreasing(
   const detail = () => detailOf(creasing, laid, masonry);
   const size = facts?.line('size');
   const args = [...inputs, ...(size ? [kerfTerm(masonry.env)] : [])];
-  const note = 'counted by laying the courses';
+  const note = phrase`counted by laying the courses`;
   const count = counted(title, neededOf(laid, masonry), 'pieces', { detail, note, args });
   const origin = line.values.material ? line.at('material') : line.origin;
   const need = { material, block: facts?.block, count: withGaps(count, creasing.gaps), origin };
@@ -134,16 +135,16 @@ function rowOf({ line, course, wholes, halves, cuts, joint }: Laid, masonry: Mas
 
 function detailOf(creasing: Creasing, laid: readonly Laid[], { env }: Masonry): string[] {
   const { lines, courses } = creasing;
-  const through = lines.map(({ across }) => lengthText(env, across)).join(' and ');
+  const through = lines.map(({ across }) => lengthText(env, across)).join(phrase` and `);
   return [
-    `${courses} ${courses === 1 ? 'course' : 'courses'}, through the wall ${through}`,
+    phrase`${courses} ${courses === 1 ? 'course' : 'courses'}, through the wall ${through}`,
     ...laid.map(({ run, wholes, halves, cuts, joint, course }) => {
       const more = [
-        ...(halves ? [`${halves} half`] : []),
-        ...cuts.map((cut) => `one cut to ${lengthText(env, cut)}`),
+        ...(halves ? [phrase`${halves} half`] : []),
+        ...cuts.map((cut) => phrase`one cut to ${lengthText(env, cut)}`),
       ];
-      const pieces = [`${wholes} whole`, ...more].join(', ');
-      return `course ${course + 1} over ${lengthText(env, run.to - run.from)}: ${pieces}, joints of ${lengthText(env, joint)}`;
+      const pieces = [phrase`${wholes} whole`, ...more].join(', ');
+      return phrase`course ${course + 1} over ${lengthText(env, run.to - run.from)}: ${pieces}, joints of ${lengthText(env, joint)}`;
     }),
   ];
 }

@@ -1,4 +1,5 @@
 /** Courses of creasing tiles under a coping: which tiles, how many courses, and how they lie through the wall. */
+import { phrase } from '../../../../shared/phrase';
 import { type BlockFacts, defaultLine, factsNamed, type LineFacts } from '../../resolve/env';
 import { creasingLines, type TileLine } from '../../setting-out';
 import type { Gap } from '../../working/term';
@@ -35,8 +36,8 @@ export function creasingOf(line: LineFacts, wall: number, masonry: Masonry): Cre
   const courses = Math.min(MOST_COURSES, Math.max(1, Math.floor(said)));
   const origin = named?.at('material') ?? line.origin;
   const gap = known
-    ? `${material} is too small to cover a wall ${lengthText(masonry.env, wall)} thick`
-    : `the size of the tile ${material} is not known`;
+    ? phrase`${material} is too small to cover a wall ${lengthText(masonry.env, wall)} thick`
+    : phrase`the size of the tile ${material} is not known`;
   const gaps = lines.length ? [] : [{ what: gap, origin }];
   return { material, facts, line, courses, thick, lines, gaps };
 }

@@ -1,5 +1,7 @@
 /** Concrete under a wall or a pier. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import type { BlockFacts, Env, LineFacts } from '../../resolve/env';
 import { fact, product, type Term, withGaps } from '../../working/term';
 import { mixOf } from '../goods';
@@ -20,7 +22,7 @@ export function footingOf(
   const mix = mixOf(named, env, line.origin);
   const volume = sides
     ? volumeOf(line, sides, length, alike, env)
-    : line.term('size', 'footing', unitNames(env).volume);
+    : line.term('size', phrase`footing`, unitNames(env).volume);
   return {
     mix: mix.name,
     block: mix.facts?.block,
@@ -40,10 +42,10 @@ function volumeOf(
   const said = ['width', 'depth', 'length'];
   const order = sides.length === 3 ? ['length', 'width', 'depth'] : said;
   const terms = sides.map((mm, i) =>
-    inUnit(fact(`${order[i]} of the footing`, exact(mm), 'mm', line.at('size')), unit),
+    inUnit(fact(phrase`${order[i]} of the footing`, exact(mm), 'mm', line.at('size')), unit),
   );
   if (sides.length === 2 && length) terms.push(inUnit(length, unit));
   if (alike) terms.push(alike);
-  const cubic = product('Concrete', env.imperial ? 'ft3' : 'm3', terms);
+  const cubic = product(phrase`Concrete`, env.imperial ? 'ft3' : 'm3', terms);
   return inUnit(cubic, unitNames(env).volume);
 }

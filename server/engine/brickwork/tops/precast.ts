@@ -1,4 +1,5 @@
 /** Precast lengths of coping: how many are bought, whole ones and those that are cut. */
+import { phrase } from '../../../../shared/phrase';
 import { sideEndsOf } from '../../resolve/ends';
 import { bricksNeeded, sumTallies, type Tally } from '../../setting-out';
 import { counted, type Term } from '../../working/term';
@@ -30,7 +31,7 @@ export function countPrecast(
   const material = line.word('material') || 'coping';
   const detail = () => laid.map((each) => each.detail);
   const args = cuts.length ? [...inputs, kerfTerm(env)] : inputs;
-  const count = counted('Lengths of coping', total, 'pieces', { detail, args });
+  const count = counted(phrase`Lengths of coping`, total, 'pieces', { detail, args });
   const origin = line.values.material ? line.at('material') : line.origin;
   const size = line.sides('size');
   const ends = sideEndsOf(line, 'size');

@@ -1,6 +1,7 @@
 /** A bond from its lines: courses from the bottom up, repeated. */
 
 import type { Value, Values } from '../../../../grammar/read/values';
+import { phrase } from '../../../../shared/phrase';
 import { BlockFacts, factsNamed, type LineFacts } from '../../resolve/env';
 import {
   type BondPattern,
@@ -113,11 +114,11 @@ export function bondNamedIn(facts: BlockFacts, halves: Thickness): BondPattern |
 
 /** Why there is none, in a sentence without its full stop. */
 export function whyNoBond(facts: BlockFacts, halves: Thickness): string {
-  const name = facts.name || 'this work';
+  const name = facts.name || phrase`this work`;
   const line = facts.orDefault('bond');
   const known = line && factsNamed(facts.env, 'bond', line.word('bond'));
-  if (!known) return `the bond of ${name} is not known`;
+  if (!known) return phrase`the bond of ${name} is not known`;
   if (bondOf(known, line.number('n'), halves))
-    return `${known.title} does not say what stands behind the face of a wall as thick as ${name}`;
-  return `the bond of ${name} has no course, or more than ${MOST_COURSES} before it repeats`;
+    return phrase`${known.title} does not say what stands behind the face of a wall as thick as ${name}`;
+  return phrase`the bond of ${name} has no course, or more than ${MOST_COURSES} before it repeats`;
 }

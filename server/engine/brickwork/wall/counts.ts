@@ -1,5 +1,7 @@
 /** Bricks and mortar of a wall and the piers in it, the damp course apart. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import type { WallRun } from '../../findings/fit/fit-run';
 import type { LineFacts } from '../../resolve/env';
 import { type Bats, type SettingOut, sumTallies, type Tally } from '../../setting-out';
@@ -68,7 +70,7 @@ export function countWall(
   const wall = counted(
     masonry,
     plan,
-    'Bricks in the wall',
+    phrase`Bricks in the wall`,
     [...tallyZones(laid, zones.own, plan), ...lostToArches(plan, face)],
     () => [...coursesText(laid, masonry), ...quoins.flatMap(quoinText)],
     () => batsOf(masonry),
@@ -77,7 +79,7 @@ export function countWall(
   const bats = () => wall.needed.bats;
   const inPiers = tallyPiers(zones.own, plan);
   const piers = plan.piers.length
-    ? counted(masonry, plan, 'Bricks in its piers', inPiers, () => piersText(plan), bats)
+    ? counted(masonry, plan, phrase`Bricks in its piers`, inPiers, () => piersText(plan), bats)
     : undefined;
   const dpc = zones.damp.length ? countDpc(masonry, plan, laid, zones.damp) : undefined;
   const bands = countBands(masonry, plan, laid, zones.bands);
@@ -107,7 +109,7 @@ function countBands(
     if (!zones.length) return [];
     const tallies = [...tallyZones(out, zones, plan), ...tallyPiers(zones, plan)];
     const brick = brickOf(line, masonry.env, line.origin);
-    const label = `Bricks in the band of ${brick.title}`;
+    const label = phrase`Bricks in the band of ${brick.title}`;
     return [{ line, brick, counted: counted(masonry, plan, label, tallies) }];
   });
 }
@@ -143,15 +145,15 @@ function renewInputs(masonry: Masonry, plan: WallPlan, quoins: readonly Quoin[])
 
 function newInputs(masonry: Masonry, plan: WallPlan): Term[] {
   const { facts } = masonry;
-  const length = facts.line('length')!.term('length', 'length of the wall');
-  const thick = facts.orDefault('thick')?.term('thick', 'thickness');
+  const length = facts.line('length')!.term('length', phrase`length of the wall`);
+  const thick = facts.orDefault('thick')?.term('thick', phrase`thickness`);
   const openings = plan.openings.flatMap(({ facts: o }) => [
-    o.line('from')!.term('distance', `opening ${o.name}, from`),
-    o.line('width')!.term('width', `opening ${o.name}, width`),
+    o.line('from')!.term('distance', phrase`opening ${o.name}, from`),
+    o.line('width')!.term('width', phrase`opening ${o.name}, width`),
   ]);
   const piers = plan.piers.flatMap((p) => [
-    { ...p.height.term, label: `pier ${p.spec.name}, courses` },
-    ...sideTerms(p.facts, `pier ${p.spec.name}, `),
+    { ...p.height.term, label: phrase`pier ${p.spec.name}, courses` },
+    ...sideTerms(p.facts, phrase`pier ${p.spec.name}, `),
   ]);
   return [
     length,
@@ -168,9 +170,9 @@ function newInputs(masonry: Masonry, plan: WallPlan): Term[] {
 function stepTerms({ facts }: Masonry): Term[] {
   return (['ground', 'top'] as const).flatMap((key) =>
     facts.lines(key).flatMap((line) => {
-      if (line.word('how') === 'falls') return [line.term('fall', `the ${key} falls`)];
-      const courses = line.term('courses', `the ${key} steps ${line.word('way')}`, 'courses');
-      return [line.term('at', `the ${key} steps at`), courses];
+      if (line.word('how') === 'falls') return [line.term('fall', phrase`the ${key} falls`)];
+      const courses = line.term('courses', phrase`the ${key} steps ${line.word('way')}`, 'courses');
+      return [line.term('at', phrase`the ${key} steps at`), courses];
     }),
   );
 }
@@ -180,11 +182,11 @@ function countDpc(masonry: Masonry, plan: WallPlan, out: SettingOut, zones: read
   const courses = dpcCourses(masonry);
   const tallies = [...tallyZones(out, zones, plan), ...tallyPiers(zones, plan)];
   const brick = brickOf(line, masonry.env, line.origin);
-  const counts = counted(masonry, plan, 'Bricks in the damp course', tallies);
+  const counts = counted(masonry, plan, phrase`Bricks in the damp course`, tallies);
   return {
     line,
     brick,
-    courses: fact('courses', exact(courses), 'courses', line.at('courses')),
+    courses: fact(phrase`courses`, exact(courses), 'courses', line.at('courses')),
     counted: counts,
     mix: ownMix(line, masonry),
   };

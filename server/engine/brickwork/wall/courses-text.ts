@@ -1,4 +1,5 @@
 /** How the courses were laid, in words, for the working of their bricks. */
+import { phrase } from '../../../../shared/phrase';
 import type { Band, LaidRun, Patch, SettingOut } from '../../setting-out';
 import { lengthText } from '../lengths';
 import type { Masonry } from '../masonry';
@@ -21,19 +22,21 @@ function patchText({ from, to, every, pieces, middle }: Patch, { env }: Masonry)
   const courses =
     every === 1 || from + every >= to
       ? `${from + 1}`
-      : `${from + 1}, ${from + every + 1} and so on below ${to + 1}`;
+      : phrase`${from + 1}, ${from + every + 1} and so on below ${to + 1}`;
   const kinds = [...new Set(pieces.map(({ piece }) => piece))];
   const counts = kinds.map((kind) => {
     const count = pieces.filter(({ piece }) => piece === kind).length;
     return `${count} ${pieceNamed(kind, count)}`;
   });
-  const said = counts.length ? counts.join(', ') : 'nothing but the wall that runs in';
-  return [`Round the wall that runs in at ${lengthText(env, middle)}, course ${courses}: ${said}`];
+  const said = counts.length ? counts.join(', ') : phrase`nothing but the wall that runs in`;
+  return [
+    phrase`Round the wall that runs in at ${lengthText(env, middle)}, course ${courses}: ${said}`,
+  ];
 }
 
 function rowNamed(row: number, rows: number): string {
-  if (row === 0) return 'Front';
-  return row === rows - 1 ? 'Back' : 'Core, in the courses that have one';
+  if (row === 0) return phrase`Front`;
+  return row === rows - 1 ? phrase`Back` : phrase`Core, in the courses that have one`;
 }
 
 function bandsText(bands: readonly Band[], masonry: Masonry): string[] {
@@ -41,8 +44,8 @@ function bandsText(bands: readonly Band[], masonry: Masonry): string[] {
   for (const band of bands)
     for (const segment of band.segments) {
       if (segment.runs.every(({ groups }) => groups.length === 0)) continue;
-      const where = `${lengthText(masonry.env, segment.from)} to ${lengthText(masonry.env, segment.to)}`;
-      lines.push(`Courses ${band.from + 1} to ${band.to}, from ${where}:`);
+      const where = phrase`${lengthText(masonry.env, segment.from)} to ${lengthText(masonry.env, segment.to)}`;
+      lines.push(phrase`Courses ${band.from + 1} to ${band.to}, from ${where}:`);
       lines.push(...distinctRuns(segment.runs).map((run) => `  ${runText(run, masonry)}`));
       lines.push(...bondChoice(segment, masonry).map((text) => `  ${text}`));
     }
@@ -66,11 +69,11 @@ function runText(run: LaidRun, masonry: Masonry): string {
   const groups = run.groups.map(({ pieces, times }) => {
     const text = pieces
       .map(({ piece, count, length }) => {
-        const of = piece === 'cut' ? ` of ${lengthText(masonry.env, length)}` : '';
+        const of = piece === 'cut' ? phrase` of ${lengthText(masonry.env, length)}` : '';
         return `${count > 1 ? `${count} ` : ''}${pieceNamed(piece, count)}${of}`;
       })
       .join(', ');
     return times > 1 ? `${times} × (${text})` : text;
   });
-  return `${groups.join(', ')}; joints of ${lengthText(masonry.env, run.joint)}`;
+  return phrase`${groups.join(', ')}; joints of ${lengthText(masonry.env, run.joint)}`;
 }

@@ -1,5 +1,6 @@
 /** The figures of a wall, each a term with its working. */
 
+import { phrase } from '../../../../shared/phrase';
 import { type Band, mostCourses } from '../../setting-out';
 import { named, sum, type Term } from '../../working/term';
 import { apartFigures } from '../apart-figures';
@@ -22,7 +23,7 @@ export function wallFigures(
   const area = faceShown(masonry, plan, counts);
   const high = lengthShown(
     masonry.env,
-    'Height of the courses',
+    phrase`Height of the courses`,
     counts.out.gauge * mostCourses(plan.ground, plan.top),
     {
       args: courseTerms(height, masonry),
@@ -31,22 +32,22 @@ export function wallFigures(
   const bricks =
     needs.bricks.length > 1
       ? sum(
-          'Bricks, all kinds',
+          phrase`Bricks, all kinds`,
           'bricks',
           needs.bricks.map((b) => b.bricks),
         )
-      : named('Bricks', needs.bricks[0]!.bricks);
+      : named(phrase`Bricks`, needs.bricks[0]!.bricks);
   const figures: Figure[] = [
     { key: 'bricks', term: bricks },
     { key: 'area', term: area },
-    { key: 'courses', term: { ...height.term, label: 'Courses' } },
+    { key: 'courses', term: { ...height.term, label: phrase`Courses` } },
     { key: 'height', term: high },
-    { key: 'mortar', term: named('Mortar, laid', needs.mixes[0]!.litres) },
+    { key: 'mortar', term: named(phrase`Mortar, laid`, needs.mixes[0]!.litres) },
     ...apartFigures(needs),
     {
       key: 'hours',
       term: sum(
-        'Hours of the gang',
+        phrase`Hours of the gang`,
         'h',
         needs.tasks.map((t) => t.hours),
       ),
@@ -56,14 +57,17 @@ export function wallFigures(
   if (rule) figures.splice(1, 0, { key: 'rule', term: rule });
   const [, concrete] = needs.mixes.filter((mix) => !mix.apart);
   if (concrete && masonry.facts.line('footing'))
-    figures.push({ key: 'concrete', term: named('Concrete in the footing', concrete.litres) });
+    figures.push({
+      key: 'concrete',
+      term: named(phrase`Concrete in the footing`, concrete.litres),
+    });
   return figures;
 }
 
 /** The face that is laid, in the unit of area of the job. */
 export function faceShown(masonry: Masonry, plan: WallPlan, counts: WallCounts): Term {
-  return areaShown(masonry.env, 'Face of the wall', faceArea(counts, plan), {
-    note: 'openings and piers left out',
+  return areaShown(masonry.env, phrase`Face of the wall`, faceArea(counts, plan), {
+    note: phrase`openings and piers left out`,
     args: laidFrom(masonry, inputsOf(masonry, plan)),
   });
 }

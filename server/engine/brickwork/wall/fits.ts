@@ -1,5 +1,6 @@
 /** Each stretch of a wall between fixed points, as the reader knows it, and the lines that would move its ends. */
 
+import { phrase } from '../../../../shared/phrase';
 import { decisionFor, halvesText } from '../../findings/fit/fit';
 import { bondBroken, runUnfit, type WallRun } from '../../findings/fit/fit-run';
 import type { Remark, RemarkWay } from '../../findings/remark';
@@ -79,7 +80,7 @@ function runOf(segment: Segment, name: string, masonry: Masonry, plan: WallPlan)
   const asked = fitRun({ ...row, length: segment.to - segment.from, prefer });
   const fit = asked.works === 'no' ? ranked(asked, row.limits.best, segment, plan) : asked;
   const line = governing(segment, masonry, plan);
-  const between = `from ${endName(segment.from, 'left', plan, masonry)} to ${endName(segment.to, 'right', plan, masonry)}`;
+  const between = phrase`from ${endName(segment.from, 'left', plan, masonry)} to ${endName(segment.to, 'right', plan, masonry)}`;
   const move = (way: LengthWay) => (line ? moved(line, way, masonry) : undefined);
   return {
     text: { name, home: masonry.facts, pieces: 'bricks', move },
@@ -195,17 +196,17 @@ const BESIDE = 200;
 
 /** What stands at a point of the wall, in words. */
 function endName(at: number, side: 'left' | 'right', plan: WallPlan, masonry: Masonry): string {
-  if (at < SAME) return 'the left end';
-  if (Math.abs(at - plan.spec.length) < SAME) return 'the right end';
+  if (at < SAME) return phrase`the left end`;
+  if (Math.abs(at - plan.spec.length) < SAME) return phrase`the right end`;
   const edge = (spec: { from: number; width: number }) =>
     side === 'left' ? spec.from + spec.width : spec.from;
   const reach = (p: PierFacts) => (p.attached ? BESIDE : SAME);
   const pier = plan.piers.find((p) => Math.abs(edge(p.spec) - at) < reach(p));
-  if (pier) return `the pier ${pier.spec.name}`;
+  if (pier) return phrase`the pier ${pier.spec.name}`;
   const moves = plan.movement.some((m) => Math.abs(edge(m) - at) < SAME);
-  if (moves) return 'a movement joint';
+  if (moves) return phrase`a movement joint`;
   const opening = plan.openings.find((o) => Math.abs(edge(o.spec) - at) < SAME);
-  return opening ? `the opening ${opening.spec.name}` : lengthText(masonry.env, at);
+  return opening ? phrase`the opening ${opening.spec.name}` : lengthText(masonry.env, at);
 }
 
 interface Governing {
@@ -231,7 +232,12 @@ function governing(segment: Segment, masonry: Masonry, plan: WallPlan): Governin
   // An opening measured from the right goes along when the wall gets longer: its own line is the one.
   const heldRight = left?.facts.line('from')?.word('side') === 'right';
   if (toEnd && !heldRight)
-    return { facts: masonry.facts.line('length')!, key: 'length', sign: 1, label: 'the wall' };
+    return {
+      facts: masonry.facts.line('length')!,
+      key: 'length',
+      sign: 1,
+      label: phrase`the wall`,
+    };
   return left && openingLine(left, -1);
 }
 
@@ -241,14 +247,14 @@ function movementAt({ from, to }: Segment, { movement }: WallPlan): Governing | 
     said.word('side') === 'left' ? Math.abs(at - to) < SAME : Math.abs(at + width - from) < SAME,
   )?.line;
   if (!line?.values.distance) return undefined;
-  return { facts: line, key: 'distance', sign: 1, label: 'the movement joint' };
+  return { facts: line, key: 'distance', sign: 1, label: phrase`the movement joint` };
 }
 
 /** The line of a step that a stretch ends at, where its foot or its top is cut off. */
 function stepAt(at: number, sign: 1 | -1, { facts }: Masonry): Governing | undefined {
   const lines = [...facts.lines('ground'), ...facts.lines('top')];
   const line = lines.find((l) => Math.abs((l.number('at') ?? Number.NaN) - at) < SAME);
-  return line && { facts: line, key: 'at', sign, label: 'the step' };
+  return line && { facts: line, key: 'at', sign, label: phrase`the step` };
 }
 
 /** The line of a pier that stands so far from the end where a stretch begins, and where it stops. */
@@ -263,7 +269,9 @@ function pierBetween({ from, to }: Segment, plan: WallPlan): Governing | undefin
     const told = at?.number('distance') !== undefined && at.word('end') === end;
     return told && Math.abs(own - side) < (attached ? BESIDE : SAME);
   });
-  return pier && { facts: pier.facts.line('at')!, key: 'distance', sign: 1, label: 'the pier' };
+  return (
+    pier && { facts: pier.facts.line('at')!, key: 'distance', sign: 1, label: phrase`the pier` }
+  );
 }
 
 function pierAtEnd(at: number, plan: WallPlan): boolean {
@@ -293,7 +301,7 @@ function openingLine(
     facts: line,
     key: 'distance',
     sign: fromLeft ? towards : (-towards as 1 | -1),
-    label: `the opening ${opening.spec.name}`,
+    label: phrase`the opening ${opening.spec.name}`,
   };
 }
 
@@ -303,12 +311,12 @@ function moved(line: Governing, way: LengthWay, masonry: Masonry): RemarkWay | u
   const then = now + line.sign * way.change;
   if (then <= 0) return undefined;
   const text = lengthText(masonry.env, then);
-  const more = `${lengthText(masonry.env, Math.abs(way.change))} ${way.change > 0 ? 'longer' : 'shorter'}`;
+  const more = `${lengthText(masonry.env, Math.abs(way.change))} ${way.change > 0 ? phrase`longer` : phrase`shorter`}`;
   const halves = halvesText(way, { pieces: 'bricks' });
-  const what = line.key === 'length' ? 'Make the wall' : `Move ${line.label} to`;
+  const what = line.key === 'length' ? phrase`Make the wall` : phrase`Move ${line.label} to`;
   const origin = line.facts.at(line.key);
   return {
-    title: `${what} ${text}: the run is ${more}, ${halves}`,
+    title: phrase`${what} ${text}: the run is ${more}, ${halves}`,
     edits: [{ ...origin, text }],
   };
 }

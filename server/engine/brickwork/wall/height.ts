@@ -1,5 +1,6 @@
 /** A height said in courses, or as a length that is tried in whole courses. */
 
+import { phrase } from '../../../../shared/phrase';
 import { decisionFor } from '../../findings/fit/fit';
 import { heightUnfit } from '../../findings/fit/fit-height';
 import type { Decidable } from '../../findings/fit/fit-idle';
@@ -30,7 +31,7 @@ export function heightIn(
   const said = line.number('courses');
   if (said !== undefined) {
     const courses = Math.floor(said);
-    const term = fact('courses', courses, 'courses', line.at('courses'));
+    const term = fact(phrase`courses`, courses, 'courses', line.at('courses'));
     return courses >= 1 ? { courses, term, bed: joints.bed } : undefined;
   }
   const high = line.number('height');
@@ -47,8 +48,10 @@ export function heightIn(
   const remark = fit.works === 'exactly' ? undefined : heightUnfit(facts, line, fit, masonry);
   if (remark) remarks.push(remark);
   const note =
-    fit.works === 'no' ? 'the nearest whole number of courses' : 'whole courses in the height';
-  const term = fact('courses', courses, 'courses', line.at('height'), note);
+    fit.works === 'no'
+      ? phrase`the nearest whole number of courses`
+      : phrase`whole courses in the height`;
+  const term = fact(phrase`courses`, courses, 'courses', line.at('height'), note);
   const bed = chosen?.joint ?? (fit.works === 'joints' ? fit.joint! : joints.bed);
   return { courses, term, fit, bed };
 }

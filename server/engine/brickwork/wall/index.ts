@@ -1,5 +1,6 @@
 /** A wall: laid, counted, timed, and looked at for what does not work and what is not safe. */
 
+import { phrase } from '../../../../shared/phrase';
 import { daysForHeight } from '../../findings/lift';
 import { gapsIn, type Remark } from '../../findings/remark';
 import type { Gang } from '../../labour/gang';
@@ -91,12 +92,12 @@ function begun(block: SourceBlock, env: Env, gang: Gang, neighbours: Neighbours)
 
 /** Nothing can be laid, but what is missing is said, and every total that needs it knows. */
 function unlaid({ facts, brick }: Masonry, gaps: readonly Gap[], remarks: readonly Remark[]): Work {
-  const bricks = withGaps(fact('Bricks', 0, 'bricks', facts.origin), gaps);
+  const bricks = withGaps(fact(phrase`Bricks`, 0, 'bricks', facts.origin), gaps);
   const needs: Needs = {
     bricks: [{ brick: brick.name, bricks, origin: facts.origin }],
     mixes: [],
     pieces: [],
-    tasks: [{ task: 'facework', hours: withGaps(fact('Hours', 0, 'h', facts.origin), gaps) }],
+    tasks: [{ task: 'facework', hours: withGaps(fact(phrase`Hours`, 0, 'h', facts.origin), gaps) }],
   };
   const figures: Figure[] = [{ key: 'bricks', term: bricks }];
   return {
@@ -237,7 +238,7 @@ class WallWork {
     const others = [dpc?.mix, ...apart].flatMap((mix) => mix?.gaps ?? []);
     const gaps = [...this.masonry.gaps, ...gapsIn(this.remarks), ...others];
     const main = sum(
-      'Bricks',
+      phrase`Bricks`,
       'bricks',
       parts.map((p) => withGaps(p, gaps)),
     );
@@ -287,7 +288,7 @@ class WallWork {
     if (dpc && !dpc.mix) laid.push({ tally: dpc.counted.tally, brick: dpc.brick });
     for (const { counted, brick: other } of inIt.filter((b) => !this.isOwn(b)))
       laid.push({ tally: counted.tally, brick: other });
-    const litres = mortarOf('Mortar', laid, this.env, this.laidFrom());
+    const litres = mortarOf(phrase`Mortar`, laid, this.env, this.laidFrom());
     return {
       mix: mix.name,
       block: mix.facts?.block,
@@ -333,25 +334,25 @@ class WallWork {
   }
 
   private length(): Term {
-    return this.masonry.facts.line('length')!.term('length', 'length of the wall');
+    return this.masonry.facts.line('length')!.term('length', phrase`length of the wall`);
   }
 
   private tasks(footing: MixNeed | undefined): TaskNeed[] {
     const { wall, piers, dpc, bands } = this.counts;
     const others = [...(dpc ? [dpc] : []), ...bands].map((o) => o.counted.bricks);
     const face = others.length
-      ? sum('bricks laid in the wall', 'bricks', [wall.bricks, ...others])
+      ? sum(phrase`bricks laid in the wall`, 'bricks', [wall.bricks, ...others])
       : wall.bricks;
     const tasks: [string, string, Term | undefined][] = [
-      ['facework', 'Laying the wall', face],
-      ['pier-work', 'Laying the piers', piers?.bricks],
-      ['footing', 'Digging and concreting', footing?.litres],
+      ['facework', phrase`Laying the wall`, face],
+      ['pier-work', phrase`Laying the piers`, piers?.bricks],
+      ['footing', phrase`Digging and concreting`, footing?.litres],
       [
         'cap',
-        'Bedding caps',
+        phrase`Bedding caps`,
         this.caps.length
           ? sum(
-              'caps',
+              phrase`caps`,
               'pieces',
               this.caps.map((c) => c.count),
             )
@@ -377,7 +378,7 @@ class WallWork {
     const args = this.laidFrom();
     return [
       faceShown(this.masonry, this.plan, this.counts),
-      volumeShown(this.env, 'brickwork of the wall', grossVolume, { args }),
+      volumeShown(this.env, phrase`brickwork of the wall`, grossVolume, { args }),
     ];
   }
 }

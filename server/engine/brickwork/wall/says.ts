@@ -1,5 +1,7 @@
 /** A wall in a householder’s words, for the quote. */
+
 import { listed } from '../../../../grammar/read/numbers';
+import { later, phrase, spoken } from '../../../../shared/phrase';
 import { type BlockFacts, type Env, factsNamed } from '../../resolve/env';
 import { type Level, levelAt, mostCourses, type Thickness } from '../../setting-out';
 import type { Masonry } from '../masonry';
@@ -8,10 +10,10 @@ import type { OpeningFacts, PierFacts, WallPlan } from './spec';
 import { highOf, pierHigh } from './tops/coping-height';
 
 const THICK: Readonly<Record<Thickness, string>> = {
-  1: 'half a brick',
-  2: 'one brick',
-  3: 'one and a half bricks',
-  4: 'two bricks',
+  1: later`half a brick`,
+  2: later`one brick`,
+  3: later`one and a half bricks`,
+  4: later`two bricks`,
 };
 
 export function sayWall(masonry: Masonry, plan: WallPlan): string[] {
@@ -21,7 +23,7 @@ export function sayWall(masonry: Masonry, plan: WallPlan): string[] {
   const coping = highOf(masonry, plan);
   const high = highSaid(gauge * mostCourses(plan.ground, plan.top), coping, env);
   return [
-    `Build a wall ${lengthSaid(spec.length, env)} long and ${high}, ${THICK[spec.thickness]} thick, in ${masonry.brick.title}.`,
+    phrase`Build a wall ${lengthSaid(spec.length, env)} long and ${high}, ${spoken(THICK[spec.thickness])} thick, in ${masonry.brick.title}.`,
     ...steppedSaid(plan, env),
     ...plan.openings.map((opening) => openingSaid(opening, plan, gauge, env)),
     ...piersSaid(masonry, plan, gauge),
@@ -35,15 +37,15 @@ export function sayWall(masonry: Masonry, plan: WallPlan): string[] {
 export function finishSaid(facts: BlockFacts, each: string, env: Env): string[] {
   const line = facts.line('coping');
   const brick = line?.values.brick ? factsNamed(env, 'brick', line.word('brick'))?.title : '';
-  const of = brick ? ` of ${brick}` : '';
+  const of = brick ? phrase` of ${brick}` : '';
   const said: Readonly<Record<string, string>> = {
-    'brick-on-edge': `bricks on edge${of}`,
-    'brick-on-end': `bricks on end${of}`,
-    precast: 'a precast coping, jointed in mortar',
-    tiles: `creasing tiles under bricks on edge${of}`,
+    'brick-on-edge': phrase`bricks on edge${of}`,
+    'brick-on-end': phrase`bricks on end${of}`,
+    precast: phrase`a precast coping, jointed in mortar`,
+    tiles: phrase`creasing tiles under bricks on edge${of}`,
   };
   const what = said[line?.word('kind') ?? ''];
-  return what ? [`Finish the top${each} with ${what}.`] : [];
+  return what ? [phrase`Finish the top${each} with ${what}.`] : [];
 }
 
 /** Its ground and its top, where they step. */
@@ -51,13 +53,16 @@ function steppedSaid({ ground, top }: WallPlan, env: Env): string[] {
   const said = (what: string, [, ...after]: readonly Level[]) =>
     after.length
       ? [
-          `${what} in whole courses, ${listed(
+          phrase`${what} in whole courses, ${listed(
             after.map(({ from }) => sizeSaid(from, env)),
             'and',
           )} from its left end.`,
         ]
       : [];
-  return [...said('Step its foot with the ground', ground), ...said('Step its top', top)];
+  return [
+    ...said(phrase`Step its foot with the ground`, ground),
+    ...said(phrase`Step its top`, top),
+  ];
 }
 
 function openingSaid(
@@ -68,15 +73,15 @@ function openingSaid(
 ): string {
   const { width, top } = spec;
   const sill = spec.sill - levelAt(ground, spec.from);
-  const high = top === null ? '' : ` and ${sizeSaid((top - spec.sill) * gauge, env)} high`;
-  const up = sill > 0 ? `, ${sizeSaid(sill * gauge, env)} above the ground` : '';
-  return `Leave an opening ${sizeSaid(width, env)} wide${high}${up}${calledAfter(facts)}.`;
+  const high = top === null ? '' : phrase` and ${sizeSaid((top - spec.sill) * gauge, env)} high`;
+  const up = sill > 0 ? phrase`, ${sizeSaid(sill * gauge, env)} above the ground` : '';
+  return phrase`Leave an opening ${sizeSaid(width, env)} wide${high}${up}${calledAfter(facts)}.`;
 }
 
 /** Its title; without one, what the file calls it. */
 function calledAfter(facts: BlockFacts): string {
   if (facts.title !== facts.name) return `: ${facts.title}`;
-  return facts.name ? ` for the ${facts.name.replaceAll('-', ' ')}` : '';
+  return facts.name ? phrase` for the ${facts.name.replaceAll('-', ' ')}` : '';
 }
 
 /** Piers that are alike in one sentence, with their titles. */
@@ -87,9 +92,9 @@ function piersSaid(masonry: Masonry, plan: WallPlan, gauge: number): string[] {
     alike.set(said, [...(alike.get(said) ?? []), pier.facts.title]);
   }
   return [...alike].map(([said, titles]) => {
-    const count = titles.length === 1 ? 'a pier' : `${titles.length} piers`;
+    const count = titles.length === 1 ? phrase`a pier` : phrase`${titles.length} piers`;
     const names = titles.filter(Boolean).map((title) => title.replaceAll('-', ' '));
-    return `Build ${count} in the wall, ${said}${names.length ? `: ${names.join(', ')}` : ''}.`;
+    return phrase`Build ${count} in the wall, ${said}${names.length ? `: ${names.join(', ')}` : ''}.`;
   });
 }
 
@@ -101,14 +106,14 @@ function pierSaid(
 ): string {
   const { env } = masonry;
   const coping = pierHigh(facts, masonry, plan.spec.joints.bed);
-  const bonded = attached ? ', bonded into it,' : '';
+  const bonded = attached ? phrase`, bonded into it,` : '';
   const size = `${planSaid(spec.width, spec.depth, env)}${bonded}`;
-  return `${size} and ${highSaid(gauge * spec.courses, coping, env)}${capSaid(facts, env)}`;
+  return phrase`${size} and ${highSaid(gauge * spec.courses, coping, env)}${capSaid(facts, env)}`;
 }
 
 /** Many a job does not say how thick a cap is, so a height stops under it. */
 export function capSaid(facts: BlockFacts, env: Env): string {
   const sides = facts.line('cap')?.sides('size');
   if (!facts.line('cap')) return '';
-  return sides ? ` under a cap ${planSaid(sides[0]!, sides[1]!, env)}` : ' under a cap';
+  return sides ? phrase` under a cap ${planSaid(sides[0]!, sides[1]!, env)}` : phrase` under a cap`;
 }

@@ -1,5 +1,6 @@
 /** From the lines of a wall to what setting-out takes: plain numbers in mm, with a remark for what cannot stand. */
 
+import { phrase } from '../../../../shared/phrase';
 import { bondThick } from '../../findings/bond-thick';
 import { bondsThrough, brickShape } from '../../findings/brick-shape';
 import { bondNumber } from '../../findings/idle';
@@ -84,7 +85,7 @@ export function planWall(masonry: Masonry, remarks: Remark[], gaps: Gap[]): Wall
   if (halves > 1 && !bondsThrough(unit, joints.perpend, env)) {
     remarks.push(brickShape(masonry));
     gaps.push({
-      what: `${facts.name || 'this wall'} cannot be laid in its brick`,
+      what: phrase`${facts.name || phrase`this wall`} cannot be laid in its brick`,
       origin: facts.origin,
       told: true,
     });
@@ -136,13 +137,13 @@ interface Known {
 function whyNoJoints(facts: BlockFacts, name: string): string {
   const gauge = facts.line('gauge');
   return gauge
-    ? `the gauge of ${name} leaves no bed joint: its courses are no higher than its brick, or its joints are not known`
-    : `the joints of ${name} are not known, or no joints at all`;
+    ? phrase`the gauge of ${name} leaves no bed joint: its courses are no higher than its brick, or its joints are not known`
+    : phrase`the joints of ${name} are not known, or no joints at all`;
 }
 
 /** What of it is not known, each where it would be said. Height and joints hang on the brick, which has its own gap. */
 function unknown(known: Known, facts: BlockFacts): Gap[] {
-  const name = facts.name || 'this wall';
+  const name = facts.name || phrase`this wall`;
   const gap = (key: string, what: string): Gap => ({
     what,
     origin: facts.orDefault(key)?.origin ?? facts.origin,
@@ -151,10 +152,15 @@ function unknown(known: Known, facts: BlockFacts): Gap[] {
   return [
     ...(length
       ? []
-      : [gap('length', `the length of ${name} is ${length === 0 ? 'nothing' : 'not known'}`)]),
+      : [
+          gap(
+            'length',
+            phrase`the length of ${name} is ${length === 0 ? phrase`nothing` : phrase`not known`}`,
+          ),
+        ]),
     ...(known.height || !unit || !known.joints
       ? []
-      : [gap('height', `the height of ${name} is not known`)]),
+      : [gap('height', phrase`the height of ${name} is not known`)]),
     ...(known.bond || !known.halves
       ? []
       : [gap(facts.line('bond') ? 'bond' : 'thick', whyNoBond(facts, known.halves))]),
@@ -171,7 +177,7 @@ function unknown(known: Known, facts: BlockFacts): Gap[] {
       : [
           gap(
             'thick',
-            `${name} has a thickness that is not set out: it can be half a brick, one, one and a half or two bricks`,
+            phrase`${name} has a thickness that is not set out: it can be half a brick, one, one and a half or two bricks`,
           ),
         ]),
   ];
@@ -214,14 +220,14 @@ function openingSpec(
     remarks.push(
       openingOutside(
         facts,
-        'It is not known where it begins or how wide it is: it needs from and width.',
+        phrase`It is not known where it begins or how wide it is: it needs from and width.`,
       ),
     );
     return undefined;
   }
   const start = from.word('side') === 'right' ? length - distance - width : distance;
   if (start < 0 || start + width > length) {
-    remarks.push(openingOutside(facts, 'It reaches beyond the wall.'));
+    remarks.push(openingOutside(facts, phrase`It reaches beyond the wall.`));
     return undefined;
   }
   const sill = facts.line('sill')?.number('courses') ?? 0;
@@ -229,7 +235,7 @@ function openingSpec(
   const { base, courses } = standingAt(start, stepped);
   const top = high === undefined || sill + high >= courses ? null : base + Math.floor(sill + high);
   if (sill >= courses) {
-    remarks.push(openingOutside(facts, 'Its sill is above the top of the wall.'));
+    remarks.push(openingOutside(facts, phrase`Its sill is above the top of the wall.`));
     return undefined;
   }
   if (high !== undefined && sill + high > courses)
@@ -287,7 +293,13 @@ function piersOf(
 /** The height of a wall where it has so many courses: not those of its left end, if it steps. */
 function asHighAs(wall: Height, courses: number): Height | undefined {
   if (courses === wall.courses) return wall;
-  const term = fact('courses', courses, 'courses', wall.term.origin, 'as the wall steps');
+  const term = fact(
+    phrase`courses`,
+    courses,
+    'courses',
+    wall.term.origin,
+    phrase`as the wall steps`,
+  );
   return courses < 1 ? undefined : { ...wall, courses, term };
 }
 

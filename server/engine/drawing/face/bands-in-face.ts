@@ -1,4 +1,5 @@
 /** Courses in another brick: lines over the bricks of the face. */
+import { phrase } from '../../../../shared/phrase';
 import type { Box, Key } from '../model';
 import type { View } from '../sheet/view';
 
@@ -28,5 +29,5 @@ export function bandsOver(
 export function bandKeys(boxes: readonly Box[], bands: readonly BandShown[]): Key[] {
   if (!boxes.some(({ style }) => style === 'band')) return [];
   const names = [...new Set(bands.map(({ name }) => name))];
-  return [{ style: 'band', text: `courses in ${names.join(', ')}` }];
+  return [{ style: 'band', text: phrase`courses in ${names.join(', ')}` }];
 }

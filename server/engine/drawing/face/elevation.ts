@@ -1,3 +1,4 @@
+import { phrase } from '../../../../shared/phrase';
 import type { FaceShape } from '../../brickwork/needs';
 import type { SettingOut } from '../../setting-out';
 import { brickBoxes, brickCount, plainAreas } from '../brickwork';
@@ -71,13 +72,13 @@ function extentOf(boxes: readonly Box[], view: View) {
 function describe({ out, whole }: View, shown: boolean, units: Units, back: boolean): string {
   const { spec } = out;
   const names = [...spec.openings, ...spec.piers].map((thing) => thing.name);
-  const bricks = shown ? 'every brick shown' : 'bricks not shown one by one';
-  const things = names.length > 0 ? `, with ${names.join(', ')}` : '';
+  const bricks = shown ? phrase`every brick shown` : phrase`bricks not shown one by one`;
+  const things = names.length > 0 ? phrase`, with ${names.join(', ')}` : '';
   const long = withUnit(lengthOn(units, spec.length), units);
-  const size = `${long} long, ${spec.courses} courses high`;
-  const part = whole ? 'Elevation' : 'Part of the elevation';
-  const side = back ? 'of the back ' : '';
-  return `${part} ${side}of a wall ${size}, in ${spec.bond.name} bond${things}; ${bricks}.`;
+  const size = phrase`${long} long, ${spec.courses} courses high`;
+  const part = whole ? phrase`Elevation` : phrase`Part of the elevation`;
+  const side = back ? phrase`of the back ` : '';
+  return phrase`${part} ${side}of a wall ${size}, in ${spec.bond.name} bond${things}; ${bricks}.`;
 }
 
 /** The row of the wall that shows at the back, in the place of the front's. */
@@ -159,6 +160,9 @@ function faceOf(out: SettingOut, options: ElevationOptions): Drawing {
       ...projectionKeys(projections, units),
       ...shapeKeys(shapes, toppingKeys(toppings)),
     ],
-    notes: [...(shown ? [] : ['Too many bricks to draw one by one.']), ...toppingNotes(toppings)],
+    notes: [
+      ...(shown ? [] : [phrase`Too many bricks to draw one by one.`]),
+      ...toppingNotes(toppings),
+    ],
   };
 }

@@ -1,4 +1,5 @@
 /** What spans openings and lies at their feet, in an elevation: outlines over the bricks. */
+import { later, spoken } from '../../../../shared/phrase';
 import type { FaceShape } from '../../brickwork/needs';
 import { lengthOn, type Units } from '../lengths';
 import type { Box, Key, Label, Shape, Style } from '../model';
@@ -43,16 +44,16 @@ export function shapeSizes(shapes: readonly Shape[], { out }: View, units: Units
 }
 
 const WORDS: readonly [Style, string][] = [
-  ['lintel', 'lintel'],
-  ['soldier', 'soldier'],
-  ['voussoir', 'brick of an arch'],
-  ['on-edge', 'brick on edge'],
+  ['lintel', later`lintel`],
+  ['soldier', later`soldier`],
+  ['voussoir', later`brick of an arch`],
+  ['on-edge', later`brick on edge`],
 ];
 
 /** Keys of the shapes, and then the others: what both have is told once. */
 export function shapeKeys(shapes: readonly Shape[], others: readonly Key[]): Key[] {
   const told = new Set(others.map(({ text }) => text));
   const used = new Set(shapes.map(({ style }) => style));
-  const own = WORDS.filter(([style, text]) => used.has(style) && !told.has(text));
-  return [...own.map(([style, text]) => ({ style, text })), ...others];
+  const known = WORDS.map(([style, text]) => ({ style, text: spoken(text) }));
+  return [...known.filter(({ style, text }) => used.has(style) && !told.has(text)), ...others];
 }

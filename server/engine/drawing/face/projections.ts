@@ -1,4 +1,5 @@
 /** Courses that stand out before a face: their own bricks where they have some, an outline, and how far out in the key. */
+import { phrase } from '../../../../shared/phrase';
 import type { FaceProjection } from '../../brickwork/needs';
 import { lengthOn, type Units, withUnit } from '../lengths';
 import type { Box, Key, Label } from '../model';
@@ -127,7 +128,7 @@ export function projectionKeys(projections: readonly Projection[], units: Units)
     .filter(({ areas }) => areas.length > 0)
     .map(({ name, out, each }) => {
       const far = withUnit(lengthOn(units, out), units);
-      const text = each ? `${name}, each course ${far} out` : `${name}, ${far} out`;
+      const text = each ? phrase`${name}, each course ${far} out` : phrase`${name}, ${far} out`;
       return { style: 'projecting', text };
     });
 }

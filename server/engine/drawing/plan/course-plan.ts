@@ -1,4 +1,5 @@
 /** One course at one place of a wall on plan: the wall, what is behind it, its piers. */
+import { phrase } from '../../../../shared/phrase';
 import type { FaceProjection } from '../../brickwork/needs';
 import type { Area, PlacedPiece, SettingOut } from '../../setting-out';
 import { placeCourse } from '../../setting-out';
@@ -138,11 +139,11 @@ export function courseAt(work: PlanWork, course: number, place: PlanPlace): Draw
   const left = goesOn.left ? place.left : first;
   const right = goesOn.right ? place.right : last;
   const skin = behind ? [behind.y, behind.y + behind.out.thickness] : [];
-  const title = `Course ${course + 1}`;
+  const title = phrase`Course ${course + 1}`;
   return [
     planOf({
       title,
-      description: `${place.title}, course ${course + 1} on plan.`,
+      description: phrase`${place.title}, course ${course + 1} on plan.`,
       units,
       unit: out.spec.unit,
       window: { left, right, front, back },

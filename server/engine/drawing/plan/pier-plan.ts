@@ -1,4 +1,5 @@
 /** The courses of a pier that stands alone, on plan. */
+import { phrase } from '../../../../shared/phrase';
 import type { CoursePlan, UnitSize } from '../../setting-out';
 import type { Units } from '../lengths';
 import type { Drawing } from '../model';
@@ -24,8 +25,8 @@ function planAt(course: number, options: PierPlanOptions): Drawing {
   const { pieces, core } = courses[course % courses.length]!;
   const left = pieces.filter(({ x }) => x < 1).map(({ y }) => y);
   return planOf({
-    title: `Course ${course + 1}`,
-    description: `${title}, course ${course + 1} on plan.`,
+    title: phrase`Course ${course + 1}`,
+    description: phrase`${title}, course ${course + 1} on plan.`,
     units,
     unit,
     window: { left: 0, right: width, front: 0, back: depth },
@@ -44,10 +45,10 @@ export function pierPlanSet(options: PierPlanOptions): DrawingSet {
   const both = options.courses.length > 1 ? [course, course + 1] : [course];
   return {
     title,
-    description: `Courses ${both.map((at) => at + 1).join(' and ')} of a pier on plan.`,
+    description: phrase`Courses ${both.map((at) => at + 1).join(phrase` and `)} of a pier on plan.`,
     units,
     scale: units === 'feet' ? 4 : 5,
     groups: both.map((at) => ({ title: '', drawings: [planAt(at, options)] })),
-    notes: ['Seen from above, the front face below. Courses are numbered from the ground.'],
+    notes: [phrase`Seen from above, the front face below. Courses are numbered from the ground.`],
   };
 }

@@ -1,4 +1,5 @@
 /** Where a wall is drawn on plan: its ends, the reveals of its openings, its piers. */
+import { phrase } from '../../../../shared/phrase';
 import type { MovementGap, OpeningSpec, SettingOut } from '../../setting-out';
 
 /** One place, mm along the wall, and the courses it goes through. */
@@ -61,7 +62,7 @@ function movementAt(
   into: number,
 ): PlanPlace {
   return {
-    title: all.length > 1 ? `Movement joint ${index + 1}` : 'Movement joint',
+    title: all.length > 1 ? phrase`Movement joint ${index + 1}` : phrase`Movement joint`,
     left: Math.max(0, from - into),
     right: Math.min(spec.length, from + width + into),
     courses: { from: 0, to: Math.floor(spec.courses) },
@@ -72,7 +73,7 @@ function movementAt(
 function wholeOf({ spec }: SettingOut): PlanPlace {
   const courses = { from: 0, to: Math.floor(spec.courses) };
   const goesOn = { left: false, right: false };
-  return { title: 'The whole length', left: 0, right: spec.length, courses, goesOn };
+  return { title: phrase`The whole length`, left: 0, right: spec.length, courses, goesOn };
 }
 
 /** `into` mm of the wall on the side of an edge where there is any. */
@@ -91,7 +92,7 @@ function edgeAt(
 function endAt({ spec }: SettingOut, side: Side, into: number): PlanPlace {
   const courses = { from: 0, to: Math.floor(spec.courses) };
   const at = side === 'left' ? 0 : spec.length;
-  return edgeAt(side === 'left' ? 'Left end' : 'Right end', at, side, into, courses);
+  return edgeAt(side === 'left' ? phrase`Left end` : phrase`Right end`, at, side, into, courses);
 }
 
 /** The left reveal of an opening is the right end of the brickwork beside it. */
@@ -99,8 +100,8 @@ function revealsOf(opening: OpeningSpec, { spec }: SettingOut, into: number): Pl
   const { name, from, width, sill, top } = opening;
   const courses = { from: Math.max(0, Math.floor(sill)), to: Math.floor(top ?? spec.courses) };
   const places = [
-    edgeAt(`${name}, left reveal`, from, 'right', into, courses),
-    edgeAt(`${name}, right reveal`, from + width, 'left', into, courses),
+    edgeAt(phrase`${name}, left reveal`, from, 'right', into, courses),
+    edgeAt(phrase`${name}, right reveal`, from + width, 'left', into, courses),
   ];
   return places.filter(({ left, right }) => right > SAME && left < spec.length - SAME);
 }

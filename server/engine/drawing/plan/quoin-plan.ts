@@ -1,4 +1,5 @@
 /** Two courses of a quoin on plan: this wall lying along the sheet, the other standing across it. */
+import { phrase } from '../../../../shared/phrase';
 import type { FaceProjection } from '../../brickwork/needs';
 import type { PlacedPiece, SettingOut } from '../../setting-out';
 import type { Drawing } from '../model';
@@ -136,8 +137,8 @@ function courseOf(work: PlanWork, quoin: Quoin, course: number): Drawing {
   const end = side === 'left' ? window.left : window.right;
   const own = both.own.map((p) => p.y);
   return planOf({
-    title: `Course ${course + 1}`,
-    description: `${quoin.title}, course ${course + 1} on plan.`,
+    title: phrase`Course ${course + 1}`,
+    description: phrase`${quoin.title}, course ${course + 1} on plan.`,
     units,
     unit: out.spec.unit,
     window,

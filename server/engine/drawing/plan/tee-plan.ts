@@ -1,4 +1,5 @@
 /** Two courses of a tee on plan: the wall that goes on lying along the sheet, the one that runs into it standing behind. */
+import { phrase } from '../../../../shared/phrase';
 import type { PlacedPiece } from '../../setting-out';
 import type { Drawing } from '../model';
 import type { Group } from '../sheet/set';
@@ -70,8 +71,8 @@ function courseOf(tee: Tee, course: number): Drawing {
   const sides = [distance, distance + wide];
   const number = (tee.own ? course - liftOf(tee) : course) + 1;
   return planOf({
-    title: `Course ${number}`,
-    description: `${tee.title}, course ${number} on plan.`,
+    title: phrase`Course ${number}`,
+    description: phrase`${tee.title}, course ${number} on plan.`,
     units,
     unit: out.spec.unit,
     window: { left, right, front, back },

@@ -1,4 +1,5 @@
 /** Two alternate courses of a wall on plan, at every end, quoin, tee, reveal and pier. */
+import { phrase } from '../../../../shared/phrase';
 import type { FaceProjection } from '../../brickwork/needs';
 import type { SettingOut } from '../../setting-out';
 import { placeCourse } from '../../setting-out';
@@ -80,7 +81,7 @@ function groupAbove(
   const { length, width } = work.out.spec.unit;
   const wide = Math.max(...above.courses[0]!.pieces.map((p) => p.x + p.along));
   const place: PlanPlace = {
-    title: `${name}, above the wall`,
+    title: phrase`${name}, above the wall`,
     left: x - width,
     right: x + wide + length,
     courses: { from: lower, to: base + high },
@@ -98,7 +99,7 @@ function groupInCorbel(work: PlanWork): Group[] {
   const brick = work.out.spec.unit.length + work.out.spec.joints.perpend;
   const right = Math.min(to, from + 3 * brick);
   const goesOn = { left: false, right: right < to - OVER };
-  const place: PlanPlace = { title: 'Corbel', left: from, right, courses, goesOn };
+  const place: PlanPlace = { title: phrase`Corbel`, left: from, right, courses, goesOn };
   return groupAt(work, place, courses.to - 2);
 }
 
@@ -114,7 +115,7 @@ function quoinsInCorbel(work: PlanWork, quoin: Quoin): Group[] {
   });
   if (!tops.length) return [];
   const groups = quoinGroups(work, quoin, Math.max(...tops) - 2);
-  return groups.map((group) => ({ ...group, title: `${group.title}, corbel` }));
+  return groups.map((group) => ({ ...group, title: phrase`${group.title}, corbel` }));
 }
 
 /** The same courses at a quoin as at any other end. */
@@ -138,8 +139,8 @@ function quoinsOf(work: PlanWork, { quoins = [], course }: WallPlanOptions): Gro
 /** What is not drawn of what stands out before it. */
 function notDrawn({ plinth, corbel, tees = [] }: WallPlanOptions): string[] {
   return [
-    ...(plinth && !hasRows(plinth) ? ['The plinth is not drawn.'] : []),
-    ...(corbel && tees.length ? ['The corbel is not drawn at tees.'] : []),
+    ...(plinth && !hasRows(plinth) ? [phrase`The plinth is not drawn.`] : []),
+    ...(corbel && tees.length ? [phrase`The corbel is not drawn at tees.`] : []),
   ];
 }
 
@@ -162,10 +163,10 @@ export function wallPlans(out: SettingOut, options: WallPlanOptions): DrawingSet
   const drawn = places.slice(0, MOST_PLACES);
   const more = places.length - drawn.length;
   const names = [...quoins, ...tees, ...drawn].map((place) => place.title).join(', ');
-  const which = behind ? 'that differ in both skins' : 'one on the other';
+  const which = behind ? phrase`that differ in both skins` : phrase`one on the other`;
   return {
     title,
-    description: `Two courses on plan, ${which}, of each place: ${names}.`,
+    description: phrase`Two courses on plan, ${which}, of each place: ${names}.`,
     units,
     scale: units === 'feet' ? 8 : 10,
     groups: [
@@ -176,9 +177,9 @@ export function wallPlans(out: SettingOut, options: WallPlanOptions): DrawingSet
       ...piers.slice(0, MOST_PLACES).flatMap((pier) => groupAbove(work, pier, options.course)),
     ],
     notes: [
-      'Seen from above, the front face below. Courses are numbered from the ground.',
+      phrase`Seen from above, the front face below. Courses are numbered from the ground.`,
       ...notDrawn(options),
-      ...(more ? [`${more} more places are not drawn.`] : []),
+      ...(more ? [phrase`${more} more places are not drawn.`] : []),
     ],
   };
 }

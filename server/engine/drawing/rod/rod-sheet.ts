@@ -1,4 +1,5 @@
 /** A gauge rod for itself: every course marked and numbered, heights running from the ground, levels named. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthOn, type Units } from '../lengths';
 import type { Drawing, Label, Stroke } from '../model';
 import type { DrawingSet, Group } from '../sheet/set';
@@ -112,7 +113,7 @@ function lengthOfRod(
     keys: [],
     notes: [],
   };
-  return { title: `Courses ${from} to ${to}`, drawings: [drawing] };
+  return { title: phrase`Courses ${from} to ${to}`, drawings: [drawing] };
 }
 
 /** The whole rod, in lengths side by side, each beginning with the mark that the one before it ends with. */
@@ -132,15 +133,15 @@ export function rodSet(options: RodOptions): DrawingSet {
     const near = here.filter(({ at }) => at <= (to + 6) * gauge);
     groups.push(lengthOfRod(from, to, near, options));
   }
-  const cut = options.courses > courses ? [`Marked up to course ${courses}.`] : [];
+  const cut = options.courses > courses ? [phrase`Marked up to course ${courses}.`] : [];
   return {
     title,
-    description: `Gauge rod, ${courses} courses of ${lengthOn(units, gauge)}: ${levels.map((l) => `${l.name} at ${lengthOn(units, l.at)}`).join(', ')}.`,
+    description: phrase`Gauge rod, ${courses} courses of ${lengthOn(units, gauge)}: ${levels.map((l) => phrase`${l.name} at ${lengthOn(units, l.at)}`).join(', ')}.`,
     units,
     scale: SCALE[units],
     groups,
     notes: [
-      'Each mark is the top of a course, bed joint below it included. Heights run from the ground.',
+      phrase`Each mark is the top of a course, bed joint below it included. Heights run from the ground.`,
       ...cut,
     ],
   };

@@ -1,4 +1,5 @@
 /** The sizes of all cuts on a sheet: written on them, or by a letter where there is no room, and listed in the key. */
+import { phrase } from '../../../../shared/phrase';
 import { withUnit } from '../lengths';
 import type { Drawing, Key, Label } from '../model';
 import { labelFits } from '../work-marks';
@@ -44,6 +45,6 @@ export function withSizes(
   const more = all.length - listed.length;
   const last = listed.length - 1;
   const list = listed.map((words, i) => (i < last ? `${words},` : withUnit(words, units)));
-  if (more > 0) list.push(`and ${more} more sizes: see the cut list`);
+  if (more > 0) list.push(phrase`and ${more} more sizes: see the cut list`);
   return keys.map((key) => (key.style === 'cut' && list.length ? { ...key, list } : key));
 }

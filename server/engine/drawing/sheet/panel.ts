@@ -64,29 +64,38 @@ export function panelOf(group: Group, scale: number): Panel {
 
 /** `x` and `y` are its upper left corner, mm on paper. */
 export function panelMarks(
-  { group, scale }: Panel,
+  panel: Panel,
   x: number,
   y: number,
   letters?: ReadonlyMap<string, string>,
 ): Mark[] {
-  const text = (words: string, at: number, size: number, bold: boolean): Mark[] =>
-    words ? [{ kind: 'text', x, y: at, size, align: 'start', bold, text: short(words) }] : [];
-  let top = y + (group.title ? TITLE.room : 0);
+  const { title, drawings } = placesIn(panel, x, y);
   return [
-    ...text(group.title, y + TITLE.size, TITLE.size, true),
-    ...group.drawings.flatMap((drawing) => {
-      const { extent, title } = drawing;
-      const left = x + edges(drawing).left;
-      const base = top + captionRoom(title) + (extent.top - extent.bottom) / scale;
-      const place: Place = {
-        scale,
-        x: (along) => left + (along - extent.left) / scale,
-        y: (up) => base - (up - extent.bottom) / scale,
-      };
-      const caption = text(title, top + CAPTION.size, CAPTION.size, false);
-      top += heightOf(drawing, scale);
+    ...title,
+    ...drawings.flatMap(({ drawing, place, caption }) => {
       const work = workMarks(drawing, place, letters);
       return [...caption, ...work, ...layRod(drawing, place), ...layChains(drawing, place)];
     }),
   ];
+}
+
+/** The same, told apart: its title, and where each of its drawings goes. */
+export function placesIn({ group, scale }: Panel, x: number, y: number) {
+  const text = (words: string, at: number, size: number, bold: boolean): Mark[] =>
+    words ? [{ kind: 'text', x, y: at, size, align: 'start', bold, text: short(words) }] : [];
+  let top = y + (group.title ? TITLE.room : 0);
+  const drawings = group.drawings.map((drawing) => {
+    const { extent, title } = drawing;
+    const left = x + edges(drawing).left;
+    const base = top + captionRoom(title) + (extent.top - extent.bottom) / scale;
+    const place: Place = {
+      scale,
+      x: (along) => left + (along - extent.left) / scale,
+      y: (up) => base - (up - extent.bottom) / scale,
+    };
+    const caption = text(title, top + CAPTION.size, CAPTION.size, false);
+    top += heightOf(drawing, scale);
+    return { drawing, place, caption };
+  });
+  return { title: text(group.title, y + TITLE.size, TITLE.size, true), drawings };
 }

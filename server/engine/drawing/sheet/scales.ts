@@ -1,3 +1,4 @@
+import { phrase, spoken } from '../../../../shared/phrase';
 import { lengthOn, UNIT_WORDS, type Units } from '../lengths';
 
 /** Scales that a rule has edges for. */
@@ -16,11 +17,12 @@ export function scaleFor(needed: number, units: Units): number {
 function scaleText(scale: number, units: Units): string {
   const inches = 12 / scale;
   const known = units === 'feet' && scale > 1 && Number.isInteger(inches * 16);
-  return known ? `1:${scale}, ${lengthOn('feet', inches * 25.4)} to the foot` : `1:${scale}`;
+  return known ? phrase`1:${scale}, ${lengthOn('feet', inches * 25.4)} to the foot` : `1:${scale}`;
 }
 
 /** @param scale nothing where the sheet is shown at another size than its own */
 export function scaleSaid(scale: number | undefined, units: Units): string {
-  const said = scale === undefined ? 'Not to scale.' : `Scale ${scaleText(scale, units)}.`;
-  return `${said} Sizes in ${UNIT_WORDS[units]}.`;
+  const said =
+    scale === undefined ? phrase`Not to scale.` : phrase`Scale ${scaleText(scale, units)}.`;
+  return phrase`${said} Sizes in ${spoken(UNIT_WORDS[units])}.`;
 }

@@ -1,5 +1,6 @@
 /** Several small drawings that belong together, on as many sheets as they take. */
 
+import { phrase } from '../../../../shared/phrase';
 import { keyRank } from '../keys';
 import type { Units } from '../lengths';
 import type { Drawing, Key } from '../model';
@@ -91,7 +92,7 @@ export function toSheets(set: DrawingSet, paper: Paper = A4_LANDSCAPE): Sheet[] 
   const pages = pagesOf(panels, width, height);
   const [left, top] = [paper.margin, paper.margin + ROOM.title];
   return pages.map((page, i): Sheet => {
-    const of = pages.length > 1 ? ` (sheet ${i + 1} of ${pages.length})` : '';
+    const of = pages.length > 1 ? phrase` (sheet ${i + 1} of ${pages.length})` : '';
     const filled = Math.max(0, ...page.map(({ panel, y }) => y + panel.height));
     const end = paper.short ? top + filled + below : paper.height - paper.margin;
     const marks = page.flatMap(({ panel, x, y }) => panelMarks(panel, left + x, top + y, letters));

@@ -1,3 +1,4 @@
+import { later, phrase, spoken } from '../../../../shared/phrase';
 import { lengthOn, type Units } from '../lengths';
 import type { Box, Key, Label, Style } from '../model';
 
@@ -52,10 +53,10 @@ const STYLES: Readonly<Record<Run['kind'], Style>> = {
 };
 
 const WORDS: Readonly<Record<Topping['kind'], string>> = {
-  'brick-on-edge': 'brick on edge',
-  'brick-on-end': 'brick on end',
-  precast: 'precast coping',
-  tiles: 'tile creasing',
+  'brick-on-edge': later`brick on edge`,
+  'brick-on-end': later`brick on end`,
+  precast: later`precast coping`,
+  tiles: later`tile creasing`,
   cap: 'cap',
 };
 
@@ -122,8 +123,8 @@ export function toppingNotes(toppings: readonly Topping[]): string[] {
   const caps = toppings.some((topping) => topping.kind === 'cap');
   const runs = toppings.some((topping) => topping.kind !== 'cap' && topping.unsaid);
   return [
-    ...(caps ? ['Caps are drawn without their true thickness.'] : []),
-    ...(runs ? ['The coping is drawn without its true thickness.'] : []),
+    ...(caps ? [phrase`Caps are drawn without their true thickness.`] : []),
+    ...(runs ? [phrase`The coping is drawn without its true thickness.`] : []),
   ];
 }
 
@@ -131,5 +132,5 @@ export function toppingKeys(toppings: readonly Topping[]): Key[] {
   const kinds = new Set(toppings.map((topping) => topping.kind));
   return (Object.keys(WORDS) as Topping['kind'][])
     .filter((kind) => kinds.has(kind))
-    .map((kind) => ({ style: kind === 'cap' ? 'cap' : STYLES[kind], text: WORDS[kind] }));
+    .map((kind) => ({ style: kind === 'cap' ? 'cap' : STYLES[kind], text: spoken(WORDS[kind]) }));
 }

@@ -1,5 +1,6 @@
 /** Copings and caps from above: every piece, its length through the work, and the faces below it. */
 
+import { phrase } from '../../../../shared/phrase';
 import { lengthOn, type Units, withUnit } from '../lengths';
 import type { Box } from '../model';
 import type { DrawingSet, Group } from '../sheet/set';
@@ -63,7 +64,7 @@ function groupsOf(
   const faces = topping.faces ?? { front: 0, back: thickness };
   const boxes = piecesOf(topping, faces);
   return stripsOf(topping, units).map((strip, i) => ({
-    title: i ? `${title}, carried on` : title,
+    title: i ? phrase`${title}, carried on` : title,
     drawings: [stripDrawing(topping, boxes, strip, faces, units)],
   }));
 }
@@ -75,7 +76,7 @@ function titleOf(topping: Topping, units: Units): string {
   const length = (mm: number) => lengthOn(units, mm);
   const { from, to, deep } = topping;
   if (topping.kind !== 'cap')
-    return `${name}, ${withUnit(length(from), units)} to ${withUnit(length(to), units)}`;
+    return phrase`${name}, ${withUnit(length(from), units)} to ${withUnit(length(to), units)}`;
   const sides = [to - from, ...(deep ?? [])].map(length).join(' x ');
   return `${name}, ${withUnit(sides, units)}`;
 }
@@ -84,7 +85,7 @@ function titleOf(topping: Topping, units: Units): string {
 function numbered(titles: readonly string[]): string[] {
   return titles.map((title, i) => {
     const alike = titles.flatMap((other, at) => (other === title ? at : []));
-    return alike.length > 1 ? `${title}, course ${alike.indexOf(i) + 1}` : title;
+    return alike.length > 1 ? phrase`${title}, course ${alike.indexOf(i) + 1}` : title;
   });
 }
 
@@ -94,15 +95,15 @@ export function topPlans(toppings: readonly Topping[], options: TopPlanOptions):
   const groups = toppings.flatMap((topping, i) => groupsOf(topping, titles[i]!, options));
   const shown = groups.slice(0, MOST_STRIPS);
   const long = toppings.some((t) => t.to - t.from > MOST_STRIPS * STRIP[units]);
-  const more = long || shown.length < groups.length ? ['Only the first part is drawn.'] : [];
+  const more = long || shown.length < groups.length ? [phrase`Only the first part is drawn.`] : [];
   return {
     title,
-    description: `From above: ${titles.join('; ')}.`,
+    description: phrase`From above: ${titles.join('; ')}.`,
     units,
     scale: SCALE[units],
     groups: shown,
     notes: [
-      'Seen from above, the front face below. Dashed: the faces of the work it stands on.',
+      phrase`Seen from above, the front face below. Dashed: the faces of the work it stands on.`,
       ...more,
     ],
   };

@@ -1,4 +1,5 @@
 /** A bond that does not bond as it is written: found by laying it as sample walls and proving each. */
+import { phrase } from '../../../../shared/phrase';
 import { bondOf } from '../../brickwork/wall/bond';
 import { BlockFacts, type Env } from '../../resolve/env';
 import type { BondProof, LayoutFault } from '../../setting-out';
@@ -37,12 +38,12 @@ function remarkOf(facts: BlockFacts, trial: Trial, proof: BondProof): Remark {
   const [first] = pattern;
   const fault = first ?? lengths[0]!.fault;
   const where = first
-    ? 'Wherever the pattern runs'
-    : `Between two free ends, at ${lengths.length} of ${tried} lengths from 1 to 12 bricks (the shortest ${inBricks(lengths[0]!.halves)})`;
+    ? phrase`Wherever the pattern runs`
+    : phrase`Between two free ends, at ${lengths.length} of ${tried} lengths from 1 to 12 bricks (the shortest ${inBricks(lengths[0]!.halves)})`;
   const { courses } = bondOf(facts, n, thickness)!;
   const cycle = courses.length;
-  const asked = n === undefined ? '' : `, where a wall asks for ${facts.name} ${n}`;
-  const message = `${facts.title} does not bond as it is written${asked}. ${where}, ${saidOf(fault, cycle)} ${mendedBy(fault)}`;
+  const asked = n === undefined ? '' : phrase`, where a wall asks for ${facts.name} ${n}`;
+  const message = phrase`${facts.title} does not bond as it is written${asked}. ${where}, ${saidOf(fault, cycle)} ${mendedBy(fault)}`;
   return {
     code: 'bond-unsound',
     severity: 'warning',

@@ -1,4 +1,5 @@
 /** Ways out of a bond that does not bond: other starts of its courses, and the lap that they do keep. */
+import { phrase } from '../../../../shared/phrase';
 import { bondOf, courseLines } from '../../brickwork/wall/bond';
 import { BlockFacts, type LineFacts } from '../../resolve/env';
 import type { CoursePattern } from '../../setting-out';
@@ -65,7 +66,7 @@ function repeatOf(course: CoursePattern | undefined): number {
 function startsOf(i: number, line: LineFacts, repeat: number): RemarkWay[] {
   return STARTS.flatMap(([at, start]) => {
     const edit = at < repeat ? startAt(line, start) : undefined;
-    const title = `Let course ${i + 1} begin ${start} brick from the end`;
+    const title = phrase`Let course ${i + 1} begin ${start} brick from the end`;
     return edit ? [{ title, edits: [edit] }] : [];
   });
 }
@@ -74,7 +75,7 @@ function lapsOf(facts: BlockFacts): RemarkWay[] {
   const line = facts.line('lap');
   if (!line?.values.lap) return [];
   return LAPS.map((part) => ({
-    title: `Ask for a lap of ${part} brick`,
+    title: phrase`Ask for a lap of ${part} brick`,
     edits: [{ ...line.at('lap'), text: `${part} brick` }],
   }));
 }

@@ -1,5 +1,6 @@
 /** A height that is no whole number of courses. */
 
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Masonry } from '../../brickwork/masonry';
 import type { BlockFacts, LineFacts } from '../../resolve/env';
@@ -24,8 +25,8 @@ export function heightUnfit(
   };
   const joints = fit.works === 'joints';
   const message = joints
-    ? `${coursesText(fit.pieces.wholes)} ${fit.pieces.wholes === 1 ? 'makes' : 'make'} this height with bed joints of ${lengthText(env, fit.joint!)}. Say so in courses if that is meant.`
-    : `This height is no whole number of courses: ${numbersText(fit, run, env)}. ${coursesText(fit.pieces.wholes)} ${fit.pieces.wholes === 1 ? 'is' : 'are'} reckoned with.`;
+    ? phrase`${coursesText(fit.pieces.wholes)} ${fit.pieces.wholes === 1 ? phrase`makes` : phrase`make`} this height with bed joints of ${lengthText(env, fit.joint!)}. Say so in courses if that is meant.`
+    : phrase`This height is no whole number of courses: ${numbersText(fit, run, env)}. ${coursesText(fit.pieces.wholes)} ${fit.pieces.wholes === 1 ? phrase`is` : phrase`are`} reckoned with.`;
   const keep = joints ? [inCourses(line, fit.pieces.wholes, '')] : [];
   const ways = joints ? keep : waysOf(fit, run, env).filter((w) => !w.title.includes('cut'));
   return {
@@ -43,7 +44,7 @@ function otherHeight(line: LineFacts, way: LengthWay, masonry: Masonry): RemarkW
 
 function inCourses(line: LineFacts, courses: number, more: string): RemarkWay {
   return {
-    title: `Build ${coursesText(courses)}${more}`,
+    title: phrase`Build ${coursesText(courses)}${more}`,
     edits: [rewrite(line.at('height'), coursesText(courses))],
   };
 }

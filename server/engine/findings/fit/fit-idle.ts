@@ -1,5 +1,7 @@
 /** A `fit` line that decides for a run there is not, or for one that works by itself. */
+
 import { listed } from '../../../../grammar/read/numbers';
+import { phrase } from '../../../../shared/phrase';
 import type { BlockFacts, LineFacts } from '../../resolve/env';
 import type { Remark } from '../remark';
 
@@ -21,9 +23,9 @@ export function idleFits(home: BlockFacts, runs: readonly Decidable[]): Remark[]
 function nowhere(line: LineFacts, runs: readonly Decidable[]): Remark {
   const names = runs.map((r) => r.name);
   const there = names.length
-    ? `There ${names.length > 1 ? 'are' : 'is'} ${listed(names, 'and')}.`
-    : 'There is none to decide for.';
-  const message = `No run here is called “${line.word('run')}”, so this line changes nothing. ${there}`;
+    ? phrase`There ${names.length > 1 ? phrase`are` : phrase`is`} ${listed(names, 'and')}.`
+    : phrase`There is none to decide for.`;
+  const message = phrase`No run here is called “${line.word('run')}”, so this line changes nothing. ${there}`;
   return {
     code: 'fit-idle',
     severity: 'warning',
@@ -34,7 +36,7 @@ function nowhere(line: LineFacts, runs: readonly Decidable[]): Remark {
 }
 
 function needless(line: LineFacts): Remark {
-  const message = `“${line.word('run')}” works without a decision, so this line changes nothing.`;
+  const message = phrase`“${line.word('run')}” works without a decision, so this line changes nothing.`;
   return {
     code: 'fit-idle',
     severity: 'hint',
@@ -47,5 +49,5 @@ function needless(line: LineFacts): Remark {
 function takenOut(line: LineFacts) {
   const { line: at } = line.origin.span;
   const span = { line: at, start: 0, end: line.block.lines[at]!.length };
-  return { title: 'Take the line out', edits: [{ block: line.block, span, text: '' }] };
+  return { title: phrase`Take the line out`, edits: [{ block: line.block, span, text: '' }] };
 }

@@ -1,5 +1,6 @@
 /** A stretch of wall between two fixed points that does not work in whole or half bricks, or breaks its bond. */
 
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Masonry } from '../../brickwork/masonry';
 import { whyBroken } from '../../brickwork/wall/bond-choice';
@@ -36,8 +37,8 @@ export function runUnfit(run: WallRun, masonry: Masonry): Remark | undefined {
   const decision = decisionFor(run.text.home, run.text.name);
   if (settled(run.fit, decision, run.laid)) return undefined;
   const { env } = masonry;
-  const stale = decision ? ' What its fit line says no longer answers this length.' : '';
-  const message = `The wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}) does not work in whole or half bricks: ${numbersText(run.fit, run.text, env)}.${stale} ${reckonedText(reckoned(run, env))}`;
+  const stale = decision ? phrase` What its fit line says no longer answers this length.` : '';
+  const message = phrase`The wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}) does not work in whole or half bricks: ${numbersText(run.fit, run.text, env)}.${stale} ${reckonedText(reckoned(run, env))}`;
   return {
     code: 'fit-run',
     about: run.text.name,
@@ -50,9 +51,10 @@ export function runUnfit(run: WallRun, masonry: Masonry): Remark | undefined {
 
 /** As the stretch was laid: with a cut wherever one can be made. */
 function reckoned({ segment: { runs }, laid }: WallRun, env: Env): string {
-  if (laid) return `${cutText(laid, env)} ${laid.lengths.length + laid.each > 2 ? 'are' : 'is'}`;
-  if (!runs.some((r) => r.groups.length)) return 'No brick is';
-  return `Joints of ${lengthText(env, runs[0]!.joint)} are`;
+  if (laid)
+    return `${cutText(laid, env)} ${laid.lengths.length + laid.each > 2 ? phrase`are` : phrase`is`}`;
+  if (!runs.some((r) => r.groups.length)) return phrase`No brick is`;
+  return phrase`Joints of ${lengthText(env, runs[0]!.joint)} are`;
 }
 
 /** It works in half bricks, but the bond’s own pattern does not close on the length. */
@@ -63,8 +65,9 @@ export function bondBroken(run: WallRun, masonry: Masonry): Remark | undefined {
   const { env } = masonry;
   const at = lengthText(env, broken[0]!.at);
   const { opening } = broken[0]!;
-  const where = opening === undefined ? 'in the middle' : `under or over the opening ${opening}`;
-  const message = `The bond does not close on the wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}): it is broken ${at} from the left end, ${where}. ${whyBroken(broken[0]!.where)} Nothing is wrong with that if it is meant.`;
+  const where =
+    opening === undefined ? phrase`in the middle` : phrase`under or over the opening ${opening}`;
+  const message = phrase`The bond does not close on the wall ${run.between} (${run.text.name}, ${lengthText(env, run.fit.length)}): it is broken ${at} from the left end, ${where}. ${whyBroken(broken[0]!.where)} Nothing is wrong with that if it is meant.`;
   return {
     code: 'bond-broken',
     about: run.text.name,
@@ -88,7 +91,7 @@ function keepBroken(run: WallRun, masonry: Masonry): RemarkWay {
     ],
   };
   const [way] = waysOf(fit, run.text, masonry.env);
-  return { ...way!, title: 'Keep it: broken bond is meant', sure: true };
+  return { ...way!, title: phrase`Keep it: broken bond is meant`, sure: true };
 }
 
 function lengths(run: WallRun): RemarkWay[] {

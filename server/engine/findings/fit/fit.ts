@@ -1,6 +1,7 @@
 /** What the fit findings share: ways out as edits, and the sentences about a run. */
 
 import { listed } from '../../../../grammar/read/numbers';
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { LaidCut } from '../../brickwork/wall/laid-cut';
 import type { BlockFacts, Env } from '../../resolve/env';
@@ -60,13 +61,13 @@ function wayOf(way: Way, run: RunInText, env: Env): RemarkWay | undefined {
       return decide(
         run,
         'joints',
-        `${many(way.wholes, run)} with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
+        phrase`${many(way.wholes, run)} with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
       );
     case 'half-bond':
       return decide(
         run,
         'half-bond',
-        `${halvesText(way, run)} (half-bond) with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
+        phrase`${halvesText(way, run)} (half-bond) with joints of ${lengthText(env, way.joint)}${judged(way.acceptable)}`,
       );
     case 'cut':
       return run.cutAs
@@ -89,17 +90,17 @@ function many(count: number, run: Pick<RunInText, 'pieces'>): string {
 }
 
 function judged(acceptable: boolean): string {
-  return acceptable ? '' : ', wider or tighter than anyone would accept';
+  return acceptable ? '' : phrase`, wider or tighter than anyone would accept`;
 }
 
 function cutWords(cut: number, where: CutWay['where'] | undefined, env: Env): string {
-  return `cut ${lengthText(env, cut)}${where ? ` at ${where}` : ''}`;
+  return `cut ${lengthText(env, cut)}${where ? phrase` at ${where}` : ''}`;
 }
 
 /** What the courses are laid with already: once this is decided, nothing of it changes. */
 function laidCutWay(laid: LaidCut | undefined, run: RunInText, env: Env): RemarkWay | undefined {
   if (!laid) return undefined;
-  const title = `${cutText(laid, env)}, joints of ${lengthText(env, laid.joint)}`;
+  const title = phrase`${cutText(laid, env)}, joints of ${lengthText(env, laid.joint)}`;
   const where = decisionFor(run.home, run.name)?.where;
   return decide(run, cutWords(laid.lengths[0]!, where, env), title);
 }
@@ -109,22 +110,22 @@ const MOST_LENGTHS = 4;
 
 /** “A cut of 175.5 mm in each course at the middle”, “cuts of 142.3 mm and 198.5 mm by turns at the left”. */
 export function cutText({ lengths, each, at }: LaidCut, env: Env): string {
-  const place = at === 'both' ? 'at either end' : `at the ${at}`;
+  const place = at === 'both' ? phrase`at either end` : phrase`at the ${at}`;
   const told = lengths.slice(0, MOST_LENGTHS).map((mm) => lengthText(env, mm));
-  const more = lengths.length > told.length ? [`${lengths.length - told.length} others`] : [];
+  const more = lengths.length > told.length ? [phrase`${lengths.length - told.length} others`] : [];
   const of = listed([...told, ...more], 'and');
-  if (lengths.length > 1) return `Cuts of ${of} by turns ${place}`;
+  if (lengths.length > 1) return phrase`Cuts of ${of} by turns ${place}`;
   return each > 1
-    ? `${each} cuts of ${of} in a course ${place}`
-    : `A cut of ${of} in each course ${place}`;
+    ? phrase`${each} cuts of ${of} in a course ${place}`
+    : phrase`A cut of ${of} in each course ${place}`;
 }
 
 function cutTitle(way: CutWay, run: RunInText, env: Env): string {
-  const cuts = way.cuts === 1 ? 'one cut' : `${way.cuts} cuts`;
+  const cuts = way.cuts === 1 ? phrase`one cut` : phrase`${way.cuts} cuts`;
   const wholes = way.wholes
-    ? `${way.wholes} whole ${way.wholes === 1 ? one(run) : run.pieces} and `
+    ? phrase`${way.wholes} whole ${way.wholes === 1 ? one(run) : run.pieces} and `
     : '';
-  return `${wholes}${cuts} of ${lengthText(env, way.cut)} at the ${way.where}, joints of ${lengthText(env, way.joint)}${way.short ? ', shorter than anyone would lay' : ''}`;
+  return phrase`${wholes}${cuts} of ${lengthText(env, way.cut)} at the ${way.where}, joints of ${lengthText(env, way.joint)}${way.short ? phrase`, shorter than anyone would lay` : ''}`;
 }
 
 /** Writes the decision under the last line of its heading, or in place of an older one. */
@@ -150,15 +151,15 @@ export function lastOwnLine(facts: BlockFacts): number {
 
 /** What the figures count as long as nothing is decided. `what` has its verb: “A cut is”. */
 export function reckonedText(what: string): string {
-  return `${what} reckoned with until one of the ways is chosen.`;
+  return phrase`${what} reckoned with until one of the ways is chosen.`;
 }
 
 /** “4½ bricks are 5 mm too long”: the nearest that its half bricks come to, said before all else. */
 function nearestText({ numbers: { nearest } }: Fit, run: RunInText, env: Env): string {
   if (!nearest || Math.abs(nearest.over) < 0.05) return '';
   const off = lengthText(env, Math.abs(nearest.over));
-  const what = `${halvesText(nearest, run)} ${nearest.wholes ? 'are' : 'is'}`;
-  return `${what} ${off} too ${nearest.over > 0 ? 'long' : 'short'}, `;
+  const what = `${halvesText(nearest, run)} ${nearest.wholes ? phrase`are` : phrase`is`}`;
+  return phrase`${what} ${off} too ${nearest.over > 0 ? phrase`long` : phrase`short`}, `;
 }
 
 /** “1 brick”, “½ brick”, “8½ bricks”. */
@@ -175,19 +176,23 @@ export function numbersText(fit: Fit, run: RunInText, env: Env): string {
 function wholesText(fit: Fit, run: RunInText, env: Env): string {
   const { goIn, gap, left, spread, over } = fit.numbers;
   if (goIn === 0) return noneText(run, over, env);
-  const verb = goIn === 1 ? 'leaves' : 'leave';
+  const verb = goIn === 1 ? phrase`leaves` : phrase`leave`;
   const what =
-    gap > 0 ? `a gap of ${lengthText(env, gap)}` : `${lengthText(env, left)}, no more than a joint`;
+    gap > 0
+      ? phrase`a gap of ${lengthText(env, gap)}`
+      : phrase`${lengthText(env, left)}, no more than a joint`;
   const leave = `${many(goIn, run)} ${verb} ${what}`;
-  const more = `${goIn + 1} are ${lengthText(env, over)} too long`;
+  const more = phrase`${goIn + 1} are ${lengthText(env, over)} too long`;
   const spreadOut =
-    spread === null ? '' : `, and ${goIn} spread out have joints of ${lengthText(env, spread)}`;
+    spread === null
+      ? ''
+      : phrase`, and ${goIn} spread out have joints of ${lengthText(env, spread)}`;
   return `${leave}, ${more}${spreadOut}`;
 }
 
 function noneText(run: RunInText, over: number, env: Env): string {
-  const long = over > 0 ? `: it is ${lengthText(env, over)} too long` : '';
-  return `not even one ${one(run)} goes in${long}`;
+  const long = over > 0 ? phrase`: it is ${lengthText(env, over)} too long` : '';
+  return phrase`not even one ${one(run)} goes in${long}`;
 }
 
 /** What a `fit` line decided for a run. */

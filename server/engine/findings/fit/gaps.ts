@@ -1,4 +1,5 @@
 /** What keeps the price from being complete: each thing missing, once, where it would be said. */
+import { phrase } from '../../../../shared/phrase';
 import type { Gap, Term } from '../../working/term';
 import type { SourceBlock } from '../../workspace/source';
 import { headOrigin, type Remark } from '../remark';
@@ -10,7 +11,7 @@ export function incomplete(price: Term, home: SourceBlock): Remark[] {
     if (!told.has(gap.what) && !saidAlready(gap, home)) told.set(gap.what, gap);
   return [...told.values()].map((gap) => {
     const here = gap.origin?.block.file === home.file;
-    const message = `The price is not complete: ${gap.what}. The other totals stand.`;
+    const message = phrase`The price is not complete: ${gap.what}. The other totals stand.`;
     return {
       code: 'incomplete',
       severity: 'warning',

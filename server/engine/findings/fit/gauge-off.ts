@@ -1,5 +1,6 @@
 /** A brick that cannot keep the gauge of the standing work at a joint anyone would accept, or only if it comes out as it should. */
 
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { isAccepted, type Standing } from '../../brickwork/standing/gauge';
 import type { BlockFacts, Env } from '../../resolve/env';
@@ -19,10 +20,10 @@ export function gaugeOff(
   if (isAccepted(joint.value.toNumber(), limits)) return toleranceOff(standing, env);
   if (gaugeSettled(standing, home)) return undefined;
   const message = [
-    `${brick.title} ${needs(standing, env)}; ${accepted(standing, env)} is what anyone would accept.`,
+    phrase`${brick.title} ${needs(standing, env)}; ${accepted(standing, env)} is what anyone would accept.`,
     ...withinText(standing, env),
     ...driftText(standing, env),
-    'Look for a brick of another height, or tell the client that the courses will not line up.',
+    phrase`Look for a brick of another height, or tell the client that the courses will not line up.`,
   ].join(' ');
   return {
     code: 'gauge-off',
@@ -34,13 +35,13 @@ export function gaugeOff(
 }
 
 function accepted({ limits }: Standing, env: Env): string {
-  return `${lengthText(env, limits.least)} to ${lengthText(env, limits.most)}`;
+  return phrase`${lengthText(env, limits.least)} to ${lengthText(env, limits.most)}`;
 }
 
 function needs({ joint }: Standing, env: Env): string {
   const mm = joint.value.toNumber();
-  if (mm <= 0) return 'is too high to keep this gauge at all';
-  return `needs a bed joint of ${lengthText(env, mm)} to keep this gauge`;
+  if (mm <= 0) return phrase`is too high to keep this gauge at all`;
+  return phrase`needs a bed joint of ${lengthText(env, mm)} to keep this gauge`;
 }
 
 /** What the ends of its tolerance would need: they do, or not even they. */
@@ -48,21 +49,22 @@ function withinText({ joint, within, limits }: Standing, env: Env): string[] {
   if (!within) return [];
   const wide = joint.value.toNumber() > limits.most;
   const best = (wide ? within.least : within.most).value.toNumber();
-  const which = `the ${wide ? 'largest' : 'smallest'} that its tolerance (${within.tolerance.name}) allows`;
+  const which = phrase`the ${wide ? phrase`largest` : phrase`smallest`} that its tolerance (${within.tolerance.name}) allows`;
   if (isAccepted(best, limits))
-    return [`With ${which} it would be ${lengthText(env, best)}: measure what is delivered.`];
-  const even = best > 0 ? `would need ${lengthText(env, best)}` : 'are too high';
-  return [`Even ${which} ${even}.`];
+    return [phrase`With ${which} it would be ${lengthText(env, best)}: measure what is delivered.`];
+  const even = best > 0 ? phrase`would need ${lengthText(env, best)}` : phrase`are too high`;
+  return [phrase`Even ${which} ${even}.`];
 }
 
 function driftText({ drift }: Standing, env: Env): string[] {
   if (!drift) return [];
   const mm = drift.term.value.toNumber();
   const bed = lengthText(env, drift.bed.value.toNumber());
-  const after = drift.courses === 1 ? 'after one course' : `after ${drift.courses} courses`;
-  const way = mm < 0 ? 'below' : 'above';
+  const after =
+    drift.courses === 1 ? phrase`after one course` : phrase`after ${drift.courses} courses`;
+  const way = mm < 0 ? phrase`below` : phrase`above`;
   return [
-    `At its usual bed of ${bed} it is ${lengthText(env, Math.abs(mm))} ${way} the standing courses ${after}.`,
+    phrase`At its usual bed of ${bed} it is ${lengthText(env, Math.abs(mm))} ${way} the standing courses ${after}.`,
   ];
 }
 
@@ -74,15 +76,15 @@ function toleranceOff(standing: Standing, env: Env): Remark | undefined {
   if (isAccepted(least, limits) && isAccepted(most, limits)) return undefined;
   const { tolerance } = within;
   const apart = tolerance.apart
-    ? ` Heights in one delivery may be ${lengthText(env, tolerance.apart.value.toNumber())} apart.`
+    ? phrase` Heights in one delivery may be ${lengthText(env, tolerance.apart.value.toNumber())} apart.`
     : '';
-  const message = `Within its tolerance (${tolerance.name}) ${brick.title} needs bed joints of ${lengthText(env, Math.max(0, least))} to ${lengthText(env, most)} to keep this gauge; ${accepted(standing, env)} is what anyone would accept.${apart} Measure some of what is delivered before it is laid.`;
+  const message = phrase`Within its tolerance (${tolerance.name}) ${brick.title} needs bed joints of ${lengthText(env, Math.max(0, least))} to ${lengthText(env, most)} to keep this gauge; ${accepted(standing, env)} is what anyone would accept.${apart} Measure some of what is delivered before it is laid.`;
   return {
     code: 'gauge-tolerance',
     severity: 'information',
     origin: line.origin,
     message,
-    related: [{ origin: tolerance.origin, message: 'Its tolerance' }],
+    related: [{ origin: tolerance.origin, message: phrase`Its tolerance` }],
   };
 }
 

@@ -1,5 +1,6 @@
 /** Ways out for a brick that does not keep a gauge: another brick, bricks cut to height, the joint as it comes. */
 
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { bedFor, isAccepted, type Standing } from '../../brickwork/standing/gauge';
 import { type BlockFacts, type Env, factsNamed } from '../../resolve/env';
@@ -67,7 +68,7 @@ export function gaugeWays(
 ): RemarkWay[] {
   const ways: RemarkWay[] = others.map(({ title, joint, way }) => ({
     ...way,
-    title: `${title} instead, bed joints of ${lengthText(env, joint)}`,
+    title: phrase`${title} instead, bed joints of ${lengthText(env, joint)}`,
   }));
   ways.push(...cutToHeight(standing, home, env), ...asItComes(standing, home, env));
   return ways.map((way, i) => ({ ...way, preferred: i === 0 && !way.last }));
@@ -85,13 +86,13 @@ function cutToHeight(
   const tooHigh = joint.value.toNumber() < limits.least;
   if (home.heading.kind.key !== 'repair' || !tooHigh || high <= brick.size!.height / 2) return [];
   const to = lengthText(env, high);
-  const title = `Cut each brick to ${to} high, bed joints of ${lengthText(env, limits.best)}`;
+  const title = phrase`Cut each brick to ${to} high, bed joints of ${lengthText(env, limits.best)}`;
   return [decide({ name: RUN, home }, `cut ${to}`, title)];
 }
 
 function asItComes({ joint }: Standing, home: BlockFacts, env: Env): RemarkWay[] {
   const mm = joint.value.toNumber();
   if (mm <= 0) return [];
-  const title = `Keep the gauge with bed joints of ${lengthText(env, mm)}, wider or tighter than anyone would accept`;
+  const title = phrase`Keep the gauge with bed joints of ${lengthText(env, mm)}, wider or tighter than anyone would accept`;
   return [{ ...decide({ name: RUN, home }, 'joints', title), last: true }];
 }

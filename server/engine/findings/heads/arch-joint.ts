@@ -1,4 +1,5 @@
 /** A rough arch struck so tight that its joints gape at the back. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { archJoints, type HeadArch, struck } from '../../brickwork/wall/heads/arch';
 import type { Site } from '../../brickwork/wall/heads/site';
@@ -15,7 +16,7 @@ export function archJoint(opening: OpeningFacts, head: HeadArch, site: Site): Re
   const [ring] = [...head.rings].sort((a, b) => b.back - a.back);
   const { most } = archJoints(site);
   const back = lengthText(env, ring!.back);
-  const message = `Uncut bricks round a radius of ${lengthText(env, head.arch.radius)} have joints of ${lengthText(env, ring!.soffit)} at the soffit and ${back} at the back, more than the ${lengthText(env, most)} anyone would accept.`;
+  const message = phrase`Uncut bricks round a radius of ${lengthText(env, head.arch.radius)} have joints of ${lengthText(env, ring!.soffit)} at the soffit and ${back} at the back, more than the ${lengthText(env, most)} anyone would accept.`;
   return {
     code: 'arch-joint',
     about: facts.name,
@@ -34,10 +35,10 @@ function ways(opening: OpeningFacts, head: HeadArch, site: Site): RemarkWay[] {
     decide(
       run,
       'cut',
-      `An axed arch: its bricks cut to wedges, about ${bricks} of them, joints of ${even}`,
+      phrase`An axed arch: its bricks cut to wedges, about ${bricks} of them, joints of ${even}`,
     ),
     ...flatter(opening, head, site),
-    { ...decide(run, 'joints', 'Keep it, with its wide joints'), last: true },
+    { ...decide(run, 'joints', phrase`Keep it, with its wide joints`), last: true },
   ].map((way, i) => ({ ...way, preferred: i === 0 }));
 }
 
@@ -61,5 +62,5 @@ function flatterWay({ line, arch }: HeadArch, rise: number, { masonry }: Site): 
   const said = lengthText(masonry.env, rise);
   const text = `head segmental rise ${said}${line.values.rings ? ` rings ${arch.rings}` : ''}`;
   const edits = [{ block: line.block, span: line.line.syntax.span, text }];
-  return { title: `A flatter arch, rising ${said}`, edits };
+  return { title: phrase`A flatter arch, rising ${said}`, edits };
 }

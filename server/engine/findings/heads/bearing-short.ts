@@ -1,4 +1,5 @@
 /** A lintel that reaches less far over the reveals than the library asks for, or not over them at all. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Lintel } from '../../brickwork/wall/heads/lintel';
 import type { OpeningFacts } from '../../brickwork/wall/spec';
@@ -9,8 +10,8 @@ export function bearingShort({ facts, spec }: OpeningFacts, lintel: Lintel): Rem
   const asked = least?.number('bearing');
   if (!line || !least || asked === undefined || mm >= asked - 1e-6) return undefined;
   const { env } = facts;
-  const message = `The lintel bears ${lengthText(env, mm)} on each side of an opening ${lengthText(env, spec.width)} wide, less than the ${lengthText(env, asked)} asked for.`;
-  const related = [{ origin: least.origin, message: 'The least bearing' }];
+  const message = phrase`The lintel bears ${lengthText(env, mm)} on each side of an opening ${lengthText(env, spec.width)} wide, less than the ${lengthText(env, asked)} asked for.`;
+  const related = [{ origin: least.origin, message: phrase`The least bearing` }];
   const ways = [longer(lintel, asked, spec.width, env)];
   const origin = line.origin;
   return {
@@ -35,15 +36,17 @@ export function bearsOnNothing(
   if (!lintel || !line || (!short && mm! > 0)) return undefined;
   const { env } = facts;
   const wide = lengthText(env, spec.width);
-  const what = short ? `A lintel ${lengthText(env, long)} long` : 'A lintel without a bearing';
+  const what = short
+    ? phrase`A lintel ${lengthText(env, long)} long`
+    : phrase`A lintel without a bearing`;
   const asked = Math.max(least?.number('bearing') ?? 0, mm!);
   return {
     code: 'bearing-short',
     about: facts.name,
     severity: 'error',
     origin: (short ? lintel.line : line).origin,
-    message: `${what} bears on nothing over an opening ${wide} wide: it is left out.`,
-    related: least && [{ origin: least.origin, message: 'The least bearing' }],
+    message: phrase`${what} bears on nothing over an opening ${wide} wide: it is left out.`,
+    related: least && [{ origin: least.origin, message: phrase`The least bearing` }],
     ways: asked > 0 ? [longer(lintel, asked, spec.width, env, short)] : [],
   };
 }
@@ -60,7 +63,7 @@ function longer(
   if (own.values.bearing && !bySize) {
     const text = lengthText(env, asked);
     return {
-      title: `Bear ${text}`,
+      title: phrase`Bear ${text}`,
       preferred: true,
       edits: [rewrite(own.at('bearing'), text)],
     };
@@ -69,5 +72,5 @@ function longer(
   const long = width + 2 * asked;
   const sides = [wide!, high!, long].map((side) => lengthText(env, side));
   const edits = [rewrite(line.at('size'), sides.join(' x '))];
-  return { title: `A lintel ${sides[2]} long`, preferred: true, edits };
+  return { title: phrase`A lintel ${sides[2]} long`, preferred: true, edits };
 }

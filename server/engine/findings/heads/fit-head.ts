@@ -1,4 +1,5 @@
 /** Soldiers or bricks on edge that do not fill the head or the sill of an opening. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { UprightRow } from '../../brickwork/wall/heads/row';
 import type { Site } from '../../brickwork/wall/heads/site';
@@ -13,13 +14,13 @@ export function headUnfit(row: UprightRow, { masonry, spec }: Site): Remark | un
   const { env } = masonry;
   const called = text.pieces[0]!.toUpperCase() + text.pieces.slice(1);
   const each = lengthText(env, spec.unit.height + spec.joints.perpend);
-  const stale = decision ? ' What its fit line says no longer answers this length.' : '';
+  const stale = decision ? phrase` What its fit line says no longer answers this length.` : '';
   const what = !way
-    ? 'No brick is'
+    ? phrase`No brick is`
     : way.kind === 'cut'
-      ? 'A cut is'
-      : `Joints of ${lengthText(env, way.joint)} are`;
-  const message = `${called} do not fill ${lengthText(env, fit.length)}: each takes ${each} with its joint; ${numbersText(fit, text, env)}.${stale} ${reckonedText(what)}`;
+      ? phrase`A cut is`
+      : phrase`Joints of ${lengthText(env, way.joint)} are`;
+  const message = phrase`${called} do not fill ${lengthText(env, fit.length)}: each takes ${each} with its joint; ${numbersText(fit, text, env)}.${stale} ${reckonedText(what)}`;
   return {
     code: 'fit-head',
     about: `${text.home.name} ${text.name}`,

@@ -1,4 +1,5 @@
 /** A head, a lintel or an arch that something else stands in the way of. */
+import { phrase } from '../../../../shared/phrase';
 import type { Head } from '../../brickwork/wall/heads/head';
 import type { Obstacle } from '../../brickwork/wall/heads/placed';
 import type { LineFacts } from '../../resolve/env';
@@ -7,7 +8,7 @@ import type { Remark, RemarkWay } from '../remark';
 
 export function headClash({ opening }: Head, asked: LineFacts, other: Obstacle): Remark {
   const { facts, spec } = opening;
-  const message = `What spans the opening ${facts.name} reaches into ${other.what}, and is left out. Move one of them.`;
+  const message = phrase`What spans the opening ${facts.name} reaches into ${other.what}, and is left out. Move one of them.`;
   const origin = asked.origin;
   const ways = lowered(other, spec.top!);
   return { code: 'head-clash', about: facts.name, severity: 'error', origin, message, ways };
@@ -18,6 +19,6 @@ function lowered({ pier }: Obstacle, top: number): RemarkWay[] {
   const line = pier?.facts.line('height');
   if (!pier || !line?.values.courses || top <= (pier.spec.base ?? 0)) return [];
   const text = coursesText(top - (pier.spec.base ?? 0));
-  const title = `End the pier ${pier.spec.name} under it: ${text} high`;
+  const title = phrase`End the pier ${pier.spec.name} under it: ${text} high`;
   return [{ title, edits: [{ ...line.at('courses'), text }] }];
 }

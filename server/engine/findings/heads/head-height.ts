@@ -1,5 +1,6 @@
 /** A lintel or a head whose height is no whole number of courses, so that those beside it do not line up with its top. */
 
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Coursing, Site } from '../../brickwork/wall/heads/site';
 import type { LineFacts } from '../../resolve/env';
@@ -27,13 +28,13 @@ export function headHeight(thing: HighThing, site: Site): Remark | undefined {
   const left = lengthText(env, over);
   const made =
     split > 0
-      ? `Bricks cut to ${lengthText(env, split)} high are reckoned with on it`
-      : `A bed of ${lengthText(env, over + site.spec.joints.bed)} is reckoned with on it`;
-  const message = `${thing.what} does not work in courses of ${gauge}: with its bed it is ${left} short of ${coursesText(courses)}. ${made} until one of the ways is chosen.`;
+      ? phrase`Bricks cut to ${lengthText(env, split)} high are reckoned with on it`
+      : phrase`A bed of ${lengthText(env, over + site.spec.joints.bed)} is reckoned with on it`;
+  const message = phrase`${thing.what} does not work in courses of ${gauge}: with its bed it is ${left} short of ${coursesText(courses)}. ${made} until one of the ways is chosen.`;
   const keep =
     split > 0
-      ? `Keep it, with bricks cut to ${lengthText(env, split)} on it`
-      : 'Keep it, with a thick bed on it';
+      ? phrase`Keep it, with bricks cut to ${lengthText(env, split)} on it`
+      : phrase`Keep it, with a thick bed on it`;
   const ways = [
     ...others.map((way, i) => ({ ...way, preferred: i === 0 })),
     decide(run, 'cut', keep),

@@ -1,4 +1,5 @@
 /** So little wall between a head or a lintel and what stands beside it that no brick can be cut to it. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Head } from '../../brickwork/wall/heads/head';
 import type { Near } from '../../brickwork/wall/heads/near';
@@ -12,8 +13,10 @@ export function headNear(head: Head, near: Near, leastCut: number): Remark {
   const { other, left } = near;
   const origin = (facts.line('head') ?? facts.line('lintel'))!.origin;
   const both =
-    head.lintel && other.head ? ', let one lintel run over both or lay a padstone between' : '';
-  const message = `Between what spans the opening ${facts.name} and ${other.what} only ${shown(left)} of wall is left: too little for a brick cut to ${shown(leastCut)}, so it is filled with mortar. Change the bearing${both}.`;
+    head.lintel && other.head
+      ? phrase`, let one lintel run over both or lay a padstone between`
+      : '';
+  const message = phrase`Between what spans the opening ${facts.name} and ${other.what} only ${shown(left)} of wall is left: too little for a brick cut to ${shown(leastCut)}, so it is filled with mortar. Change the bearing${both}.`;
   return {
     code: 'head-near',
     about: facts.name,
@@ -30,13 +33,16 @@ function bearings(head: Head, { left, needs, joint, other }: Near): RemarkWay[] 
   const { facts } = opening;
   if (!lintel || lintel.line.sides('size')?.[2]) return [];
   const { mm, least } = lintel.bearing;
-  const shorter = { mm: mm - (needs - left), title: 'room for a cut brick' };
-  const longer = { mm: mm + left - joint, title: 'one joint between' };
+  const shorter = { mm: mm - (needs - left), title: phrase`room for a cut brick` };
+  const longer = { mm: mm + left - joint, title: phrase`one joint between` };
   const asked = least?.number('bearing') ?? 0;
   return [shorter, ...(other.against === 'air' ? [] : [longer])]
     .filter((way) => way.mm >= asked && way.mm > 0)
     .map((way) => {
       const text = lengthText(facts.env, way.mm);
-      return { title: `A bearing of ${text}: ${way.title}`, edits: [bearingEdit(head, text)] };
+      return {
+        title: phrase`A bearing of ${text}: ${way.title}`,
+        edits: [bearingEdit(head, text)],
+      };
     });
 }

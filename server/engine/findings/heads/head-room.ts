@@ -1,4 +1,5 @@
 /** A head, a lintel or an arch for which the wall above its opening is not high enough. */
+import { phrase } from '../../../../shared/phrase';
 import type { Head } from '../../brickwork/wall/heads/head';
 import { type Site, topOver, type Zone } from '../../brickwork/wall/heads/site';
 import type { LineFacts } from '../../resolve/env';
@@ -17,8 +18,8 @@ export function headRoom(
   const { from, to } = zone ?? { from: spec.from, to: spec.from + spec.width };
   const top = topOver(site, from, to);
   const message = zone
-    ? `This takes ${coursesText(zone.high - spec.top!)} over the opening ${facts.name}, and the wall has ${coursesText(top - spec.top!)} there: it is left out.`
-    : `The opening ${facts.name} runs to the top of the wall: there is nothing over it to carry, and this is left out. Say how many courses high it is.`;
+    ? phrase`This takes ${coursesText(zone.high - spec.top!)} over the opening ${facts.name}, and the wall has ${coursesText(top - spec.top!)} there: it is left out.`
+    : phrase`The opening ${facts.name} runs to the top of the wall: there is nothing over it to carry, and this is left out. Say how many courses high it is.`;
   const ways = zone ? roomFor(opening, zone, top, site) : lowest(opening, takes ?? 1, top);
   const { origin } = asked;
   return { code: 'head-room', about: facts.name, severity: 'error', origin, message, ways };
@@ -29,7 +30,7 @@ function lowest({ facts, spec }: Head['opening'], takes: number, top: number): R
   const line = facts.line('height');
   if (high < 1) return [];
   const text = coursesText(high);
-  const title = `End it ${coursesText(takes)} under the top: ${text} high`;
+  const title = phrase`End it ${coursesText(takes)} under the top: ${text} high`;
   if (line) return [{ title, edits: [{ ...line.at('courses'), text }] }];
   const indent = ' '.repeat(facts.heading.syntax.indent + 2);
   return [
@@ -48,13 +49,19 @@ function roomFor(
   const said = wall?.number('courses');
   if (wall && said !== undefined) {
     const text = coursesText(Math.floor(said) + high - top);
-    ways.push({ title: `Make the wall ${text} high`, edits: [{ ...wall.at('courses'), text }] });
+    ways.push({
+      title: phrase`Make the wall ${text} high`,
+      edits: [{ ...wall.at('courses'), text }],
+    });
   }
   const own = facts.line('height');
   const left = spec.top! - spec.sill - (high - top);
   if (own && left >= 1) {
     const text = coursesText(left);
-    ways.push({ title: `Make the opening ${text} high`, edits: [{ ...own.at('courses'), text }] });
+    ways.push({
+      title: phrase`Make the opening ${text} high`,
+      edits: [{ ...own.at('courses'), text }],
+    });
   }
   return ways;
 }

@@ -1,4 +1,5 @@
 /** Soldiers or bricks on edge over an opening with nothing under them. */
+import { phrase } from '../../../../shared/phrase';
 import type { OpeningFacts } from '../../brickwork/wall/spec';
 import type { LineFacts } from '../../resolve/env';
 import { lastOwnLine } from '../fit/fit';
@@ -7,7 +8,7 @@ import { lineAfter, type Remark } from '../remark';
 /** Barry: bricks on end or on edge over an opening give poor support, and are carried by an angle or a lintel. */
 export function headUnsupported({ facts }: OpeningFacts, line: LineFacts, pieces: string): Remark {
   const called = pieces[0]!.toUpperCase() + pieces.slice(1);
-  const message = `${called} carry nothing over an opening, not even themselves once the frame shrinks. Say what carries them.`;
+  const message = phrase`${called} carry nothing over an opening, not even themselves once the frame shrinks. Say what carries them.`;
   const indent = ' '.repeat(facts.heading.syntax.indent + 2);
   const edits = [lineAfter(facts.block, lastOwnLine(facts), `${indent}lintel angle`)];
   return {
@@ -16,6 +17,6 @@ export function headUnsupported({ facts }: OpeningFacts, line: LineFacts, pieces
     severity: 'warning',
     origin: line.origin,
     message,
-    ways: [{ title: 'Carry them on a steel angle', preferred: true, edits }],
+    ways: [{ title: phrase`Carry them on a steel angle`, preferred: true, edits }],
   };
 }

@@ -1,4 +1,5 @@
 /** Lintels that do not reach through the wall, so that brickwork behind or before them hangs over. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText, sizeText } from '../../brickwork/lengths';
 import type { Lintel } from '../../brickwork/wall/heads/lintel';
 import { type Site, throughOf } from '../../brickwork/wall/heads/site';
@@ -15,15 +16,16 @@ export function lintelNarrow(name: string, lintel: Lintel, site: Site): Remark |
   const thick = throughOf(site);
   const over = thick - across * wide - (across - 1) * site.spec.joints.perpend;
   if (over <= accepted + 1e-6) return undefined;
-  const many = across > 1 ? `${across} lintels ${lengthText(env, wide)} wide` : 'The lintel';
-  const message = `${many} under a wall ${lengthText(env, thick)} thick: ${lengthText(env, over)} of it hangs over, more than the ${lengthText(env, accepted)} accepted.`;
+  const many =
+    across > 1 ? phrase`${across} lintels ${lengthText(env, wide)} wide` : phrase`The lintel`;
+  const message = phrase`${many} under a wall ${lengthText(env, thick)} thick: ${lengthText(env, over)} of it hangs over, more than the ${lengthText(env, accepted)} accepted.`;
   return {
     code: 'lintel-narrow',
     about: name,
     severity: 'warning',
     origin: line.origin,
     message,
-    related: [{ origin: most.origin, message: 'What is accepted' }],
+    related: [{ origin: most.origin, message: phrase`What is accepted` }],
     ways: asWideAsBricks(lintel, site),
   };
 }
@@ -37,6 +39,8 @@ function asWideAsBricks({ line }: Lintel, { spec, masonry }: Site): RemarkWay[] 
   const text = sizeText(masonry.env, [wide, high!, ...long]);
   const side = lengthText(masonry.env, wide);
   const title =
-    spec.thickness === 1 ? `A lintel ${side} wide` : `${spec.thickness} lintels ${side} wide`;
+    spec.thickness === 1
+      ? phrase`A lintel ${side} wide`
+      : phrase`${spec.thickness} lintels ${side} wide`;
   return [{ title, preferred: true, edits: [{ ...line.at('size'), text }] }];
 }

@@ -1,4 +1,5 @@
 /** A bearing with which the ends of a lintel stand under no perpend. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Head } from '../../brickwork/wall/heads/head';
 import { carvedLap, lapAt, type SettingOut } from '../../setting-out';
@@ -37,5 +38,5 @@ export function otherBearing(head: Head, out: SettingOut): RemarkWay[] {
   );
   if (good === undefined) return [];
   const text = lengthText(opening.facts.env, good);
-  return [{ title: `Bear ${text}`, edits: [bearingEdit(head, text)] }];
+  return [{ title: phrase`Bear ${text}`, edits: [bearingEdit(head, text)] }];
 }

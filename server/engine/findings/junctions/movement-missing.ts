@@ -1,4 +1,5 @@
 /** A length of wall with no movement joint in it that is longer than the trade lets it be. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { BlockFacts, LineFacts } from '../../resolve/env';
 import { lineAfter, type Remark, type RemarkWay, rewrite } from '../remark';
@@ -21,14 +22,14 @@ export function movementMissing(
 ): Remark {
   const { env } = facts;
   const source = sourceOf(limit);
-  const message = `${lengthText(env, to - from)} of wall stand without a movement joint, and ${lengthText(env, most)} is as much as clay brickwork ${why} is built without one (${source}). Bricks swell and shrink; a longer wall may crack or push its ends.`;
+  const message = phrase`${lengthText(env, to - from)} of wall stand without a movement joint, and ${lengthText(env, most)} is as much as clay brickwork ${why} is built without one (${source}). Bricks swell and shrink; a longer wall may crack or push its ends.`;
   return {
     code: 'movement-missing',
     about: lengthText(env, from),
     severity: 'warning',
     origin: facts.line('length')!.origin,
     message,
-    related: [{ origin: limit.origin, message: `The limit: ${source}` }],
+    related: [{ origin: limit.origin, message: phrase`The limit: ${source}` }],
     ways: () => [...evenly(facts, most), ...inTheMiddle(facts, part())],
   };
 }
@@ -39,7 +40,7 @@ function sourceOf({ block, line: limit }: LineFacts): string {
   if (remark) return remark;
   const line = block.read.heading!.body.find((l) => l.kind.key === 'source');
   const text = line?.values.text;
-  return text && 'text' in text ? text.text : 'the library';
+  return text && 'text' in text ? text.text : phrase`the library`;
 }
 
 /** As many as it takes along the whole wall. */
@@ -49,7 +50,7 @@ function evenly(facts: BlockFacts, most: number): RemarkWay[] {
   if (others.length) return [];
   const at = facts.line('length')!.line.syntax.span.line;
   const edit = own ? rewrite(own.origin, text) : lineAfter(facts.block, at, `  ${text}`);
-  return [{ title: `Write ${text}`, edits: [edit] }];
+  return [{ title: phrase`Write ${text}`, edits: [edit] }];
 }
 
 function inTheMiddle(facts: BlockFacts, left: number | undefined): RemarkWay[] {
@@ -57,5 +58,5 @@ function inTheMiddle(facts: BlockFacts, left: number | undefined): RemarkWay[] {
   const text = `movement-joint left ${lengthText(facts.env, left)}`;
   const at = (facts.lines('movement-joint').at(-1) ?? facts.line('length')!).line.syntax.span.line;
   const edits = [lineAfter(facts.block, at, `  ${text}`)];
-  return [{ title: `Write ${text}`, edits }];
+  return [{ title: phrase`Write ${text}`, edits }];
 }

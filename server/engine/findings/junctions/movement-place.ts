@@ -1,4 +1,5 @@
 /** A movement joint that cannot stand where its line puts it. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { LineFacts } from '../../resolve/env';
 import { type Remark, rewrite } from '../remark';
@@ -10,13 +11,13 @@ export function movementPlace(line: LineFacts, why: string, place: number | unde
   const text =
     place === undefined ? '' : `movement-joint left ${lengthText(line.env, place)}${wide}`;
   const how = text
-    ? `Say how much wall stands before it, in clear wall: ${text}.`
-    : 'This wall has no clear place for one, four bricks or more from its ends.';
+    ? phrase`Say how much wall stands before it, in clear wall: ${text}.`
+    : phrase`This wall has no clear place for one, four bricks or more from its ends.`;
   return {
     code: 'movement-place',
     severity: 'error',
     origin: line.origin,
-    message: `This movement joint is left out. ${why} ${how}`,
-    ways: text ? [{ title: `Write ${text}`, edits: [rewrite(line.origin, text)] }] : [],
+    message: phrase`This movement joint is left out. ${why} ${how}`,
+    ways: text ? [{ title: phrase`Write ${text}`, edits: [rewrite(line.origin, text)] }] : [],
   };
 }

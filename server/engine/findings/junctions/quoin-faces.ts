@@ -1,4 +1,5 @@
 /** Two walls at a corner whose lines put their fronts where they cannot both be. */
+import { phrase } from '../../../../shared/phrase';
 import type { LineFacts } from '../../resolve/env';
 import type { Side } from '../../setting-out';
 import { type Remark, rewrite } from '../remark';
@@ -19,25 +20,25 @@ export function quoinFaces(
   const name = line.word('wall');
   const why =
     side !== end
-      ? `the ${side} end of this wall meets the ${end} end of ${name}, so both fronts are outside the corner or both inside it`
-      : `the ${side} ends of this wall and of ${name} meet, so the front of one is inside the corner, and its line says inside`;
+      ? phrase`the ${side} end of this wall meets the ${end} end of ${name}, so both fronts are outside the corner or both inside it`
+      : phrase`the ${side} ends of this wall and of ${name} meet, so the front of one is inside the corner, and its line says inside`;
   const text = `${side} quoin ${name}${inside ? '' : ' inside'}`;
   return {
     code: 'quoin-faces',
     about: side,
     severity: 'warning',
     origin: line.origin,
-    message: `These two lines do not make one corner: ${why}.`,
-    related: [{ origin: other.origin, message: `The line of ${name}` }],
+    message: phrase`These two lines do not make one corner: ${why}.`,
+    related: [{ origin: other.origin, message: phrase`The line of ${name}` }],
     ways: [
       {
         title: inside
-          ? 'The front of this wall is outside the corner'
-          : 'The front of this wall is inside the corner',
+          ? phrase`The front of this wall is outside the corner`
+          : phrase`The front of this wall is inside the corner`,
         edits: [rewrite(line.origin, text)],
       },
       {
-        title: `It is the other end of ${name}`,
+        title: phrase`It is the other end of ${name}`,
         edits: [rewrite(other.origin, turned(other, end))],
       },
     ],

@@ -1,4 +1,5 @@
 /** Walls that make corners with one another all round, and are too few for it. */
+import { phrase } from '../../../../shared/phrase';
 import type { BlockFacts, LineFacts } from '../../resolve/env';
 import type { Side } from '../../setting-out';
 import type { Remark } from '../remark';
@@ -18,19 +19,19 @@ export function quoinRound(
   walls: number,
 ): Remark {
   const other = last.line.word('wall');
-  const few = walls < 4 ? 'four of them or more' : 'an even number of them';
+  const few = walls < 4 ? phrase`four of them or more` : phrase`an even number of them`;
   return {
     code: 'quoin-round',
     about: last.side,
     severity: 'error',
     origin: last.line.at('wall'),
-    message: `This corner cannot be built: with it ${walls} walls would make corners with each other all round, and straight walls at right angles need ${few}. Leave an end free, or say which wall stands between ${name} and ${other}.`,
-    related: [{ origin: first.line.origin, message: 'The end that it would meet' }],
+    message: phrase`This corner cannot be built: with it ${walls} walls would make corners with each other all round, and straight walls at right angles need ${few}. Leave an end free, or say which wall stands between ${name} and ${other}.`,
+    related: [{ origin: first.line.origin, message: phrase`The end that it would meet` }],
     ways: () => {
       const [own, theirs] = [freeEnd(last.line, last.side), freeEnd(first.line, first.side)];
       return [
         {
-          title: `No corner there: ${last.side} stopped, and ${first.side} stopped in the wall ${other}`,
+          title: phrase`No corner there: ${last.side} stopped, and ${first.side} stopped in the wall ${other}`,
           edits: [...own.edits, ...theirs.edits],
           last: true,
         },

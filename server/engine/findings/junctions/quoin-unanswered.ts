@@ -1,4 +1,5 @@
 /** A corner that one wall says it makes, and the other does not. */
+import { phrase } from '../../../../shared/phrase';
 import { claimsOf, otherSide, SIDES } from '../../brickwork/wall/meet/ends';
 import type { LineFacts } from '../../resolve/env';
 import type { Side } from '../../setting-out';
@@ -15,15 +16,15 @@ export function quoinUnanswered(
   const name = line.word('wall');
   const own = other === line.block;
   const why = own
-    ? 'A wall makes no corner with itself.'
-    : `The wall ${name} does not say that one of its ends meets this one, or says it of an end that meets another. Until it does, both are laid with free ends, and the corner is counted twice.`;
+    ? phrase`A wall makes no corner with itself.`
+    : phrase`The wall ${name} does not say that one of its ends meets this one, or says it of an end that meets another. Until it does, both are laid with free ends, and the corner is counted twice.`;
   return {
     code: 'quoin-unanswered',
     about: side,
     severity: 'warning',
     origin: line.at('wall'),
     message: why,
-    related: own ? [] : [{ origin: headOrigin(other), message: `The wall ${name}` }],
+    related: own ? [] : [{ origin: headOrigin(other), message: phrase`The wall ${name}` }],
     ways: () => [...(own ? [] : answers(line, side, other)), freeEnd(line, side)],
   };
 }
@@ -32,7 +33,7 @@ export function quoinUnanswered(
 export function freeEnd({ block, line }: LineFacts, side: Side): RemarkWay {
   const text = `${side} stopped`;
   return {
-    title: `It meets no wall there: ${text}`,
+    title: phrase`It meets no wall there: ${text}`,
     edits: [rewrite({ block, span: line.syntax.span }, text)],
     last: true,
   };
@@ -58,7 +59,7 @@ function answerAt(line: LineFacts, side: Side, other: SourceBlock, end: Side): R
   const edit = at
     ? rewrite({ block: other, span: at.syntax.span }, text)
     : lineAfter(other, lastLine(other), `  ${text}`);
-  return { title: `Write ${text} in the wall ${other.name}`, edits: [edit], preferred: true };
+  return { title: phrase`Write ${text} in the wall ${other.name}`, edits: [edit], preferred: true };
 }
 
 /** Under the line of its other end, else under its heading. */

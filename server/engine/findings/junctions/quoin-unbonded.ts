@@ -1,4 +1,5 @@
 /** A corner round which the bonds of the two walls do not lap without cutting. */
+import { phrase } from '../../../../shared/phrase';
 import type { LineFacts } from '../../resolve/env';
 import type { Side } from '../../setting-out';
 import type { SourceBlock } from '../../workspace/source';
@@ -19,20 +20,23 @@ export function quoinUnbonded(
   bonds: () => readonly OtherBond[],
 ): Remark {
   const name = line.word('wall');
-  const message = `The corner with ${name} does not bond: where the face of one wall comes, the other has no upright joint in every second course. It is laid one course over the other all the same, with bricks cut to fit behind the face. Take a bond that starts its courses in turn with a stretcher and with a header or half bat, or a plain joint with ties.`;
+  const message = phrase`The corner with ${name} does not bond: where the face of one wall comes, the other has no upright joint in every second course. It is laid one course over the other all the same, with bricks cut to fit behind the face. Take a bond that starts its courses in turn with a stretcher and with a header or half bat, or a plain joint with ties.`;
   return {
     code: 'quoin-unbonded',
     about: side,
     severity: 'warning',
     origin: line.origin,
     message,
-    related: [{ origin: headOrigin(other), message: `The wall ${name}` }],
+    related: [{ origin: headOrigin(other), message: phrase`The wall ${name}` }],
     ways: () => bonds().map((bond) => wayTo(bond, [line.block, other])),
   };
 }
 
 function wayTo({ title, text }: OtherBond, walls: readonly SourceBlock[]): RemarkWay {
-  return { title: `Build both walls in ${title}`, edits: walls.map((wall) => bondIn(wall, text)) };
+  return {
+    title: phrase`Build both walls in ${title}`,
+    edits: walls.map((wall) => bondIn(wall, text)),
+  };
 }
 
 function bondIn(block: SourceBlock, text: string) {

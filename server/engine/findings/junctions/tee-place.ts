@@ -1,4 +1,5 @@
 /** A wall that is said to run into another where it cannot, or as it cannot. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { LineFacts } from '../../resolve/env';
 import type { Side } from '../../setting-out';
@@ -13,8 +14,8 @@ export function teePlace(line: LineFacts, side: Side, other: SourceBlock, why: s
     about: side,
     severity: 'error',
     origin: line.at('distance'),
-    message: `This wall cannot run into ${name} there. ${why} Say how far the near side of this wall is from the left end of ${name}. No ties are counted.`,
-    related: [{ origin: headOrigin(other), message: `The wall ${name}` }],
+    message: phrase`This wall cannot run into ${name} there. ${why} Say how far the near side of this wall is from the left end of ${name}. No ties are counted.`,
+    related: [{ origin: headOrigin(other), message: phrase`The wall ${name}` }],
   };
 }
 
@@ -26,8 +27,8 @@ export function teeTwice(line: LineFacts, side: Side, other: SourceBlock, why: s
     about: side,
     severity: 'error',
     origin: line.at('wall'),
-    message: `This wall cannot run into ${name} here. ${why} Two straight walls meet in one place: take one of the two lines out. No ties are counted.`,
-    related: [{ origin: headOrigin(other), message: `The wall ${name}` }],
+    message: phrase`This wall cannot run into ${name} here. ${why} Two straight walls meet in one place: take one of the two lines out. No ties are counted.`,
+    related: [{ origin: headOrigin(other), message: phrase`The wall ${name}` }],
     ways: [freeEnd(line, side)],
   };
 }
@@ -49,8 +50,8 @@ export function teeUnbonded(
     about: side,
     severity: 'warning',
     origin: line.at('how'),
-    message: `This wall is not bonded into ${name}: ${why} It is laid with a plain joint and ties.`,
-    related: [{ origin: headOrigin(other), message: `The wall ${name}` }],
+    message: phrase`This wall is not bonded into ${name}: ${why} It is laid with a plain joint and ties.`,
+    related: [{ origin: headOrigin(other), message: phrase`The wall ${name}` }],
     ways: (onlySure) => [...(onlySure ? [] : moved(line, elsewhere?.())), tied(line)],
   };
 }
@@ -58,11 +59,11 @@ export function teeUnbonded(
 function moved(line: LineFacts, at: number | undefined): RemarkWay[] {
   if (at === undefined) return [];
   const text = lengthText(line.env, at);
-  const title = `Move it to where it can be bonded, ${text} from the left end of ${line.word('wall')}`;
+  const title = phrase`Move it to where it can be bonded, ${text} from the left end of ${line.word('wall')}`;
   return [{ title, edits: [rewrite(line.at('distance'), text)] }];
 }
 
 function tied(line: LineFacts): RemarkWay {
   const edits = [rewrite(line.at('how'), 'tied')];
-  return { title: 'Tie it: tied', edits, preferred: true, sure: true };
+  return { title: phrase`Tie it: tied`, edits, preferred: true, sure: true };
 }

@@ -1,4 +1,5 @@
 /** The brick that is chosen keeps the gauge less well than another that was compared with it. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { gaugeScore } from '../../brickwork/matching/rank';
 import type { Candidate, Matching } from '../../brickwork/matching/types';
@@ -22,15 +23,17 @@ export function matchWorse(
   const better = matching.candidates.filter((one) => gaugeScore(one, matching.stood) === least);
   const [best] = better as [Candidate];
   const { beds } = matching.stood;
-  const message = `${chosen.brick.title} ${needs(chosen, env)} to keep the gauge, and ${best.brick.title} ${needs(best, env)}; ${lengthText(env, beds.least)} to ${lengthText(env, beds.most)} is what anyone would accept. Take it, or keep to this one and tell the client that courses will not keep level as well.`;
+  const message = phrase`${chosen.brick.title} ${needs(chosen, env)} to keep the gauge, and ${best.brick.title} ${needs(best, env)}; ${lengthText(env, beds.least)} to ${lengthText(env, beds.most)} is what anyone would accept. Take it, or keep to this one and tell the client that courses will not keep level as well.`;
   const ways = better.slice(0, MOST_OFFERED).map((one, i): RemarkWay => {
     const edits = [rewrite(line.at('brick'), one.brick.name)];
-    return { title: `Buy ${one.brick.title}`, edits, preferred: i === 0 };
+    return { title: phrase`Buy ${one.brick.title}`, edits, preferred: i === 0 };
   });
   return { code: 'match-worse', severity: 'information', origin: line.at('brick'), message, ways };
 }
 
 function needs({ bed }: Candidate, env: Env): string {
   const mm = bed!.joint.value.toNumber();
-  return mm > 0 ? `needs a bed joint of ${lengthText(env, mm)}` : 'is too high for any joint';
+  return mm > 0
+    ? phrase`needs a bed joint of ${lengthText(env, mm)}`
+    : phrase`is too high for any joint`;
 }

@@ -1,4 +1,5 @@
 /** A mix with more sand than any that the library gives a class to: it may match an old colour, and is weak. */
+import { phrase } from '../../../../shared/phrase';
 import { showNumber } from '../../../../shared/show';
 import type { Work } from '../../brickwork/needs';
 import { gradeOf } from '../../mortar/classes';
@@ -20,14 +21,14 @@ function sandyIn(name: string, work: Work, env: Env): Remark[] {
   if (!mix || !sandier) return [];
   const count = (n: typeof sandier.sand) => showNumber(n, 1, env.style);
   const source = sandier.weakest.facts.lines('source').map((s) => s.word('text'));
-  const message = `${mix.title} has ${count(sandier.sand)} parts of sand to one of its binder; the weakest here, ${sandier.weakest.title}, has at most ${count(sandier.most)} (${source.join('; ')}). More sand may match an old colour, but such mortar is weak and soon washed or frozen out. Try it on a sample first, keep it to sheltered work, and where it has to carry or hold back anything ask a structural engineer. A coloured sand or a pigment changes the colour and leaves the strength.`;
+  const message = phrase`${mix.title} has ${count(sandier.sand)} parts of sand to one of its binder; the weakest here, ${sandier.weakest.title}, has at most ${count(sandier.most)} (${source.join('; ')}). More sand may match an old colour, but such mortar is weak and soon washed or frozen out. Try it on a sample first, keep it to sheltered work, and where it has to carry or hold back anything ask a structural engineer. A coloured sand or a pigment changes the colour and leaves the strength.`;
   return [
     {
       code: 'mix-sandy',
       severity: 'information',
       origin: nameOrigin(work.block),
       message,
-      related: [{ origin: headOrigin(mix.block), message: 'The mix' }],
+      related: [{ origin: headOrigin(mix.block), message: phrase`The mix` }],
     },
   ];
 }

@@ -1,5 +1,7 @@
 /** A mix that is weaker than its place wants: the whole wall, or some of its courses. */
+
 import { listed } from '../../../../grammar/read/numbers';
+import { later, phrase, spoken } from '../../../../shared/phrase';
 import { mixOf } from '../../brickwork/goods';
 import type { Work } from '../../brickwork/needs';
 import { classesIn, gradeOf, type MortarClass } from '../../mortar/classes';
@@ -9,11 +11,11 @@ import { headOrigin, nameOrigin, type Remark } from '../remark';
 import { ownMixes, strongerMixes } from './stronger';
 
 const WORDS: Readonly<Record<Place, string>> = {
-  'free-standing': 'a wall that stands free',
-  retaining: 'a wall that holds back soil',
-  dpc: 'its damp course',
-  'below-dpc': 'its lowest courses, which have no damp course under them',
-  coping: 'the bricks on its top',
+  'free-standing': later`a wall that stands free`,
+  retaining: later`a wall that holds back soil`,
+  dpc: later`its damp course`,
+  'below-dpc': later`its lowest courses, which have no damp course under them`,
+  coping: later`the bricks on its top`,
 };
 
 /** A piece of work is worked out anew when its lines change, or those of any mix or class. */
@@ -46,7 +48,7 @@ function together(all: readonly Remark[]): Remark[] {
   return [...alike.values()].map(([first, ...others]) => {
     const also = others
       .slice(0, MOST_PLACES)
-      .map(({ origin }) => ({ origin, message: 'Here too' }));
+      .map(({ origin }) => ({ origin, message: phrase`Here too` }));
     return also.length ? { ...first!, related: [...also, ...(first!.related ?? [])] } : first!;
   });
 }
@@ -97,7 +99,7 @@ export interface About {
 }
 
 function classText(of: MortarClass | undefined): string {
-  return of ? named(of) : 'weaker than every class here';
+  return of ? named(of) : phrase`weaker than every class here`;
 }
 
 function named(of: MortarClass): string {
@@ -108,7 +110,7 @@ function wholeWeak(about: About, wanted: Wanted): Remark {
   const { work, facts, title, of } = about;
   const line = facts.line('mix');
   const from = sourceText([wanted]);
-  const message = `${title} is ${classText(of)}, and ${WORDS[wanted.place]} wants ${named(wanted.of)}: a weaker one is washed and frozen out of the joints. Take a stronger mix, or keep it if the brick or old work asks for a soft one and the wall is well covered${from}.`;
+  const message = phrase`${title} is ${classText(of)}, and ${spoken(WORDS[wanted.place])} wants ${named(wanted.of)}: a weaker one is washed and frozen out of the joints. Take a stronger mix, or keep it if the brick or old work asks for a soft one and the wall is well covered${from}.`;
   return {
     code: 'mix-weak',
     severity: 'warning',
@@ -121,8 +123,7 @@ function wholeWeak(about: About, wanted: Wanted): Remark {
 
 /** Places whose lines may name a mix for them alone. */
 function linesWeak(about: About, wanted: readonly Wanted[]): Remark {
-  const advice =
-    'Give them a mix of their own, stronger, on their line: it is counted and bought apart.';
+  const advice = phrase`Give them a mix of their own, stronger, on their line: it is counted and bought apart.`;
   return { ...inPlaces(about, wanted, advice), ways: () => ownMixes(about, wanted) };
 }
 
@@ -130,13 +131,13 @@ function partsWeak(about: About, wanted: readonly Wanted[]): Remark {
   return inPlaces(
     about,
     wanted,
-    'Mix those courses’ mortar apart, with more cement; the amounts here count one mix for all.',
+    phrase`Mix those courses’ mortar apart, with more cement; the amounts here count one mix for all.`,
   );
 }
 
 function inPlaces({ work, title, of }: About, wanted: readonly Wanted[], advice: string): Remark {
-  const places = wanted.map((w) => `${WORDS[w.place]} ${named(w.of)}`);
-  const message = `${title} is ${classText(of)}. Wanted ${places.length === 1 ? 'is' : 'are'}: for ${listed(places, 'and')}. ${advice} Soft old work may ask for less: ask whoever looks after it${sourceText(wanted)}.`;
+  const places = wanted.map((w) => `${spoken(WORDS[w.place])} ${named(w.of)}`);
+  const message = phrase`${title} is ${classText(of)}. Wanted ${places.length === 1 ? phrase`is` : phrase`are`}: for ${listed(places, 'and')}. ${advice} Soft old work may ask for less: ask whoever looks after it${sourceText(wanted)}.`;
   return {
     code: 'caution-mortar',
     severity: 'information',
@@ -154,11 +155,11 @@ function sourceText(wanted: readonly Wanted[]): string {
 function relatedTo(wanted: readonly Wanted[]): Remark['related'] {
   const lines = wanted.map(({ line }) => ({
     origin: line.origin,
-    message: 'What the library wants there',
+    message: phrase`What the library wants there`,
   }));
   const classes = wanted.map(({ of }) => ({
     origin: headOrigin(of.facts.block),
-    message: `${named(of)} in the library`,
+    message: phrase`${named(of)} in the library`,
   }));
   return [...lines, ...classes];
 }

@@ -1,4 +1,5 @@
 /** Mixes without cement as ways out, for new work on old lime. */
+import { phrase } from '../../../../shared/phrase';
 import type { Work } from '../../brickwork/needs';
 import { holdsCement } from '../../cautions/mixed';
 import type { Rule } from '../../cautions/rules';
@@ -24,7 +25,7 @@ export function limeMixes({ block, needs }: Work, rule: Rule, env: Env): RemarkW
   const at = facts.heading.syntax.span.line;
   const said = facts.line('mix');
   return limes(env).map(({ name, title }) => ({
-    title: `Lay it in ${title}`,
+    title: phrase`Lay it in ${title}`,
     edits: [said ? rewrite(said.at('mix'), name) : lineAfter(block, at, `  mix ${name}`)],
   }));
 }

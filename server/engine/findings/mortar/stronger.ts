@@ -1,5 +1,7 @@
 /** Stronger mixes as ways out: for the whole of a piece of work, or for the lines of some of its courses. */
+
 import { listed } from '../../../../grammar/read/numbers';
+import { later, phrase, spoken } from '../../../../shared/phrase';
 import { gradeOf, type MortarClass } from '../../mortar/classes';
 import { partsOf } from '../../mortar/parts';
 import type { Place, Wanted } from '../../mortar/wanted';
@@ -27,19 +29,19 @@ export function ownMixes({ env }: About, wanted: readonly Wanted[]): RemarkWay[]
   const most = Math.max(...wanted.map((w) => w.of.strength));
   const lines = wanted.map((w) => w.own!);
   const what = listed(
-    wanted.map((w) => PLACES[w.place] ?? w.place),
+    wanted.map((w) => spoken(PLACES[w.place] ?? w.place)),
     'and',
   );
   return strongEnough(most, env).map(({ name, mix, of }, i) => ({
-    title: `Lay ${what} in ${mix.title}, ${of.name}`,
+    title: phrase`Lay ${what} in ${mix.title}, ${of.name}`,
     preferred: i === 0,
     edits: lines.map((line) => withMix(line, name)),
   }));
 }
 
 const PLACES: Readonly<Partial<Record<Place, string>>> = {
-  dpc: 'the damp course',
-  coping: 'the coping',
+  dpc: later`the damp course`,
+  coping: later`the coping`,
 };
 
 function withMix(line: LineFacts, name: string) {
@@ -69,7 +71,7 @@ function strongEnough(strength: number, env: Env): Strong[] {
 export function strongerMixes({ work, facts, env }: About, wanted: Wanted): RemarkWay[] {
   const line = facts.line('mix');
   return strongEnough(wanted.of.strength, env).map(({ name, mix, of }, i) => ({
-    title: `Lay it in ${mix.title}, ${of.name}`,
+    title: phrase`Lay it in ${mix.title}, ${of.name}`,
     preferred: i === 0,
     edits: [
       line

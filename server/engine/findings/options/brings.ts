@@ -1,6 +1,8 @@
 /** What an option brings up that is not there without it: told at the option, with where it is. */
+
 import type { Fault } from '../../../../grammar/read/fault';
 import type { Severity } from '../../../../shared/finding';
+import { phrase } from '../../../../shared/phrase';
 import type { Work } from '../../brickwork/needs';
 import type { PricedOption } from '../../life/priced';
 import { VariantBlock } from '../../life/variant-block';
@@ -62,8 +64,8 @@ function told(remark: Remark, option: PricedOption): Remark {
     code: isError ? 'option-error' : 'option-brings',
     severity: remark.severity,
     origin: at.origin,
-    message: `With the option ${option.name}: ${message}`,
-    related: at.exact ? [] : [{ origin, message: 'The line it is about' }],
+    message: phrase`With the option ${option.name}: ${message}`,
+    related: at.exact ? [] : [{ origin, message: phrase`The line it is about` }],
   };
 }
 

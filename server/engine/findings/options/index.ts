@@ -1,4 +1,5 @@
 /** What there is to tell of the options of a job. */
+import { phrase } from '../../../../shared/phrase';
 import type { Work } from '../../brickwork/needs';
 import { optionsOf } from '../../life/in-option';
 import type { PricedOption } from '../../life/priced';
@@ -71,6 +72,6 @@ function tooMany(block: SourceBlock): Remark {
     code: 'options-many',
     severity: 'warning',
     origin: headOrigin(block),
-    message: `Only the first ${MOST_PRICED} options of a file are priced side by side, and this one and those after it are not: each is the whole job once more.`,
+    message: phrase`Only the first ${MOST_PRICED} options of a file are priced side by side, and this one and those after it are not: each is the whole job once more.`,
   };
 }

@@ -2,6 +2,7 @@
 
 import { clipped } from '../../../../grammar/read/fault';
 import { listed } from '../../../../grammar/read/numbers';
+import { later, phrase, spoken } from '../../../../shared/phrase';
 import type { Derived } from '../../life/derive';
 import type { Option } from '../../life/option';
 import { wordIn } from '../../life/step';
@@ -11,7 +12,7 @@ import { headOrigin, type Remark, rewrite } from '../remark';
 
 type Trouble = Derived['troubles'][number];
 
-const LEFT_OUT = 'Until then the price with this option is not complete.';
+const LEFT_OUT = later`Until then the price with this option is not complete.`;
 
 /** `known`: all that an option could name. */
 export function stepIdle(trouble: Trouble, known: readonly string[]): Remark {
@@ -24,15 +25,17 @@ function namesNothing({ option, step }: Trouble, known: readonly string[]): Rema
   const value = step.values.what!;
   const name = wordOf(value);
   const meant = meantBy(name, known);
-  const there = known.length ? ` There ${known.length === 1 ? 'is' : 'are'} ${some(known)}.` : '';
-  const hint = meant ? ` Did you mean “${meant}”?` : there;
+  const there = known.length
+    ? phrase` There ${known.length === 1 ? phrase`is` : phrase`are`} ${some(known)}.`
+    : '';
+  const hint = meant ? phrase` Did you mean “${meant}”?` : there;
   const origin = originOf(option.block, value);
-  const title = `Write ${meant}`;
+  const title = phrase`Write ${meant}`;
   return {
     code: 'change-unknown',
     severity: 'error',
     origin,
-    message: `No wall, pier, repair, opening or cost of this file is called “${clipped(name)}”.${hint} ${LEFT_OUT}`,
+    message: phrase`No wall, pier, repair, opening or cost of this file is called “${clipped(name)}”.${hint} ${spoken(LEFT_OUT)}`,
     ways: meant ? [{ title, edits: [rewrite(origin, meant)], preferred: true }] : [],
   };
 }
@@ -45,10 +48,10 @@ function namesSeveral({ option, step, targets }: Trouble): Remark {
     code: 'change-unknown',
     severity: 'error',
     origin: originOf(option.block, value),
-    message: `${targets.length} things are called “${clipped(name)}” (${some(kinds)}), and which of them is meant cannot be told. Give one of them another name. ${LEFT_OUT}`,
+    message: phrase`${targets.length} things are called “${clipped(name)}” (${some(kinds)}), and which of them is meant cannot be told. Give one of them another name. ${spoken(LEFT_OUT)}`,
     related: targets.slice(0, MOST).map(({ block, heading }) => ({
       origin: { block, span: heading.syntax.span },
-      message: `The ${heading.kind.key} ${name}`,
+      message: phrase`The ${heading.kind.key} ${name}`,
     })),
   };
 }
@@ -56,7 +59,7 @@ function namesSeveral({ option, step, targets }: Trouble): Remark {
 const MOST = 8;
 
 function some(names: readonly string[]): string {
-  const more = names.length > MOST ? ' and others' : '';
+  const more = names.length > MOST ? phrase` and others` : '';
   return `${listed(names.slice(0, MOST), 'and')}${more}`;
 }
 
@@ -77,9 +80,9 @@ function lineUnfit(trouble: Trouble): Remark {
     code: 'change-unfit',
     severity: 'error',
     origin,
-    message: `${whyUnfit(trouble)}${meant ? ` Did you mean “${meant}”?` : ''} ${LEFT_OUT}`,
+    message: `${whyUnfit(trouble)}${meant ? phrase` Did you mean “${meant}”?` : ''} ${spoken(LEFT_OUT)}`,
     ways: meant
-      ? [{ title: `Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
+      ? [{ title: phrase`Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
       : [],
   };
 }
@@ -90,13 +93,13 @@ function whyUnfit({ step, targets, why }: Trouble): string {
   const of = [heading.kind.key, wordOf(heading.values.name)].join(' ');
   switch (why) {
     case 'with-lines':
-      return `${word} of ${of} has lines of its own. Change one of those by its name.`;
+      return phrase`${word} of ${of} has lines of its own. Change one of those by its name.`;
     case 'several-lines':
-      return `${of} has several lines ${word}, and which of them is changed cannot be told. Leave them out with “leave-out ${wordOf(step.values.what)} ${wordIn(step)}”, or write the work as it would be in a block of its own with a line “option”.`;
+      return phrase`${of} has several lines ${word}, and which of them is changed cannot be told. Leave them out with “leave-out ${wordOf(step.values.what)} ${wordIn(step)}”, or write the work as it would be in a block of its own with a line “option”.`;
     case 'not-there':
-      return `${of} has no line ${word} that could be left out.`;
+      return phrase`${of} has no line ${word} that could be left out.`;
     default:
-      return `${word} is no line of ${heading.kind.key}.`;
+      return phrase`${word} is no line of ${heading.kind.key}.`;
   }
 }
 
@@ -106,6 +109,6 @@ export function optionIdle({ block, name }: Option): Remark {
     code: 'option-idle',
     severity: 'warning',
     origin: headOrigin(block),
-    message: `The option ${name} changes nothing: it has no line “change” or “leave-out”, and no wall, pier, repair or cost has a line “option ${name}”.`,
+    message: phrase`The option ${name} changes nothing: it has no line “change” or “leave-out”, and no wall, pier, repair or cost has a line “option ${name}”.`,
   };
 }

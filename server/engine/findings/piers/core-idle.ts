@@ -1,4 +1,5 @@
 /** A core told of a pier that has none. */
+import { phrase } from '../../../../shared/phrase';
 import type { LineFacts } from '../../resolve/env';
 import { MOST_HALVES } from '../../setting-out';
 import type { Remark, RemarkEdit } from '../remark';
@@ -12,26 +13,26 @@ export function coreUnreckoned(
   along: number,
   across: number,
 ): Remark {
-  const message = `A core is reckoned in piers up to ${MOST} x ${MOST} bricks. This one is ${along} x ${across} bricks: it is counted as if it were bricks all through, and what fills its core is not counted. The price is not complete.`;
+  const message = phrase`A core is reckoned in piers up to ${MOST} x ${MOST} bricks. This one is ${along} x ${across} bricks: it is counted as if it were bricks all through, and what fills its core is not counted. The price is not complete.`;
   return {
     code: 'core-idle',
     severity: 'warning',
     origin: line.origin,
     message,
-    leavesOut: `the core of the pier${name && ` ${name}`} is not reckoned`,
-    ways: [{ title: 'Bricks all through: take the line out', edits: [without(line)] }],
+    leavesOut: phrase`the core of the pier${name && ` ${name}`} is not reckoned`,
+    ways: [{ title: phrase`Bricks all through: take the line out`, edits: [without(line)] }],
   };
 }
 
 /** Of a pier bonded into its wall, which is laid through and no higher than that wall. */
 export function coreInWall(line: LineFacts, name: string): Remark {
-  const message = `The pier${name && ` ${name}`} is bonded into its wall, and laid in bricks all through. This line changes nothing.`;
+  const message = phrase`The pier${name && ` ${name}`} is bonded into its wall, and laid in bricks all through. This line changes nothing.`;
   return {
     code: 'core-idle',
     severity: 'warning',
     origin: line.origin,
     message,
-    ways: [{ title: 'Take the line out', edits: [without(line)] }],
+    ways: [{ title: phrase`Take the line out`, edits: [without(line)] }],
   };
 }
 
@@ -42,12 +43,12 @@ function without(line: LineFacts): RemarkEdit {
 }
 
 export function coreIdle(line: LineFacts, along: number, across: number): Remark {
-  const message = `A pier of ${along} x ${across} bricks has no core: every brick of it shows. This line changes nothing.`;
+  const message = phrase`A pier of ${along} x ${across} bricks has no core: every brick of it shows. This line changes nothing.`;
   return {
     code: 'core-idle',
     severity: 'warning',
     origin: line.origin,
     message,
-    ways: [{ title: 'Take the line out', edits: [without(line)] }],
+    ways: [{ title: phrase`Take the line out`, edits: [without(line)] }],
   };
 }

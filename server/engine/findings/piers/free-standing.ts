@@ -1,5 +1,7 @@
 /** How high a wall may stand free, by thickness and exposure: the first caution of the trade. */
+
 import { listed } from '../../../../grammar/read/numbers';
+import { later, phrase, spoken } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { halvesOf } from '../../brickwork/masonry';
 import type { Work } from '../../brickwork/needs';
@@ -9,7 +11,7 @@ import { groundOf, mostCourses, topOf } from '../../setting-out';
 import { coursesText } from '../courses';
 import { lineAfter, type Remark, type RemarkWay } from '../remark';
 
-const ASK = 'Check local rules, and ask a structural engineer.';
+const ASK = later`Check local rules, and ask a structural engineer.`;
 
 interface Allowed {
   readonly zone: string;
@@ -101,26 +103,26 @@ const SAME = 0.5;
 
 function overHeight(over: Over, env: Env): Remark {
   const { facts, height, row } = over;
-  const source = row.limit.line('source')?.word('text') ?? 'the library';
+  const source = row.limit.line('source')?.word('text') ?? phrase`the library`;
   const advice = row.limit.lines('advice').map((a) => a.word('text'));
-  const coping = over.onTop > 1 ? ' with its coping' : '';
+  const coping = over.onTop > 1 ? phrase` with its coping` : '';
   const most = lengthText(env, row.height);
   const high = `${lengthText(env, height)}${coping}`;
-  const message = `${over.ranged ? `It may be up to ${high}, which` : high} is more than the ${most} that a free-standing wall of this thickness may be ${whereItStands(over)} (${source}). Make it thicker or lower, or hold it with piers to an engineer’s design. ${advice.join(' ') || ASK}`;
+  const message = phrase`${over.ranged ? phrase`It may be up to ${high}, which` : high} is more than the ${most} that a free-standing wall of this thickness may be ${whereItStands(over)} (${source}). Make it thicker or lower, or hold it with piers to an engineer’s design. ${advice.join(' ') || spoken(ASK)}`;
   return {
     code: 'height-over',
     severity: 'warning',
     origin: (facts.line('height') ?? facts.line('thick'))?.origin ?? facts.origin,
     message,
-    related: [{ origin: row.line.origin, message: `The limit: ${source}` }],
+    related: [{ origin: row.line.origin, message: phrase`The limit: ${source}` }],
     ways: () => [...lower(over), ...elsewhere(over)],
   };
 }
 
 function whereItStands({ zone, row, rows }: Over): string {
-  if (zone) return `in ${row.zone}`;
+  if (zone) return phrase`in ${row.zone}`;
   const known = [...new Set(rows.map((r) => r.zone))];
-  return `in ${row.zone}, the most exposed of ${listed(known, 'and')}, since no exposure line says where it stands`;
+  return phrase`in ${row.zone}, the most exposed of ${listed(known, 'and')}, since no exposure line says where it stands`;
 }
 
 /** As many courses as the limit leaves room for. */
@@ -130,7 +132,7 @@ function lower({ facts, row, gauge, onTop, lower: less }: Over): RemarkWay[] {
   if (!line || courses < 1) return [];
   const text = coursesText(courses);
   const key = line.values.courses ? 'courses' : 'height';
-  return [{ title: `Build ${text}`, edits: [{ ...line.at(key), text }] }];
+  return [{ title: phrase`Build ${text}`, edits: [{ ...line.at(key), text }] }];
 }
 
 /** The zones where it might stand as it is, when none is said. */
@@ -139,13 +141,13 @@ function elsewhere({ facts, height, zone, rows }: Over): RemarkWay[] {
   const line = (facts.line('height')?.line.syntax ?? facts.heading.syntax).span.line;
   const high = rows.filter((r) => r.height >= height).map((r) => r.zone);
   return [...new Set(high)].map((name) => ({
-    title: `It stands in ${name}`,
+    title: phrase`It stands in ${name}`,
     edits: [lineAfter(facts.block, line, `  exposure ${name}`)],
   }));
 }
 
 function noTable(facts: BlockFacts): Remark {
-  const message = `No table of the library says how high a free-standing wall of this thickness may be, so its height is not checked. ${ASK}`;
+  const message = phrase`No table of the library says how high a free-standing wall of this thickness may be, so its height is not checked. ${spoken(ASK)}`;
   return {
     code: 'height-unchecked',
     severity: 'information',

@@ -1,4 +1,5 @@
 /** Attached piers that do not stand out of their wall, or that no plan bonds into it. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { BlockFacts, Env } from '../../resolve/env';
 import { coursesText } from '../courses';
@@ -10,21 +11,25 @@ export function pierFlush(facts: BlockFacts, wall: number, along: number, side: 
   const least = wall + (side === 'both' ? 2 : 1);
   const text = `${along / 2} x ${least / 2} bricks`;
   const way: RemarkWay = {
-    title: `Make it ${text}`,
+    title: phrase`Make it ${text}`,
     edits: [{ ...facts.line('size')!.at('size'), text }],
   };
-  const both = side === 'both' ? ' as far on one side as on the other' : '';
-  const message = `The pier ${facts.name} does not stand out of its wall${both}: its second size counts the wall’s own thickness in, which is ${bricks(wall)}. It is counted in the line of the wall.`;
+  const both = side === 'both' ? phrase` as far on one side as on the other` : '';
+  const message = phrase`The pier ${facts.name} does not stand out of its wall${both}: its second size counts the wall’s own thickness in, which is ${bricks(wall)}. It is counted in the line of the wall.`;
   return { code: 'pier-flush', severity: 'warning', origin: line.origin, message, ways: [way] };
 }
 
 function bricks(halves: number): string {
-  return halves === 1 ? '1/2 brick' : halves === 2 ? '1 brick' : `${halves / 2} bricks`;
+  return halves === 1
+    ? phrase`1/2 brick`
+    : halves === 2
+      ? phrase`1 brick`
+      : phrase`${halves / 2} bricks`;
 }
 
 /** `half` is half a brick with its joint, mm: a pier whose left side is so many of them from an end is on the wall’s joints. */
 export function pierUnbonded(facts: BlockFacts, half: number, env: Env): Remark {
-  const message = `No plan was found that bonds the pier ${facts.name} into its wall with every face lapped: walls of half a brick and one brick are looked at. It is counted by itself, the wall butting against it. Try another place or width, or tie it with wall ties to an engineer’s design.`;
+  const message = phrase`No plan was found that bonds the pier ${facts.name} into its wall with every face lapped: walls of half a brick and one brick are looked at. It is counted by itself, the wall butting against it. Try another place or width, or tie it with wall ties to an engineer’s design.`;
   return {
     code: 'pier-unbonded',
     about: facts.name,
@@ -37,7 +42,7 @@ export function pierUnbonded(facts: BlockFacts, half: number, env: Env): Remark 
 
 /** A pier in the line of its wall, deeper than that where `deeper` says so: the wall ends at it. */
 export function pierButted(facts: BlockFacts, deeper: boolean): Remark {
-  const message = `The wall butts against the pier ${facts.name}: a straight joint runs up between them from foot to top, and nothing bonds the two. It is counted so. Where it is to strengthen the wall, or carry a gate, bond it in with \`projects\`, or tie it with wall ties to an engineer’s design.`;
+  const message = phrase`The wall butts against the pier ${facts.name}: a straight joint runs up between them from foot to top, and nothing bonds the two. It is counted so. Where it is to strengthen the wall, or carry a gate, bond it in with \`projects\`, or tie it with wall ties to an engineer’s design.`;
   return {
     code: 'pier-unbonded',
     about: facts.name,
@@ -55,7 +60,7 @@ function projecting(facts: BlockFacts, side: (typeof SIDES)[number]): RemarkWay 
   const size = facts.line('size')!.origin.span;
   const indent = ' '.repeat(size.start);
   const edits = [lineAfter(facts.block, size.line, `${indent}projects ${side}`)];
-  return { title: `Bond it into the wall, standing out at the ${side}`, edits };
+  return { title: phrase`Bond it into the wall, standing out at the ${side}`, edits };
 }
 
 function headingName({ block, heading }: BlockFacts) {
@@ -66,7 +71,7 @@ function headingName({ block, heading }: BlockFacts) {
 /** One plan is for all courses of a pier: above the lower side of its wall there is nothing to bond with on that side. `courses` are those of the pier up to there. */
 export function pierAtStep(facts: BlockFacts, courses: number): Remark {
   const text = coursesText(courses);
-  const message = `The top of the wall steps down at the pier ${facts.name}: above ${text} there is wall on one side of it only, and no one plan bonds it into both. It is counted by itself, the wall butting against it. Build it ${text} high, or put the step further from it.`;
+  const message = phrase`The top of the wall steps down at the pier ${facts.name}: above ${text} there is wall on one side of it only, and no one plan bonds it into both. It is counted by itself, the wall butting against it. Build it ${text} high, or put the step further from it.`;
   const height = facts.line('height');
   const edit = height
     ? rewrite(height.origin, `height ${text}`)
@@ -77,7 +82,7 @@ export function pierAtStep(facts: BlockFacts, courses: number): Remark {
     severity: 'warning',
     origin: facts.line('projects')!.origin,
     message,
-    ways: courses < 1 ? [] : [{ title: `Build it ${text} high`, edits: [edit] }],
+    ways: courses < 1 ? [] : [{ title: phrase`Build it ${text} high`, edits: [edit] }],
   };
 }
 
@@ -93,7 +98,7 @@ function onJoints(facts: BlockFacts, half: number, env: Env): RemarkWay[] {
     .filter((mm) => mm > 0 && Math.abs(mm - distance) > 0.5)
     .map((mm) => {
       const text = lengthText(env, mm);
-      const title = `Move it to ${text} from the ${at.word('end')}`;
+      const title = phrase`Move it to ${text} from the ${at.word('end')}`;
       return { title, edits: [{ ...at.at('distance'), text }] };
     });
 }

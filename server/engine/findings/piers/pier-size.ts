@@ -1,5 +1,6 @@
 /** A pier whose size is no number of half bricks on plan. */
 
+import { phrase } from '../../../../shared/phrase';
 import { lengthText, sizeText } from '../../brickwork/lengths';
 import { type BlockFacts, defaultLine, type Env } from '../../resolve/env';
 import type { Remark } from '../remark';
@@ -7,7 +8,7 @@ import type { Remark } from '../remark';
 /** Sizes in bricks: only halves are laid. */
 export function pierNotHalves(facts: BlockFacts): Remark {
   const origin = facts.line('size')!.origin;
-  const message = 'A pier is so many half bricks each way: 1, 1.5, 2 bricks. This one is left out.';
+  const message = phrase`A pier is so many half bricks each way: 1, 1.5, 2 bricks. This one is left out.`;
   return { code: 'pier-size', severity: 'error', origin, message };
 }
 
@@ -25,10 +26,10 @@ export function pierSize(
   const off = Math.max(...said.map((side, i) => Math.abs(side - is[i]!)));
   if (off < SAME) return undefined;
   const line = facts.line('size')!;
-  const message = `${bricks.join(' x ')} bricks make ${sizeText(env, is)}; this is up to ${lengthText(env, off)} off, and its courses are counted as ${bricks.join(' x ')} bricks.`;
+  const message = phrase`${bricks.join(' x ')} bricks make ${sizeText(env, is)}; this is up to ${lengthText(env, off)} off, and its courses are counted as ${bricks.join(' x ')} bricks.`;
   const ways = [
     {
-      title: `Make it ${bricks.join(' x ')} bricks`,
+      title: phrase`Make it ${bricks.join(' x ')} bricks`,
       edits: [{ ...line.at('size'), text: `${bricks.join(' x ')} bricks` }],
     },
   ];

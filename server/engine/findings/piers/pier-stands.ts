@@ -1,4 +1,5 @@
 /** How attached piers ought to stand, and how high a pier may be that stands alone: by lines of the library, with their sources. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { PierFacts, WallPlan } from '../../brickwork/wall/spec';
 import { type BlockFacts, defaultLine, type Env, type LineFacts } from '../../resolve/env';
@@ -28,13 +29,13 @@ export function pierSlight(
   const wall = (thickness * (unit.length + joints.perpend)) / 2 - joints.perpend;
   const out = (spec.depth - wall) / both;
   if (out > least - SAME) return undefined;
-  const message = `The pier ${facts.name} stands ${lengthText(env, out)} out of its wall; ${lengthText(env, least)} is the least that strengthens it${sourceIn(line)}. Make it a brick deeper or more.`;
+  const message = phrase`The pier ${facts.name} stands ${lengthText(env, out)} out of its wall; ${lengthText(env, least)} is the least that strengthens it${sourceIn(line)}. Make it a brick deeper or more.`;
   return {
     code: 'pier-projection',
     severity: 'warning',
     origin: facts.line('size')!.origin,
     message,
-    related: [{ origin: line.origin, message: 'How far it should stand out' }],
+    related: [{ origin: line.origin, message: phrase`How far it should stand out` }],
   };
 }
 
@@ -58,15 +59,15 @@ export function pierLow(
   if (below < most + SAME) return undefined;
   const courses = high - base - Math.floor(most / gauge);
   const text = coursesText(courses);
-  const message = `The pier ${facts.name} stops ${lengthText(env, below)} under the top of its wall; ${lengthText(env, most)}, ${times} times the wall’s thickness, is the most${sourceIn(line)}.`;
+  const message = phrase`The pier ${facts.name} stops ${lengthText(env, below)} under the top of its wall; ${lengthText(env, most)}, ${times} times the wall’s thickness, is the most${sourceIn(line)}.`;
   const key = height.values.courses ? 'courses' : 'height';
   return {
     code: 'pier-low',
     severity: 'warning',
     origin: height.origin,
     message,
-    related: [{ origin: line.origin, message: 'How far below it may stop' }],
-    ways: [{ title: `Build it ${text} high`, edits: [{ ...height.at(key), text }] }],
+    related: [{ origin: line.origin, message: phrase`How far below it may stop` }],
+    ways: [{ title: phrase`Build it ${text} high`, edits: [{ ...height.at(key), text }] }],
   };
 }
 
@@ -88,15 +89,15 @@ export function piersApart(
   const at = gaps.indexOf(widest);
   const where =
     at === 0 || at === gaps.length - 1
-      ? 'from an end of the wall to its pier'
-      : 'between two piers';
-  const message = `It is ${lengthText(env, widest)} ${where}; piers of a wall half a brick thick stand at most ${lengthText(env, most)} apart and from its ends${sourceIn(line)}. Add a pier there.`;
+      ? phrase`from an end of the wall to its pier`
+      : phrase`between two piers`;
+  const message = phrase`It is ${lengthText(env, widest)} ${where}; piers of a wall half a brick thick stand at most ${lengthText(env, most)} apart and from its ends${sourceIn(line)}. Add a pier there.`;
   return {
     code: 'pier-spacing',
     severity: 'warning',
     origin: facts.line('length')?.origin ?? facts.origin,
     message,
-    related: [{ origin: line.origin, message: 'How far apart they may stand' }],
+    related: [{ origin: line.origin, message: phrase`How far apart they may stand` }],
   };
 }
 
@@ -112,12 +113,12 @@ export function pierSlender(
   const height = laid + more;
   if (!line || !times || height < times * least + SAME) return undefined;
   const high = lengthText(env, height);
-  const message = `${more > 0 ? `It may be up to ${high}, which` : high} is more than ${times} times the ${lengthText(env, least)} of its narrower side, the most for a pier that stands alone${sourceIn(line)}. Make it wider or lower, or have a structural engineer design it.`;
+  const message = phrase`${more > 0 ? phrase`It may be up to ${high}, which` : high} is more than ${times} times the ${lengthText(env, least)} of its narrower side, the most for a pier that stands alone${sourceIn(line)}. Make it wider or lower, or have a structural engineer design it.`;
   return {
     code: 'pier-slender',
     severity: 'warning',
     origin: facts.line('height')?.origin ?? facts.origin,
     message,
-    related: [{ origin: line.origin, message: 'How high it may be' }],
+    related: [{ origin: line.origin, message: phrase`How high it may be` }],
   };
 }

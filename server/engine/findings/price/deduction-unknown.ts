@@ -1,4 +1,5 @@
 /** A scheme of deduction that no file knows. */
+import { phrase } from '../../../../shared/phrase';
 import { schemes, schemeWord } from '../../price/deducted';
 import { allOfPrice } from '../../price/settings';
 import type { Env } from '../../resolve/env';
@@ -11,11 +12,13 @@ export function deductionUnknown(env: Env): Remark[] {
     const word = line.word('scheme');
     if (!word || known.includes(word)) return [];
     const meant = meantBy(word, known);
-    const said = known.length ? `Known are: ${known.join(', ')}.` : 'No file gives any.';
-    const message = `No file says what “${word}” deducts, so nothing is. ${said} Or write it out: deducted 20% of labour "Tax deducted at source".`;
+    const said = known.length
+      ? phrase`Known are: ${known.join(', ')}.`
+      : phrase`No file gives any.`;
+    const message = phrase`No file says what “${word}” deducts, so nothing is. ${said} Or write it out: deducted 20% of labour "Tax deducted at source".`;
     const origin = line.at('scheme');
     const ways = meant
-      ? [{ title: `Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
+      ? [{ title: phrase`Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
       : [];
     return [{ code: 'deduction-unknown', severity: 'error', origin, message, ways }];
   });

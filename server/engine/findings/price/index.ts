@@ -9,6 +9,7 @@ import { marginOver } from './margin-over';
 import { profitAndMargin } from './profit-and-margin';
 import { retentionIdle } from './retention-idle';
 import { reverseChargeWords } from './reverse-charge-words';
+import { roundLarge } from './round-large';
 import { stagesOff } from './stages-off';
 
 export function priceRemarks(price: JobPrice, env: Env): Remark[] {
@@ -20,6 +21,7 @@ export function priceRemarks(price: JobPrice, env: Env): Remark[] {
     ...deductionUnknown(env),
     ...reverseChargeWords(price),
     ...retentionIdle(price, env),
+    ...roundLarge(price, env),
     ...stagesOff(price, env),
   ];
 }

@@ -1,4 +1,5 @@
 /** A reverse charge where no file gives the words that a paper needs for it. */
+import { phrase } from '../../../../shared/phrase';
 import type { JobPrice } from '../../price/total';
 import type { Remark } from '../remark';
 
@@ -8,7 +9,6 @@ export function reverseChargeWords({ taxes }: JobPrice): Remark[] {
     code: 'reverse-charge-words',
     severity: 'warning',
     origin: line.origin,
-    message:
-      'No file says what a paper has to say where the client owes the tax. Write it under defaults, as the country’s law words it: reverse-charge "…".',
+    message: phrase`No file says what a paper has to say where the client owes the tax. Write it under defaults, as the country’s law words it: reverse-charge "…".`,
   }));
 }

@@ -1,5 +1,6 @@
 /** Stages of the price that do not add up to it. */
 
+import { phrase } from '../../../../shared/phrase';
 import type { JobPrice } from '../../price/total';
 import { originOf } from '../../resolve/book';
 import type { Env } from '../../resolve/env';
@@ -14,7 +15,7 @@ export function stagesOff({ stages, total }: JobPrice, env: Env): Remark[] {
   const rests = stages.filter((s) => s.line.values.rest);
   if (rests.length > 1) return [twoRests(rests[1]!)];
   const all = sum(
-    'stages',
+    phrase`stages`,
     total.unit,
     stages.map((s) => s.amount),
   );
@@ -22,11 +23,11 @@ export function stagesOff({ stages, total }: JobPrice, env: Env): Remark[] {
   if (all.value.eq(total.value) && !negative) return [];
   const { block, line } = (negative ?? last).line;
   const message = negative
-    ? `The stages come to more than the price of ${showTerm(total, env)}, so that nothing is left for “${negative.title}”. Make another stage smaller.`
-    : `The stages come to ${showTerm(all, env)}, and the price is ${showTerm(total, env)}. Give one of them the rest.`;
+    ? phrase`The stages come to more than the price of ${showTerm(total, env)}, so that nothing is left for “${negative.title}”. Make another stage smaller.`
+    : phrase`The stages come to ${showTerm(all, env)}, and the price is ${showTerm(total, env)}. Give one of them the rest.`;
   const end = lineAfter(block, line.syntax.span.line, '  stage "On completion" rest');
   const ways = all.value.lt(total.value)
-    ? [{ title: 'Add a stage for the rest', edits: [end], preferred: true }]
+    ? [{ title: phrase`Add a stage for the rest`, edits: [end], preferred: true }]
     : [];
   return [
     {
@@ -45,6 +46,6 @@ function twoRests({ line, title }: JobPrice['stages'][number]): Remark {
     code: 'stages-off',
     severity: 'error',
     origin: originOf(line.block, value),
-    message: `Two stages take the rest. Say how much “${title}” is.`,
+    message: phrase`Two stages take the rest. Say how much “${title}” is.`,
   };
 }

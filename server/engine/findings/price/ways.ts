@@ -1,10 +1,12 @@
 /** Ways out that more than one finding of the price offers. */
+
 import { writeNumber } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import type { Env, LineFacts } from '../../resolve/env';
 import type { Term } from '../../working/term';
 import type { RemarkWay } from '../remark';
 
-export function takenOut({ block, line }: LineFacts, title = 'Take the line out'): RemarkWay {
+export function takenOut({ block, line }: LineFacts, title = phrase`Take the line out`): RemarkWay {
   const at = line.syntax.span.line;
   const span = { line: at, start: 0, end: block.lines[at]!.length };
   return { title, edits: [{ block, span, text: '' }] };

@@ -1,4 +1,5 @@
 /** Options that were accepted and cannot be taken together. */
+import { phrase } from '../../../../shared/phrase';
 import { exclude, namesIn, type Option } from '../../life/option';
 import { recordOf } from '../../life/record';
 import { wordIn } from '../../life/step';
@@ -37,8 +38,10 @@ export function acceptedBoth(job: Job): Remark[] {
         code: 'options-both',
         severity: 'error',
         origin: at ? originOf(line.block, at) : line.origin,
-        message: `${whyNot(first.option, option, other === undefined)}: only one of them can be accepted. Take one out.`,
-        related: [{ origin: first.line.origin, message: `Where ${first.option.name} is accepted` }],
+        message: phrase`${whyNot(first.option, option, other === undefined)}: only one of them can be accepted. Take one out.`,
+        related: [
+          { origin: first.line.origin, message: phrase`Where ${first.option.name} is accepted` },
+        ],
       },
     ];
   });
@@ -46,8 +49,8 @@ export function acceptedBoth(job: Job): Remark[] {
 
 function whyNot(a: Option, b: Option, alike: boolean): string {
   return alike
-    ? `${a.name} and ${b.name} both change “${sameLine(a, b)}”`
-    : `${b.name} stands in place of ${a.name}`;
+    ? phrase`${a.name} and ${b.name} both change “${sameLine(a, b)}”`
+    : phrase`${b.name} stands in place of ${a.name}`;
 }
 
 /** What both of them change: then one would undo the other. */

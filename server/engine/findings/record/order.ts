@@ -1,5 +1,7 @@
 /** Days of a record that cannot be in that order. */
+
 import type { Severity } from '../../../../shared/finding';
+import { phrase } from '../../../../shared/phrase';
 import { type Entry, type JobRecord, recordOf } from '../../life/record';
 import type { Job } from '../../workspace/job';
 import type { Remark } from '../remark';
@@ -18,7 +20,7 @@ function yesBeforeSent({ sent, accepted }: JobRecord): Remark[] {
     remark(
       yes,
       'warning',
-      `It was accepted on ${yes.date}, and first sent on ${first.date}, after that. One of the days is wrong.`,
+      phrase`It was accepted on ${yes.date}, and first sent on ${first.date}, after that. One of the days is wrong.`,
     ),
   ];
 }
@@ -29,9 +31,9 @@ function paidBeforeAsked({ invoiced, paid }: JobRecord): Remark[] {
   const [came] = paid;
   if (!came || (asked && asked.date <= came.date)) return [];
   const why = asked
-    ? `the first invoice is of ${asked.date}, after that`
-    : 'no invoice is recorded';
-  return [remark(came, 'information', `Money came in on ${came.date}, and ${why}.`)];
+    ? phrase`the first invoice is of ${asked.date}, after that`
+    : phrase`no invoice is recorded`;
+  return [remark(came, 'information', phrase`Money came in on ${came.date}, and ${why}.`)];
 }
 
 function askedBeforeYes({ invoiced, accepted }: JobRecord): Remark[] {
@@ -42,7 +44,7 @@ function askedBeforeYes({ invoiced, accepted }: JobRecord): Remark[] {
     remark(
       asked,
       'warning',
-      `It was invoiced on ${asked.date}, and accepted on ${yes.date}, after that. One of the days is wrong.`,
+      phrase`It was invoiced on ${asked.date}, and accepted on ${yes.date}, after that. One of the days is wrong.`,
     ),
   ];
 }

@@ -1,4 +1,5 @@
-/** More invoiced than the price, more paid than invoiced, more released than held. */
+/** More invoiced than the price, more paid than invoiced. */
+import { phrase } from '../../../../shared/phrase';
 import { owedOf } from '../../life/owed';
 import { type Entry, recordOf } from '../../life/record';
 import { showTerm } from '../../views/show';
@@ -7,25 +8,26 @@ import type { Job } from '../../workspace/job';
 import type { Remark } from '../remark';
 
 export function recordOver(job: Job): Remark[] {
-  const { invoiced, paid, released } = recordOf(job);
-  if (![...invoiced, ...paid, ...released].length) return [];
+  const { invoiced, paid } = recordOf(job);
+  if (![...invoiced, ...paid].length) return [];
   const owed = owedOf(job);
   const text = (term: Term) => showTerm(term, job.env);
   const over: Remark[] = [];
-  const [asked, came, free] = [invoiced.at(-1), paid.at(-1), released.at(-1)];
+  const [asked, came] = [invoiced.at(-1), paid.at(-1)];
   if (asked && !owed.price.gaps.length && owed.invoiced.value.gt(owed.price.value))
     over.push(
       remark(
         asked,
-        `${text(owed.invoiced)} is invoiced in all, and the price is ${text(owed.price)}. Where more was agreed, record that it was sent or accepted at the new price.`,
+        phrase`${text(owed.invoiced)} is invoiced in all, and the price is ${text(owed.price)}. Where more was agreed, record that it was sent or accepted at the new price.`,
       ),
     );
   if (asked && came && owed.paid.value.gt(owed.invoiced.value))
     over.push(
-      remark(came, `${text(owed.paid)} is paid in all, and ${text(owed.invoiced)} is invoiced.`),
+      remark(
+        came,
+        phrase`${text(owed.paid)} is paid in all, and ${text(owed.invoiced)} is invoiced.`,
+      ),
     );
-  if (free && owed.held.value.isNegative())
-    over.push(remark(free, 'More is released than was held back.'));
   return over;
 }
 

@@ -1,5 +1,7 @@
 /** The price that the client holds, and the job comes to another. */
+
 import { exact } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { type Move, type Moved, movedSince } from '../../life/moved';
 import { lineWithin, moneyText, quotedOn, sentLines } from '../../life/write';
 import type { Env } from '../../resolve/env';
@@ -14,10 +16,10 @@ export function sentMoved(job: Job): Remark[] {
   if (!moved) return [];
   const { entry, how, now, by } = moved;
   const { env } = job;
-  const more = by.value.isNegative() ? 'less' : 'more';
+  const more = by.value.isNegative() ? phrase`less` : phrase`more`;
   const gap = showValue(by.value.abs(), by.unit, env);
-  const did = how === 'sent' ? 'The quote went out at' : 'The client accepted';
-  const message = `${did} ${showTerm(entry.amount, env)} on ${entry.date}, and the job now comes to ${showTerm(now, env)}: ${gap} ${more}. ${whatMoved(moved, env)}`;
+  const did = how === 'sent' ? phrase`The quote went out at` : phrase`The client accepted`;
+  const message = phrase`${did} ${showTerm(entry.amount, env)} on ${entry.date}, and the job now comes to ${showTerm(now, env)}: ${gap} ${more}. ${whatMoved(moved, env)}`;
   return [
     {
       code: 'sent-moved',
@@ -31,17 +33,17 @@ export function sentMoved(job: Job): Remark[] {
 
 function whatMoved({ parts, entry }: Moved, env: Env): string {
   if (!entry.was.length)
-    return 'What has moved is not known, since the line has no “was” lines under it: perpend record writes them.';
-  if (!parts.length) return 'None of the figures that were kept with it has moved.';
+    return phrase`What has moved is not known, since the line has no “was” lines under it: perpend record writes them.`;
+  if (!parts.length) return phrase`None of the figures that were kept with it has moved.`;
   const more = parts.length - MOST_SHOWN;
   const shown = parts.slice(0, MOST_SHOWN).map((move) => told(move, env));
-  return `What moved: ${shown.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`;
+  return phrase`What moved: ${shown.join('; ')}${more > 0 ? phrase`; and ${more} more` : ''}.`;
 }
 
 function told({ id, label, was, now }: Move, env: Env): string {
   const name = label === id ? id : `${label} (${id})`;
-  const [then, today] = [was, now].map((term) => (term ? showTerm(term, env) : 'nothing'));
-  return `${name} ${then}, now ${today}`;
+  const [then, today] = [was, now].map((term) => (term ? showTerm(term, env) : phrase`nothing`));
+  return phrase`${name} ${then}, now ${today}`;
 }
 
 function waysOf(moved: Moved, job: Job): RemarkWay[] {
@@ -56,7 +58,7 @@ function sentAgain({ how, entry }: Moved, job: Job): RemarkWay[] {
   const { block, line } = entry.line;
   const last = Math.max(line.syntax.span.line, ...line.syntax.body.map((l) => l.span.line));
   const quoted = quotedOn(day.text, job);
-  const title = `Record it as sent again on ${day.text} at ${showTerm(quoted.price.total, job.env)}`;
+  const title = phrase`Record it as sent again on ${day.text} at ${showTerm(quoted.price.total, job.env)}`;
   return [{ title, edits: [after(block, last, sentLines(day.text, quoted))] }];
 }
 
@@ -69,7 +71,7 @@ function after(block: RemarkEdit['block'], line: number, texts: readonly string[
 function asAgreed({ entry, job: priced }: Moved, job: Job): RemarkWay[] {
   const taxed = !priced.price.tax.value.isZero();
   const said = `agreed ${moneyText(exact(entry.amount.value), job.env)}${taxed ? ' with tax' : ''}`;
-  const title = `Keep to the price: ${said}`;
+  const title = phrase`Keep to the price: ${said}`;
   const own = priced.price.agreed?.line;
   if (own?.block.file.name === job.file.name)
     return [{ title, edits: [rewrite(own.origin, said)] }];

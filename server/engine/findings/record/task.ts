@@ -1,5 +1,6 @@
 /** A task of the record that no output block knows. */
 
+import { phrase } from '../../../../shared/phrase';
 import { recordOf } from '../../life/record';
 import { taskWords } from '../../life/task-words';
 import type { Job } from '../../workspace/job';
@@ -13,16 +14,16 @@ export function taskUnknown(job: Job): Remark[] {
     const meant = meantBy(task, known);
     const origin = line.at('task');
     const hint = meant
-      ? `Did you mean “${meant}”?`
-      : 'Its hours are counted, but stand beside no estimate.';
+      ? phrase`Did you mean “${meant}”?`
+      : phrase`Its hours are counted, but stand beside no estimate.`;
     return [
       {
         code: 'task-unknown',
         severity: 'warning',
         origin,
-        message: `“${task}” is no task of the output block. ${hint}`,
+        message: phrase`“${task}” is no task of the output block. ${hint}`,
         ways: meant
-          ? [{ title: `Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
+          ? [{ title: phrase`Write ${meant}`, edits: [rewrite(origin, meant)], preferred: true }]
           : [],
       },
     ];

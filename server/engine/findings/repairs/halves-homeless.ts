@@ -1,4 +1,5 @@
 /** Halves kept that have no place where no face shows. */
+import { phrase } from '../../../../shared/phrase';
 import type { Salvage } from '../../brickwork/repair/salvage';
 import type { BlockFacts, LineFacts } from '../../resolve/env';
 import { type Remark, type RemarkWay, rewrite } from '../remark';
@@ -16,22 +17,23 @@ export function halvesHomeless(
     code: 'halves-homeless',
     severity: 'information',
     origin: line.origin,
-    message: `${why(room, where)} ${kept - room} of ${kept} halves are left over, and go with the waste.`,
+    message: phrase`${why(room, where)} ${kept - room} of ${kept} halves are left over, and go with the waste.`,
     ways: [wayOut(line, room)],
   };
 }
 
 function why(room: number, where: string): string {
-  if (!room) return 'Every brick of what is built again shows, so that halves have no place in it.';
-  return `There are ${room} places for halves ${where}.`;
+  if (!room)
+    return phrase`Every brick of what is built again shows, so that halves have no place in it.`;
+  return phrase`There are ${room} places for halves ${where}.`;
 }
 
 function wayOut(line: LineFacts, room: number): RemarkWay {
   if (room) {
     const key = line.values.count ? 'count' : 'share';
-    return { title: `Keep ${room} halves`, edits: [rewrite(line.at(key), String(room))] };
+    return { title: phrase`Keep ${room} halves`, edits: [rewrite(line.at(key), String(room))] };
   }
   const at = line.origin.span.line;
   const span = { line: at, start: 0, end: line.block.lines[at]!.length };
-  return { title: 'Take the line out', edits: [{ block: line.block, span, text: '' }] };
+  return { title: phrase`Take the line out`, edits: [{ block: line.block, span, text: '' }] };
 }

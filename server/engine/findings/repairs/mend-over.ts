@@ -1,4 +1,5 @@
 /** More mended than there is of what it is in: coping, indents, a face to point, bricks to cut out, a crack to stitch. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { measuredWithin } from '../../brickwork/repair/as-it-stands';
 import type { Site } from '../../brickwork/repair/site';
@@ -45,7 +46,7 @@ function onTop({ facts, size: { length }, env }: Site): Shared[] {
       most: length,
       near: measuredWithin(env),
       text,
-      stands: `${text(length)} long`,
+      stands: phrase`${text(length)} long`,
     },
   ];
 }
@@ -53,10 +54,17 @@ function onTop({ facts, size: { length }, env }: Site): Shared[] {
 /** Where it steps, its height is that of its left end alone, and nothing is held against it. */
 function indents({ facts, size: { courses }, stands }: Site): Shared[] {
   if (!courses || stands.line('top') || stands.line('ground')) return [];
-  const text = (some: number) => `${some} courses`;
+  const text = (some: number) => phrase`${some} courses`;
   const lines = facts.lines('tooth-in');
   return [
-    { lines, key: 'courses', most: courses, apart: true, text, stands: `${text(courses)} high` },
+    {
+      lines,
+      key: 'courses',
+      most: courses,
+      apart: true,
+      text,
+      stands: phrase`${text(courses)} high`,
+    },
   ];
 }
 
@@ -70,7 +78,13 @@ function pieces(site: Site): Shared[] {
     if (!most) return [];
     const text = (some: number) => `${some} ${some === 1 ? 'piece' : 'pieces'}`;
     return [
-      { lines: group, key: 'pieces', most, text, stands: `covered by ${text(most)} of that size` },
+      {
+        lines: group,
+        key: 'pieces',
+        most,
+        text,
+        stands: phrase`covered by ${text(most)} of that size`,
+      },
     ];
   });
 }
@@ -80,8 +94,8 @@ function inFaces(site: Site, standing: Standing): Shared[] {
   const { length, high, faces, bricks, joints } = standing;
   const area = (m2: number) => areaText(env, m2);
   const mm = (of: number) => lengthText(env, of);
-  const seen = `${area(faces)} to look at, both faces, its ends and its top`;
-  const some = (count: number) => `${count} bricks`;
+  const seen = phrase`${area(faces)} to look at, both faces, its ends and its top`;
+  const some = (count: number) => phrase`${count} bricks`;
   const across = length + high;
   return [
     { lines: facts.lines('repoint'), key: 'area', most: faces, text: area, stands: seen },
@@ -91,7 +105,7 @@ function inFaces(site: Site, standing: Standing): Shared[] {
       key: 'joints',
       most: joints,
       text: mm,
-      stands: `jointed for at most ${mm(joints)}, both faces together`,
+      stands: phrase`jointed for at most ${mm(joints)}, both faces together`,
     },
     {
       lines: facts.lines('stitch'),
@@ -99,14 +113,14 @@ function inFaces(site: Site, standing: Standing): Shared[] {
       most: across,
       apart: true,
       text: mm,
-      stands: `${mm(across)} along its length and up its height`,
+      stands: phrase`${mm(across)} along its length and up its height`,
     },
     {
       lines: facts.lines('rebuild'),
       key: 'bricks',
       most: bricks,
       text: some,
-      stands: `no more than ${some(bricks)}`,
+      stands: phrase`no more than ${some(bricks)}`,
     },
     {
       lines: facts.lines('cut-out'),
@@ -114,7 +128,7 @@ function inFaces(site: Site, standing: Standing): Shared[] {
       most: bricks,
       taken: bricksBuilt(site),
       text: some,
-      stands: `no more than ${some(bricks)}`,
+      stands: phrase`no more than ${some(bricks)}`,
     },
   ];
 }
@@ -133,8 +147,8 @@ function overIn(shared: Shared, site: Site): Remark[] {
 
 function over(line: LineFacts, shared: Shared, all: number, said: number, site: Site): Remark {
   const { key, text, stands } = shared;
-  const others = all > said + 1e-9 ? ', with what other lines take' : '';
-  const message = `${text(all)} are mended of ${site.called}${others}, which is ${stands}. It is counted as it is written. Write what is done.`;
+  const others = all > said + 1e-9 ? phrase`, with what other lines take` : '';
+  const message = phrase`${text(all)} are mended of ${site.called}${others}, which is ${stands}. It is counted as it is written. Write what is done.`;
   const origin = line.at(key);
   const ways = [wayOut(line, shared, shared.most - (all - said))];
   return { code: 'mend-over', severity: 'warning', origin, message, ways };
@@ -142,10 +156,11 @@ function over(line: LineFacts, shared: Shared, all: number, said: number, site: 
 
 function wayOut(line: LineFacts, { key, text, most }: Shared, left: number): RemarkWay {
   if (left > 0) {
-    const title = left === most ? `All of it: ${text(left)}` : `What is left: ${text(left)}`;
+    const title =
+      left === most ? phrase`All of it: ${text(left)}` : phrase`What is left: ${text(left)}`;
     return { title, edits: [rewrite(line.at(key), text(left))] };
   }
   const at = line.origin.span.line;
   const span = { line: at, start: 0, end: line.block.lines[at]!.length };
-  return { title: 'Take the line out', edits: [{ block: line.block, span, text: '' }] };
+  return { title: phrase`Take the line out`, edits: [{ block: line.block, span, text: '' }] };
 }

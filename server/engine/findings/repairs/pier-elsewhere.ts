@@ -1,4 +1,5 @@
 /** A repair in the pier of a wall that has none of that name, though another wall has. */
+import { phrase } from '../../../../shared/phrase';
 import { wordOf } from '../../resolve/book';
 import type { BlockFacts } from '../../resolve/env';
 import { hasPier } from '../../workspace/stands';
@@ -12,14 +13,14 @@ export function pierElsewhere(facts: BlockFacts): Remark | undefined {
   const walls = facts.block.file.blocks.filter((b) => hasPier(b, pier));
   const names = walls.map((b) => wordOf(b.read.heading?.values.name));
   if (!names.length || names.includes(wall)) return undefined;
-  const message = `The wall ${wall} has no pier ${pier}: that is a pier of ${names[0]}. What is mended there is not counted.`;
-  const ways = [{ title: `In ${names[0]}`, edits: [rewrite(line.at('wall'), names[0]!)] }];
+  const message = phrase`The wall ${wall} has no pier ${pier}: that is a pier of ${names[0]}. What is mended there is not counted.`;
+  const ways = [{ title: phrase`In ${names[0]}`, edits: [rewrite(line.at('wall'), names[0]!)] }];
   return {
     code: 'pier-elsewhere',
     severity: 'error',
     origin: line.at('pier'),
     message,
-    leavesOut: `what is mended of the pier ${pier}`,
+    leavesOut: phrase`what is mended of the pier ${pier}`,
     ways,
   };
 }

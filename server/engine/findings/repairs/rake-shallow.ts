@@ -1,4 +1,5 @@
 /** Joints raked too little for new mortar to hold. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Masonry } from '../../brickwork/masonry';
 import { defaultLine, type LineFacts } from '../../resolve/env';
@@ -11,15 +12,15 @@ export function rakeShallow(line: LineFacts, { env, jointTerms }: Masonry): Rema
   const joint = jointTerms.perpend.value.toNumber();
   if (!rule || depth === undefined || !times || !joint || depth >= times * joint - 0.5) return [];
   const wanted = lengthText(env, times * joint);
-  const message = `Joints ${lengthText(env, joint)} wide are raked ${times} times as deep, ${wanted}, for new mortar to hold in them. ${lengthText(env, depth)} is less.`;
+  const message = phrase`Joints ${lengthText(env, joint)} wide are raked ${times} times as deep, ${wanted}, for new mortar to hold in them. ${lengthText(env, depth)} is less.`;
   return [
     {
       code: 'rake-shallow',
       severity: 'information',
       origin: line.at('depth'),
       message,
-      related: [{ origin: rule.origin, message: 'How deep, in widths of the joint' }],
-      ways: [{ title: `Rake ${wanted}`, edits: [rewrite(line.at('depth'), wanted)] }],
+      related: [{ origin: rule.origin, message: phrase`How deep, in widths of the joint` }],
+      ways: [{ title: phrase`Rake ${wanted}`, edits: [rewrite(line.at('depth'), wanted)] }],
     },
   ];
 }

@@ -1,4 +1,5 @@
 /** More of a wall built again than stands anywhere in it clear of its openings: what lies in them is counted as brick. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { isWhole } from '../../brickwork/repair/as-it-stands';
 import { extentOf } from '../../brickwork/repair/extent';
@@ -18,7 +19,7 @@ export function rebuildOpenings(site: Site): Remark | undefined {
   const courses = Math.min(extent.courses?.value.toNumber() ?? 0, wall.courses);
   if (!length || !courses || length > wall.length || isWhole(extent, site)) return undefined;
   if (fitsClear(length, courses, wall)) return undefined;
-  const message = `${lengthText(env, length)} by ${courses} courses of ${called} is more than stands anywhere clear of its openings, and no line says where along it that is. It is counted as brick all through: write the parts beside the openings, each as a repair of its own, or how many bricks come down.`;
+  const message = phrase`${lengthText(env, length)} by ${courses} courses of ${called} is more than stands anywhere clear of its openings, and no line says where along it that is. It is counted as brick all through: write the parts beside the openings, each as a repair of its own, or how many bricks come down.`;
   return { code: 'rebuild-openings', severity: 'information', origin: line.origin, message };
 }
 

@@ -1,4 +1,5 @@
 /** More built again than stands there. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { measuredWithin } from '../../brickwork/repair/as-it-stands';
 import { coursesSaid } from '../../brickwork/repair/extent';
@@ -20,9 +21,11 @@ export function rebuildOver(site: Site): Remark | undefined {
   const over = line && site.called ? (tooLong(line, site) ?? tooHigh(line, site)) : undefined;
   if (!over) return undefined;
   const { origin, said, stands, text } = over;
-  const counted = site.pier ? 'No more than stands is counted.' : 'It is counted as it is written.';
-  const message = `${said} are built again of ${site.called}, which is ${stands}. ${counted} Write what comes down.`;
-  const ways = [{ title: `All of it: ${text}`, edits: [rewrite(origin, text)] }];
+  const counted = site.pier
+    ? phrase`No more than stands is counted.`
+    : phrase`It is counted as it is written.`;
+  const message = phrase`${said} are built again of ${site.called}, which is ${stands}. ${counted} Write what comes down.`;
+  const ways = [{ title: phrase`All of it: ${text}`, edits: [rewrite(origin, text)] }];
   return { code: 'rebuild-over', severity: 'warning', origin, message, ways };
 }
 
@@ -31,7 +34,12 @@ function tooLong(line: LineFacts, { size, env, pier }: Site): Over | undefined {
   if (pier || said === undefined || !size.length || said <= size.length + measuredWithin(env))
     return undefined;
   const text = lengthText(env, size.length);
-  return { origin: line.at('length'), said: lengthText(env, said), stands: `${text} long`, text };
+  return {
+    origin: line.at('length'),
+    said: lengthText(env, said),
+    stands: phrase`${text} long`,
+    text,
+  };
 }
 
 function tooHigh(line: LineFacts, site: Site): Over | undefined {
@@ -40,5 +48,10 @@ function tooHigh(line: LineFacts, site: Site): Over | undefined {
   const said = key && coursesSaid(line, site)?.value.toNumber();
   if (!key || !said || !stand || said <= stand) return undefined;
   const text = `${stand} courses`;
-  return { origin: line.at(key), said: `${said} courses`, stands: `${text} high`, text };
+  return {
+    origin: line.at(key),
+    said: phrase`${said} courses`,
+    stands: phrase`${text} high`,
+    text,
+  };
 }

@@ -1,4 +1,5 @@
 /** More bricks laid again, or halves kept, than come down. */
+import { phrase } from '../../../../shared/phrase';
 import type { Salvage } from '../../brickwork/repair/salvage';
 import type { BlockFacts, LineFacts } from '../../resolve/env';
 import { type Remark, rewrite } from '../remark';
@@ -27,7 +28,7 @@ function most(line: LineFacts, keys: readonly string[], all: number): number {
 }
 
 function tooMany(line: LineFacts, said: number, all: number): Remark {
-  const message = `${said} bricks are salvaged, and only ${all} come down. No more than those are laid again.`;
+  const message = phrase`${said} bricks are salvaged, and only ${all} come down. No more than those are laid again.`;
   return {
     code: 'salvage-over',
     severity: 'warning',
@@ -35,7 +36,7 @@ function tooMany(line: LineFacts, said: number, all: number): Remark {
     message,
     ways: [
       {
-        title: `All that come down: ${all} bricks`,
+        title: phrase`All that come down: ${all} bricks`,
         edits: [rewrite(line.at('bricks'), `${all} bricks`)],
       },
     ],
@@ -44,9 +45,9 @@ function tooMany(line: LineFacts, said: number, all: number): Remark {
 
 function noneLeft(line: LineFacts, kept: number, rest: number): Remark {
   const key = line.values.count ? 'count' : 'share';
-  const message = `${kept} bricks are to leave a half, and after those that are laid again ${rest} are left of what comes down. No more halves than those are kept.`;
+  const message = phrase`${kept} bricks are to leave a half, and after those that are laid again ${rest} are left of what comes down. No more halves than those are kept.`;
   const ways = rest
-    ? [{ title: `Keep ${rest} halves`, edits: [rewrite(line.at(key), String(rest))] }]
+    ? [{ title: phrase`Keep ${rest} halves`, edits: [rewrite(line.at(key), String(rest))] }]
     : [];
   return { code: 'salvage-over', severity: 'warning', origin: line.at(key), message, ways };
 }

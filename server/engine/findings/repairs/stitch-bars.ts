@@ -1,4 +1,5 @@
 /** A crack to stitch, and nothing that says with what. */
+import { phrase } from '../../../../shared/phrase';
 import type { LineFacts } from '../../resolve/env';
 import type { Remark } from '../remark';
 
@@ -7,8 +8,7 @@ export function stitchBars(line: LineFacts): Remark {
     code: 'stitch-bars',
     severity: 'warning',
     origin: line.origin,
-    message:
-      'No defaults give a crack-stitch: which bars, how long, how far apart, and how deep their beds are raked. The stitching is not counted, and the price is not complete.',
-    leavesOut: 'the stitching is not counted: no defaults give a crack-stitch',
+    message: phrase`No defaults give a crack-stitch: which bars, how long, how far apart, and how deep their beds are raked. The stitching is not counted, and the price is not complete.`,
+    leavesOut: phrase`the stitching is not counted: no defaults give a crack-stitch`,
   };
 }

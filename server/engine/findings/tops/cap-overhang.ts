@@ -1,5 +1,6 @@
 /** A cap that does not reach far enough over the faces to throw water clear of them. */
 
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { type BlockFacts, defaultLine, type Env } from '../../resolve/env';
 import type { Remark } from '../remark';
@@ -28,15 +29,17 @@ export function capOverhang(
   if (over >= reach) return undefined;
   const enough = [...capFor([width, depth], reach, env), ...sides.slice(2)];
   const how =
-    over < 0 ? 'does not cover the pier' : `reaches ${lengthText(env, over)} over the faces`;
+    over < 0
+      ? phrase`does not cover the pier`
+      : phrase`reaches ${lengthText(env, over)} over the faces`;
   const source = wanted.line.syntax.comment?.text.replace(/^#\s*/, '') ?? '';
-  const message = `This cap ${how}; ${lengthText(env, reach)} with a drip keeps water off them${source ? ` (${source})` : ''}.`;
+  const message = phrase`This cap ${how}; ${lengthText(env, reach)} with a drip keeps water off them${source ? ` (${source})` : ''}.`;
   return {
     code: 'cap-overhang',
     severity: 'information',
     origin: line.at('size'),
     message,
-    related: [{ origin: wanted.origin, message: 'How far it should reach' }],
-    ways: piecesLarger(line, enough, 'A cap of', env),
+    related: [{ origin: wanted.origin, message: phrase`How far it should reach` }],
+    ways: piecesLarger(line, enough, phrase`A cap of`, env),
   };
 }

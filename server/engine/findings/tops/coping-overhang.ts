@@ -1,5 +1,6 @@
 /** A coping that does not cover its wall, or a precast one that does not reach far enough over its faces to throw water clear of them. */
 
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Masonry } from '../../brickwork/masonry';
 import { type CopingMade, depthOf } from '../../brickwork/tops/coping-made';
@@ -34,22 +35,22 @@ export function copingOverhang(
   if (precast ? over >= reach : line.word('kind') === 'tiles' || over >= -joint / 2)
     return undefined;
   const text = (mm: number) => lengthText(env, mm);
-  const how = over < 0 ? 'does not cover' : `reaches ${text(over)} over each face of`;
+  const how = over < 0 ? phrase`does not cover` : phrase`reaches ${text(over)} over each face of`;
   const source = wanted.line.syntax.comment?.text.replace(/^#\s*/, '') ?? '';
   const [wide] = capFor([wall], reach, env);
-  const sides = precast ? '' : `, ${text(depthOf(made, joint))} through it,`;
-  const message = `This coping${sides} ${how} a wall ${text(wall)} thick${more ? ' over all' : ''}; ${text(reach)} with a drip keeps water off it${source ? ` (${source})` : ''}.${precast ? '' : ` Lay one that does, such as precast lengths ${text(wide!)} wide.`}`;
+  const sides = precast ? '' : phrase`, ${text(depthOf(made, joint))} through it,`;
+  const message = phrase`This coping${sides} ${how} a wall ${text(wall)} thick${more ? phrase` over all` : ''}; ${text(reach)} with a drip keeps water off it${source ? ` (${source})` : ''}.${precast ? '' : phrase` Lay one that does, such as precast lengths ${text(wide!)} wide.`}`;
   return {
     code: 'coping-overhang',
     severity: over < 0 ? 'warning' : 'information',
     origin: precast ? line.at('size') : line.at('kind'),
     message,
-    related: [{ origin: wanted.origin, message: 'How far it should reach' }],
+    related: [{ origin: wanted.origin, message: phrase`How far it should reach` }],
     ways: precast ? wider(line, wide!, env) : [],
   };
 }
 
 function wider(line: LineFacts, wide: number, env: Masonry['env']): RemarkWay[] {
   const [long, , ...high] = line.sides('size')!;
-  return piecesLarger(line, [long!, wide, ...high], 'Lengths of', env);
+  return piecesLarger(line, [long!, wide, ...high], phrase`Lengths of`, env);
 }

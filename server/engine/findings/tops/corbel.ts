@@ -1,4 +1,5 @@
 /** Courses that are laid further out than the library says they may be. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { type Masonry, thicknessOf } from '../../brickwork/masonry';
 import { defaultLine, factsOf, type LineFacts } from '../../resolve/env';
@@ -27,8 +28,8 @@ export function corbelFar(
     about: key,
     severity: 'warning',
     origin: line.at(key),
-    message: `${message}${source ? ` (${source})` : ''}. Ask a structural engineer about anything further.`,
-    related: rule && [{ origin: rule.origin, message: 'How far courses may be laid out' }],
+    message: phrase`${message}${source ? ` (${source})` : ''}. Ask a structural engineer about anything further.`,
+    related: rule && [{ origin: rule.origin, message: phrase`How far courses may be laid out` }],
     ways,
   });
   const text = (mm: number) => lengthText(env, mm);
@@ -36,14 +37,14 @@ export function corbelFar(
     out > each + SAME
       ? far(
           'project',
-          `Each course may be laid out ${text(each)} over the one below, and here it is ${text(out)}`,
+          phrase`Each course may be laid out ${text(each)} over the one below, and here it is ${text(out)}`,
           smaller(line, Math.min(each, all / courses), masonry),
         )
       : undefined,
     out * courses > all + SAME
       ? far(
           'courses',
-          `Together they may be laid out ${text(all)} from a wall ${text(wall)} thick, and here they are ${text(out * courses)}`,
+          phrase`Together they may be laid out ${text(all)} from a wall ${text(wall)} thick, and here they are ${text(out * courses)}`,
           fewer(line, Math.floor((all + SAME) / out)),
         )
       : undefined,
@@ -58,7 +59,7 @@ function smaller(line: LineFacts, most: number, { env }: Masonry): RemarkWay[] {
   const out = Math.floor((most + SAME) / step) * step;
   if (out <= 0) return [];
   const text = lengthText(env, out);
-  return [{ title: `${text} each`, edits: [{ ...line.at('project'), text }] }];
+  return [{ title: phrase`${text} each`, edits: [{ ...line.at('project'), text }] }];
 }
 
 /** A corner round a corbel, of walls whose courses are not laid with one another there. */
@@ -68,12 +69,12 @@ export function corbelCorner(
   { facts, env }: Masonry,
 ): Remark | undefined {
   if (!others.length) return undefined;
-  const names = others.map((block) => factsOf(block, env)!.name).join(' and ');
+  const names = others.map((block) => factsOf(block, env)!.name).join(phrase` and `);
   return {
     code: 'corbel-corner',
     severity: 'warning',
     origin: (line ?? facts).origin,
-    message: `The corbel of ${names} goes round its corner with ${facts.name || 'this wall'}, but the courses of the two are not level. They are counted and drawn as long as the wall, without what goes round the corner.`,
+    message: phrase`The corbel of ${names} goes round its corner with ${facts.name || phrase`this wall`}, but the courses of the two are not level. They are counted and drawn as long as the wall, without what goes round the corner.`,
     ways: [],
   };
 }
@@ -81,5 +82,5 @@ export function corbelCorner(
 function fewer(line: LineFacts, courses: number): RemarkWay[] {
   if (courses < 1) return [];
   const text = coursesText(courses);
-  return [{ title: `Lay out ${text}`, edits: [{ ...line.at('courses'), text }] }];
+  return [{ title: phrase`Lay out ${text}`, edits: [{ ...line.at('courses'), text }] }];
 }

@@ -1,4 +1,5 @@
 /** A top or a ground that falls: brickwork goes down in steps of whole courses, and where they are is to be said. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { jointsIn, type Masonry } from '../../brickwork/masonry';
 import type { LineFacts } from '../../resolve/env';
@@ -64,19 +65,19 @@ function falls(
   masonry: Masonry,
 ): Remark {
   const { env } = masonry;
-  const what = line.line.kind.key === 'ground' ? 'The ground' : 'The top';
+  const what = line.line.kind.key === 'ground' ? phrase`The ground` : phrase`The top`;
   const height = lengthText(env, line.number('fall') ?? 0);
   const courses = coursesText(Math.abs(fall.courses));
   const [first] = choices;
   const reckoned = first
-    ? `${stepsText(first)} ${first.length === 1 ? 'is' : 'are'} reckoned with until they are said.`
+    ? phrase`${stepsText(first)} ${first.length === 1 ? phrase`is` : phrase`are`} reckoned with until they are said.`
     : fall.courses
-      ? 'No step is reckoned with, and the price is not complete. Say where it steps: top steps at 2.5 m down 1 course.'
-      : 'No step is reckoned with.';
-  const message = `${what} falls ${height}, the nearest to ${courses}. Brickwork falls in steps of whole courses: ${reckoned}`;
+      ? phrase`No step is reckoned with, and the price is not complete. Say where it steps: top steps at 2.5 m down 1 course.`
+      : phrase`No step is reckoned with.`;
+  const message = phrase`${what} falls ${height}, the nearest to ${courses}. Brickwork falls in steps of whole courses: ${reckoned}`;
   const ways = choices.map((steps) => wayOf(line, steps, masonry));
   const lost = !first && fall.courses !== 0;
-  const leavesOut = `the steps in which ${what.toLowerCase()} of ${masonry.facts.name || 'the wall'} falls are not known`;
+  const leavesOut = phrase`the steps in which ${what.toLowerCase()} of ${masonry.facts.name || phrase`the wall`} falls are not known`;
   return {
     code: 'falls',
     severity: lost ? 'warning' : 'information',
@@ -91,16 +92,16 @@ function falls(
 function stepsText(steps: readonly StepAt[]): string {
   const high = Math.max(...steps.map(({ by }) => Math.abs(by)));
   const alike = steps.every(({ by }) => Math.abs(by) === high);
-  const count = steps.length === 1 ? '1 step' : `${steps.length} steps`;
-  return `${count} of ${alike ? '' : 'up to '}${coursesText(high)}`;
+  const count = steps.length === 1 ? phrase`1 step` : phrase`${steps.length} steps`;
+  return phrase`${count} of ${alike ? '' : phrase`up to `}${coursesText(high)}`;
 }
 
 function wayOf(line: LineFacts, steps: readonly StepAt[], { env }: Masonry): RemarkWay {
   const indent = ' '.repeat(line.line.syntax.indent);
   const texts = steps.map(({ at, by }) => {
-    const way = by < 0 ? 'down' : 'up';
+    const way = by < 0 ? phrase`down` : phrase`up`;
     const key = line.line.kind.key;
-    return `${key} steps at ${lengthText(env, at)} ${way} ${coursesText(Math.abs(by))}`;
+    return phrase`${key} steps at ${lengthText(env, at)} ${way} ${coursesText(Math.abs(by))}`;
   });
   return { title: stepsText(steps), edits: [rewrite(line.origin, texts.join(`\n${indent}`))] };
 }

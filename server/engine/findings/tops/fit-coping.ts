@@ -1,5 +1,6 @@
 /** A run of coping whose pieces do not fill the top it stands on. */
 
+import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Masonry } from '../../brickwork/masonry';
 import type { CopingRun } from '../../brickwork/tops/coping';
@@ -20,8 +21,8 @@ export function copingUnfit(
   const { env } = masonry;
   const each = lengthText(env, run.made.along + masonry.jointTerms.perpend.value.toNumber());
   const length = lengthText(env, fit.length);
-  const stale = decision ? ' What its fit line says no longer answers this length.' : '';
-  const message = `${called(run)} do not fill ${length}: each takes ${each} with its joint; ${numbersText(fit, run.text, env)}.${stale} ${reckonedText(reckoned(run, way, masonry))}`;
+  const stale = decision ? phrase` What its fit line says no longer answers this length.` : '';
+  const message = phrase`${called(run)} do not fill ${length}: each takes ${each} with its joint; ${numbersText(fit, run.text, env)}.${stale} ${reckonedText(reckoned(run, way, masonry))}`;
   return {
     code: 'fit-coping',
     about: `${run.text.home.name} ${run.text.name}`,
@@ -42,6 +43,8 @@ function reckoned(
   way: JointWay | CutWay | undefined,
   { env }: Masonry,
 ): string {
-  if (!way) return `No ${made.pieces.replace(/^(\w+)s\b/, '$1')} is`;
-  return way.kind === 'cut' ? 'A cut is' : `Joints of ${lengthText(env, way.joint)} are`;
+  if (!way) return phrase`No ${made.pieces.replace(/^(\w+)s\b/, '$1')} is`;
+  return way.kind === 'cut'
+    ? phrase`A cut is`
+    : phrase`Joints of ${lengthText(env, way.joint)} are`;
 }

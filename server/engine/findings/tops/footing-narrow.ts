@@ -1,4 +1,5 @@
 /** A footing narrower than what stands on it. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText, sizeText } from '../../brickwork/lengths';
 import type { BlockFacts, Env } from '../../resolve/env';
 import type { Remark } from '../remark';
@@ -24,11 +25,11 @@ export function footingNarrow(
   const text = (mm: readonly number[]) => sizeText(env, mm);
   const what =
     carries.length > 1
-      ? `a pier of ${text(carries)}`
-      : `a wall ${lengthText(env, carries[0]!)} thick`;
+      ? phrase`a pier of ${text(carries)}`
+      : phrase`a wall ${lengthText(env, carries[0]!)} thick`;
   const enough = own.map((side, i) => Math.max(side, Math.ceil(needed[i]! / TO) * TO));
   const size = text([...enough, sides.at(-1)!]);
-  const message = `This footing is narrower than what stands on it: ${what}. It has to carry the whole of it, and to spread its load: how wide it must be goes with the ground and the load, and is for the drawings, the local code or an engineer to say.`;
+  const message = phrase`This footing is narrower than what stands on it: ${what}. It has to carry the whole of it, and to spread its load: how wide it must be goes with the ground and the load, and is for the drawings, the local code or an engineer to say.`;
   return {
     code: 'footing-narrow',
     severity: 'warning',
@@ -36,7 +37,7 @@ export function footingNarrow(
     message,
     ways: [
       {
-        title: `At least ${size}, as wide as what it carries`,
+        title: phrase`At least ${size}, as wide as what it carries`,
         edits: [{ ...line.at('size'), text: size }],
       },
     ],

@@ -1,4 +1,5 @@
 /** A strip that piers of its wall stand out over, or that ends flush with one at an end of it. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText, sizeText } from '../../brickwork/lengths';
 import type { PierFacts, WallPlan } from '../../brickwork/wall/spec';
 import type { Env, LineFacts } from '../../resolve/env';
@@ -55,7 +56,7 @@ function overOf(
 function standsOut({ facts }: PierFacts, over: number, { line, env, width, depth }: Strip): Remark {
   const enough = Math.ceil((width + 2 * over) / TO) * TO;
   const size = sizeText(env, [enough, depth]);
-  const message = `The pier ${facts.name} stands ${lengthText(env, over)} out over this footing. It has to carry the whole of it, and to spread its load: how wide it must be there goes with the ground and the load, and is for the drawings, the local code or an engineer to say.`;
+  const message = phrase`The pier ${facts.name} stands ${lengthText(env, over)} out over this footing. It has to carry the whole of it, and to spread its load: how wide it must be there goes with the ground and the load, and is for the drawings, the local code or an engineer to say.`;
   return {
     code: 'footing-pier',
     about: facts.name,
@@ -63,7 +64,10 @@ function standsOut({ facts }: PierFacts, over: number, { line, env, width, depth
     origin: line.at('size'),
     message,
     ways: [
-      { title: `At least ${size}, all along the wall`, edits: [rewrite(line.at('size'), size)] },
+      {
+        title: phrase`At least ${size}, all along the wall`,
+        edits: [rewrite(line.at('size'), size)],
+      },
     ],
   };
 }
@@ -83,6 +87,6 @@ function endsFlush(
     about: facts.name,
     severity: 'information',
     origin: line.at('size'),
-    message: `This footing is as long as the wall, and so ends flush with the pier ${facts.name} at its ${end} end, where before the faces of the wall it stands out ${by}. Carry it as far past the pier (common practice): ${more} more, which is not counted.`,
+    message: phrase`This footing is as long as the wall, and so ends flush with the pier ${facts.name} at its ${end} end, where before the faces of the wall it stands out ${by}. Carry it as far past the pier (common practice): ${more} more, which is not counted.`,
   };
 }

@@ -1,4 +1,5 @@
 /** A step of a footing that is higher than the footing is thick: the upper strip would stand on nothing. */
+import { phrase } from '../../../../shared/phrase';
 import { lengthText, sizeText } from '../../brickwork/lengths';
 import { defaultLine, type Env, type LineFacts } from '../../resolve/env';
 import type { FootingStep } from '../../setting-out';
@@ -23,14 +24,14 @@ export function footingStep(
   if (!rule || !highest || highest.high <= deep + 1e-6) return undefined;
   const enough = [sides[0]!, Math.ceil(highest.high / TO) * TO];
   const source = rule.line.syntax.comment?.text.replace(/^#\s*/, '') ?? '';
-  const message = `The step at ${lengthText(env, highest.at)} is ${lengthText(env, highest.high)} high, more than the footing is thick (${lengthText(env, deep)}): a step is no higher than that${source ? ` (${source})` : ''}, unless an engineer designs it. Step it more often, or make it thicker.`;
+  const message = phrase`The step at ${lengthText(env, highest.at)} is ${lengthText(env, highest.high)} high, more than the footing is thick (${lengthText(env, deep)}): a step is no higher than that${source ? ` (${source})` : ''}, unless an engineer designs it. Step it more often, or make it thicker.`;
   const text = sizeText(env, enough);
   return {
     code: 'footing-step',
     severity: 'warning',
     origin: line.at('size'),
     message,
-    related: [{ origin: rule.origin, message: 'How a stepped footing is built' }],
-    ways: [{ title: `A footing of ${text}`, edits: [{ ...line.at('size'), text }] }],
+    related: [{ origin: rule.origin, message: phrase`How a stepped footing is built` }],
+    ways: [{ title: phrase`A footing of ${text}`, edits: [{ ...line.at('size'), text }] }],
   };
 }

@@ -1,4 +1,5 @@
 /** Ways out that ask for a larger cap or coping: what is bought has to be as large as the line then says. */
+import { phrase } from '../../../../shared/phrase';
 import { sizeText } from '../../brickwork/lengths';
 import { type Env, factsNamed, type LineFacts } from '../../resolve/env';
 import { type RemarkWay, rewrite } from '../remark';
@@ -29,7 +30,7 @@ export function piecesLarger(
   });
   const text = sizeText(env, wanted);
   const old = line.word('material');
-  const more = old ? ` instead of ${old}` : '';
+  const more = old ? phrase` instead of ${old}` : '';
   const plain = { title: `${what} ${text}${more}`, edits: [rewrite(sizeAndName(line), text)] };
   const [first, ...rest] = [...named, plain];
   return [{ ...first!, preferred: true }, ...rest];

@@ -1,4 +1,5 @@
 /** A plinth that is not so many half bricks thicker than its wall. */
+import { phrase } from '../../../../shared/phrase';
 import type { Masonry } from '../../brickwork/masonry';
 import type { LineFacts } from '../../resolve/env';
 import { coursesText } from '../courses';
@@ -10,17 +11,17 @@ const WAYS = ['1/2 brick front', '1/4 brick both'];
 export function plinthOff(line: LineFacts, { facts }: Masonry): Remark {
   const courses = coursesText(Math.max(1, Math.floor(line.number('courses') ?? 1)));
   const brick = line.values.brick ? ` in ${line.word('brick')}` : '';
-  const message = `A plinth is laid as so many half bricks more than the wall: half a brick out from the front of ${facts.name || 'the wall'}, or a quarter out from each face. What this one stands out is no such number, and no bricks are counted for it.`;
+  const message = phrase`A plinth is laid as so many half bricks more than the wall: half a brick out from the front of ${facts.name || phrase`the wall`}, or a quarter out from each face. What this one stands out is no such number, and no bricks are counted for it.`;
   const ways = WAYS.map((out) => ({
-    title: `Let it stand out ${out.replace(' front', ', in front').replace(' both', ', from both faces')}`,
+    title: phrase`Let it stand out ${out.replace(' front', phrase`, in front`).replace(' both', phrase`, from both faces`)}`,
     edits: [rewrite(line.origin, `plinth ${courses} project ${out}${brick}`)],
   }));
   return {
     code: 'plinth-off',
     severity: 'warning',
     origin: line.at('project'),
-    message: `${message} The price is not complete without them.`,
-    leavesOut: `the bricks of the plinth of ${facts.name || 'the wall'} are not counted`,
+    message: phrase`${message} The price is not complete without them.`,
+    leavesOut: phrase`the bricks of the plinth of ${facts.name || phrase`the wall`} are not counted`,
     ways,
   };
 }

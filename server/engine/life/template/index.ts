@@ -2,7 +2,7 @@
 import { printItems } from '../../../../grammar/print/items';
 import type { ReadLine } from '../../../../grammar/read/values';
 import { wordOf } from '../../resolve/book';
-import type { SourceBlock, SourceFile } from '../../workspace/source';
+import { type SourceBlock, SourceFile } from '../../workspace/source';
 import { type LinePlace, placeOf, type Trouble } from '../step';
 import { type Targets, type ToChange, targetsIn } from '../targets';
 
@@ -56,6 +56,13 @@ export function askPlace(ask: Pick<Ask, 'what' | 'word'>, targets: Targets): Ask
   if (found.length > 1) return { why: 'several', targets: found };
   const place = placeOf(ask.word, target);
   return typeof place === 'string' ? { why: place, targets: found } : { target, place };
+}
+
+/** The questions of a text that an answer can be written for. */
+export function asksOf(text: string): readonly Ask[] {
+  const file = new SourceFile('', text);
+  const targets = askable(file.blocks);
+  return (templateOf(file)?.asks ?? []).filter((ask) => 'place' in askPlace(ask, targets));
 }
 
 /** The answer that holds where none is given: what stands there. */

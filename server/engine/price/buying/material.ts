@@ -1,5 +1,7 @@
 /** Materials of mixes: by weight or by volume as they are sold, in the cheapest packs, or loose. */
+
 import { exact, ONE } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import { unitNamed } from '../../../../shared/units';
 import { inUnit, unitNames } from '../../brickwork/lengths';
 import { type BlockFacts, type Env, factsNamed, type LineFacts } from '../../resolve/env';
@@ -80,8 +82,8 @@ class Buying {
     };
     const units = unitNames(this.env);
     return [
-      ...of(`${this.title}, loose`, units.volume, 'volume'),
-      ...of(`${this.title}, weighed`, units.mass, 'mass'),
+      ...of(phrase`${this.title}, loose`, units.volume, 'volume'),
+      ...of(phrase`${this.title}, weighed`, units.mass, 'mass'),
     ];
   }
 
@@ -96,7 +98,7 @@ class Buying {
     const unit = unitNames(this.env).mass;
     if (unitNamed(amount.unit)?.dimension === 'mass') return inUnit(amount, unit);
     if (this.env.imperial) return product(this.title, unit, [amount, this.density('lb/ft3')]);
-    const cubic = convert(`${this.title}, loose`, 'm3', amount, exact('0.001'));
+    const cubic = convert(phrase`${this.title}, loose`, 'm3', amount, exact('0.001'));
     return product(this.title, unit, [cubic, this.density('kg/m3')]);
   }
 
@@ -107,7 +109,7 @@ class Buying {
   /** Packs with a price that can be reckoned with; of two alike the first. */
   private priced(needed: Term): Pack[] {
     const all = this.lines.flatMap((line) => {
-      const price = line.values.price ? line.term('price', 'price') : undefined;
+      const price = line.values.price ? line.term('price', phrase`price`) : undefined;
       return price && !price.gaps.length ? [{ ...this.pack(line, needed.unit), price }] : [];
     });
     return all.length === 1 ? all : differing(all.filter((p) => p.content.value.gt(0)));
@@ -115,7 +117,7 @@ class Buying {
 
   private pack(line: LineFacts, unit: string): Omit<Pack, 'price'> {
     const word = line.word('pack');
-    const content = line.term('content', `a ${word} of ${this.title}`);
+    const content = line.term('content', phrase`a ${word} of ${this.title}`);
     const kind = (name: string) => unitNamed(name)?.dimension;
     const held =
       kind(content.unit) === kind(unit) ? inUnit(content, unit) : this.across(content, unit);
@@ -135,10 +137,10 @@ class Buying {
     const sold = line && unitNamed(line.word('pack'));
     const unit = unitNamed(needed.unit);
     if (!line || !sold || !unit || sold.dimension !== unit.dimension) return undefined;
-    const price = line.term('money', `price of 1 ${sold.name}`);
+    const price = line.term('money', phrase`price of 1 ${sold.name}`);
     if (price.gaps.length) return undefined;
     const one = inUnit(fact(`1 ${sold.name}`, ONE, sold.name), unit.name);
-    return quotient(`price of 1 ${unit.name} loose`, this.env.money.code, price, one);
+    return quotient(phrase`price of 1 ${unit.name} loose`, this.env.money.code, price, one);
   }
 
   /** Bought loose, at a price per kg, t, l or m3; without one the price is missing. */
@@ -150,11 +152,12 @@ class Buying {
       return { bought: needed, cost: noPrice(title, env, this.home) };
     const volume = unitNames(env).volume;
     const rooms = () => this.added().map((amount) => this.room(amount, volume));
-    const amount = unit.dimension === 'mass' ? needed : total(`${title}, loose`, volume, rooms());
-    const bought = { ...inUnit(amount, unit.name), label: `${title}, to buy` };
-    const price = line.term('money', `price of 1 ${unit.name}`);
+    const amount =
+      unit.dimension === 'mass' ? needed : total(phrase`${title}, loose`, volume, rooms());
+    const bought = { ...inUnit(amount, unit.name), label: phrase`${title}, to buy` };
+    const price = line.term('money', phrase`price of 1 ${unit.name}`);
     const all = product(title, env.money.code, [bought, price]);
-    return { bought, cost: paid(`${title}, cost`, all, env) };
+    return { bought, cost: paid(phrase`${title}, cost`, all, env) };
   }
 }
 
@@ -162,7 +165,12 @@ class Buying {
 export function dampOf(volume: Term, facts: BlockFacts | undefined): Term {
   const line = facts?.line('bulking');
   if (!line) return volume;
-  return raised(`${facts!.title}, damp`, volume.unit, volume, line.term('share', 'bulking', '%'));
+  return raised(
+    phrase`${facts!.title}, damp`,
+    volume.unit,
+    volume,
+    line.term('share', phrase`bulking`, '%'),
+  );
 }
 
 /** Bulk density, dry; a gap where no line gives it, or it is nothing. */
@@ -172,10 +180,15 @@ export function densityOf(
   home: Origin,
   unit: string,
 ): Term {
-  const what = `no bulk density is given for ${title}`;
+  const what = phrase`no bulk density is given for ${title}`;
   const said =
-    facts?.line('loose')?.term('density', 'bulk density') ??
-    missing('bulk density', unit, what, home);
+    facts?.line('loose')?.term('density', phrase`bulk density`) ??
+    missing(phrase`bulk density`, unit, what, home);
   if (!said.value.isZero() || said.gaps.length) return inUnit(said, unit);
-  return missing('bulk density', unit, `the bulk density of ${title} is nothing`, said.origin);
+  return missing(
+    phrase`bulk density`,
+    unit,
+    phrase`the bulk density of ${title} is nothing`,
+    said.origin,
+  );
 }

@@ -1,6 +1,7 @@
 /** Whole packs of one thing, the cheapest that are enough, each count and the cost with its working. */
 
 import { type Exact, ZERO } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import type { Env } from '../../resolve/env';
 import { showValue } from '../../views/show';
 import { difference, packs, product, quotient, sum, type Term, up } from '../../working/term';
@@ -47,10 +48,10 @@ export function buyPacked(
 
 function oneKind(title: string, needed: Term, { unit, content, price }: Pack, env: Env): PackedBuy {
   const count = quotient(title, unit, needed, content);
-  const bought = up(`${title}, to buy`, unit, count, `whole ${unit}s`);
-  const cost = paid(`${title}, cost`, product(title, env.money.code, [bought, price]), env);
-  const held = product(`in ${unit}s`, needed.unit, [bought, content]);
-  return { bought, cost, left: difference(`${title}, left over`, needed.unit, held, needed) };
+  const bought = up(phrase`${title}, to buy`, unit, count, phrase`whole ${unit}s`);
+  const cost = paid(phrase`${title}, cost`, product(title, env.money.code, [bought, price]), env);
+  const held = product(phrase`in ${unit}s`, needed.unit, [bought, content]);
+  return { bought, cost, left: difference(phrase`${title}, left over`, needed.unit, held, needed) };
 }
 
 function severalKinds(
@@ -64,19 +65,19 @@ function severalKinds(
   const loose = each && looseOf(title, needed, kinds, each);
   const parts = loose ? [...counts, loose] : counts;
   const priced = kinds.map(({ unit, price }, i) =>
-    product(`${title}, ${unit}s`, env.money.code, [counts[i]!, price]),
+    product(phrase`${title}, ${unit}s`, env.money.code, [counts[i]!, price]),
   );
-  if (loose) priced.push(product(`${title}, loose`, env.money.code, [loose, each]));
+  if (loose) priced.push(product(phrase`${title}, loose`, env.money.code, [loose, each]));
   const held = kinds.map(({ unit, content }, i) =>
-    product(`in ${unit}s`, needed.unit, [counts[i]!, content]),
+    product(phrase`in ${unit}s`, needed.unit, [counts[i]!, content]),
   );
-  const all = sum('all that is bought', needed.unit, loose ? [...held, loose] : held);
-  const cost = paid(`${title}, cost`, sum(title, env.money.code, priced), env);
+  const all = sum(phrase`all that is bought`, needed.unit, loose ? [...held, loose] : held);
+  const cost = paid(phrase`${title}, cost`, sum(title, env.money.code, priced), env);
   const detail = () => otherWays(needed, kinds, each, env);
   return {
     bought: { ...togetherOf(title, parts), detail },
     cost,
-    left: difference(`${title}, left over`, needed.unit, all, needed),
+    left: difference(phrase`${title}, left over`, needed.unit, all, needed),
   };
 }
 
@@ -84,7 +85,7 @@ function severalKinds(
 function togetherOf(title: string, parts: readonly Term[]): Term {
   const some = parts.filter((part) => !part.value.isZero());
   const unit = some.length === 1 ? some[0]!.unit : 'packs';
-  return { ...sum(`${title}, to buy`, unit, parts), mixed: parts };
+  return { ...sum(phrase`${title}, to buy`, unit, parts), mixed: parts };
 }
 
 function countOf(
@@ -109,8 +110,8 @@ function inTurn(kind: Pack, kinds: readonly Pack[]): Pack[] {
 function looseOf(title: string, needed: Term, kinds: readonly Pack[], each: Term): Term {
   const args = [needed, ...kinds.flatMap((k) => [k.content, k.price]), each];
   const amount = (values: readonly Exact[]) => chosen(values).loose;
-  const note = 'all of it loose where that costs less than packs';
-  return packs('loose', `${title}, loose`, needed.unit, args, amount, note);
+  const note = phrase`all of it loose where that costs less than packs`;
+  return packs('loose', phrase`${title}, loose`, needed.unit, args, amount, note);
 }
 
 /** From the values of a count's arguments: how many of the first kind, and how much loose. */
@@ -144,10 +145,13 @@ function otherWays(
     const over = showValue(content.value.mul(count).sub(needed.value), needed.unit, env);
     const packed = showValue(ZERO.add(count), unit, env);
     const of = showValue(content.value, needed.unit, env);
-    return [`${packed} of ${of} alone: ${money(price.value.mul(count))}, ${over} left over`];
+    return [phrase`${packed} of ${of} alone: ${money(price.value.mul(count))}, ${over} left over`];
   });
   if (!each) return alone;
-  return [...alone, `all of it loose: ${money(needed.value.mul(each.value))}, nothing left over`];
+  return [
+    ...alone,
+    phrase`all of it loose: ${money(needed.value.mul(each.value))}, nothing left over`,
+  ];
 }
 
 /** Of two packs alike the first. */

@@ -1,4 +1,5 @@
 /** What every purchase is said in, and the sums that all of them share. */
+import { phrase } from '../../../../shared/phrase';
 import type { Env } from '../../resolve/env';
 import {
   cents,
@@ -49,12 +50,17 @@ export function paid(label: string, of: Term, env: Env): Term {
 
 /** What is not known at all costs nothing and says why: the reason is the same as for its count. */
 export function unknown(title: string, of: Term, env: Env): Term {
-  return product(`${title}, cost`, env.money.code, [
+  return product(phrase`${title}, cost`, env.money.code, [
     of,
-    counted('price', 0, env.money.code, { note: 'not known' }),
+    counted(phrase`price`, 0, env.money.code, { note: phrase`not known` }),
   ]);
 }
 
 export function noPrice(title: string, env: Env, origin: Origin): Term {
-  return missing(`${title}, cost`, env.money.code, `no price is given for ${title}`, origin);
+  return missing(
+    phrase`${title}, cost`,
+    env.money.code,
+    phrase`no price is given for ${title}`,
+    origin,
+  );
 }

@@ -1,5 +1,7 @@
 /** What pieces of work cost by themselves, as terms that say how it hangs on ranges: only made where the job has some. */
+
 import { fromGeometry } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import type { Needs } from '../../brickwork/needs';
 import type { MixBatch } from '../../mortar/batch';
 import { counted, sum, type Term } from '../../working/term';
@@ -20,7 +22,7 @@ export function followedBy(
 ): (at: readonly number[]) => { readonly some: Term; readonly of: Term } {
   const things = thingsOf(by, code);
   const costOf = (needs: readonly Needs[]) =>
-    sum('cost of the work', code, costs(needs, things, code));
+    sum(phrase`cost of the work`, code, costs(needs, things, code));
   const of = costOf(works.map((w) => w.needs));
   return (at) => ({ some: costOf(at.map((i) => works[i]!.needs)), of });
 }
@@ -73,7 +75,7 @@ function mixCost(
   paid: ReadonlyMap<string, Term>,
   code: string,
 ): Term {
-  const label = `what ${mix.name} costs`;
+  const label = phrase`what ${mix.name} costs`;
   if (mix.ready) return sum(label, code, [paid.get(`material ${mix.name}`) ?? []].flat());
   const all = batches.flatMap((b) => b.parts);
   const parts = mix.parts.flatMap(({ material, volume }) => {

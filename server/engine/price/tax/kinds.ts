@@ -1,4 +1,5 @@
 /** What a `tax` line says: how a part of the price is taxed. */
+import { phrase } from '../../../../shared/phrase';
 import type { Setting } from '../../resolve/book';
 import { defaultLine, type Env, LineFacts } from '../../resolve/env';
 import { counted, type Term } from '../../working/term';
@@ -26,19 +27,19 @@ export interface TaxKind {
 export function generalTax(env: Env): TaxKind {
   const setting = env.book.setting('job', 'tax') ?? env.book.setting('defaults', 'tax');
   if (setting) return taxOf(setting, env);
-  return keyed({ category: 'O', rate: none('no tax line'), name: 'Tax', reason: '' });
+  return keyed({ category: 'O', rate: none(phrase`no tax line`), name: phrase`Tax`, reason: '' });
 }
 
 /** @param general gives the name where the line has none */
 export function taxOf(setting: Setting, env: Env, general?: TaxKind): TaxKind {
   const line = new LineFacts(setting.block, setting.line, env);
-  const name = line.word('name') || general?.name || 'Tax';
+  const name = line.word('name') || general?.name || phrase`Tax`;
   if (line.word('how') === 'none')
     return keyed({ category: 'E', rate: none('none'), name, reason: line.word('reason'), line });
-  const rate = line.term('rate', 'tax');
+  const rate = line.term('rate', phrase`tax`);
   if (line.word('how') === 'reverse-charge') {
     const reason = defaultLine(env, 'reverse-charge')?.word('words') ?? '';
-    const charged = none('the client owes it to the state');
+    const charged = none(phrase`the client owes it to the state`);
     return keyed({ category: 'AE', rate: charged, owed: rate, name, reason, line });
   }
   const nought = rate.value.isZero() && !rate.gaps.length;
@@ -46,7 +47,7 @@ export function taxOf(setting: Setting, env: Env, general?: TaxKind): TaxKind {
 }
 
 function none(note: string): Term {
-  return counted('tax', 0, '%', { note });
+  return counted(phrase`tax`, 0, '%', { note });
 }
 
 /** A rate is one row of tax, whatever it is called where; none for another reason is another row. */
@@ -60,6 +61,6 @@ function keyed(kind: Omit<TaxKind, 'key' | 'said'>): TaxKind {
 }
 
 function saidOf({ category, rate, owed, name }: Omit<TaxKind, 'key' | 'said'>): string {
-  if (owed) return `${name} at ${owed.value.toFixed()}% that the client owes`;
-  return category === 'E' ? `no ${name}` : `${name} at ${rate.value.toFixed()}%`;
+  if (owed) return phrase`${name} at ${owed.value.toFixed()}% that the client owes`;
+  return category === 'E' ? phrase`no ${name}` : phrase`${name} at ${rate.value.toFixed()}%`;
 }

@@ -1,5 +1,7 @@
 /** Parts of the price: of each piece of work, and of each cost that is taxed by itself. Those taxed alike add up to what they are taxed on. */
+
 import { fromMinor, Shares } from '../../../../shared/money';
+import { later, phrase, spoken } from '../../../../shared/phrase';
 import type { Env } from '../../resolve/env';
 import { showTerm } from '../../views/show';
 import { counted, type Term } from '../../working/term';
@@ -22,7 +24,7 @@ interface Row {
   readonly gross: (at: number) => number;
 }
 
-const ROUNDED = 'rounded so that all shares add up';
+const ROUNDED = later`rounded so that all shares add up`;
 
 export class PriceParts {
   private readonly rows: readonly Row[];
@@ -52,7 +54,7 @@ export class PriceParts {
     return this.rows.flatMap((row) => {
       const before = row.tax.works === 'all' ? 0 : row.tax.works.length;
       return row.tax.items.map((item, i) => {
-        const why = `it is ${showTerm(item.cost, this.env)} of ${showTerm(this.price.cost, this.env)}`;
+        const why = phrase`it is ${showTerm(item.cost, this.env)} of ${showTerm(this.price.cost, this.env)}`;
         return { ...this.part(row, before + i, item.cost, why), item };
       });
     });
@@ -67,10 +69,13 @@ export class PriceParts {
 
   private term(all: Term, minor: number, cost: Term, why: string): Term {
     const { code, digits } = this.env.money;
-    return counted('Part of the price before tax', fromMinor(minor, digits), code, {
-      note: 'shared by cost',
+    return counted(phrase`Part of the price before tax`, fromMinor(minor, digits), code, {
+      note: phrase`shared by cost`,
       args: [all, cost],
-      detail: () => [`${why}, and it bears as much of ${showTerm(all, this.env)}`, ROUNDED],
+      detail: () => [
+        phrase`${why}, and it bears as much of ${showTerm(all, this.env)}`,
+        spoken(ROUNDED),
+      ],
     });
   }
 }

@@ -2,7 +2,9 @@
  * Which part of the price bears which tax. All that is alike bears as much of the price before tax as of the cost: pieces of
  * work by what they take, with all that the job pays for beside them; costs that have a tax line by themselves.
  */
+
 import { fromGeometry } from '../../../../shared/exact';
+import { later, phrase, spoken } from '../../../../shared/phrase';
 import type { Needs } from '../../brickwork/needs';
 import type { Env } from '../../resolve/env';
 import { counted, difference, sum, type Term } from '../../working/term';
@@ -52,7 +54,7 @@ export function portionsOf(pieces: Pieces | undefined, paid: Paid, env: Env): Po
   if (!pieces?.taxes.size && !own.length) return [{ kind: general, works: 'all', items: [] }];
   const members = membersOf(pieces, own, general, env);
   const rest = own.length
-    ? difference('cost of all else', env.money.code, paid.cost, ownCost(own, env))
+    ? difference(phrase`cost of all else`, env.money.code, paid.cost, ownCost(own, env))
     : paid.cost;
   const works = pieces?.works.length ?? 0;
   // Where there is no work to bear it, what no line taxes by itself is taxed as the job is.
@@ -63,7 +65,7 @@ export function portionsOf(pieces: Pieces | undefined, paid: Paid, env: Env): Po
 
 function ownCost(own: readonly OtherCost[], env: Env): Term {
   return sum(
-    'costs taxed by themselves',
+    phrase`costs taxed by themselves`,
     env.money.code,
     own.map((o) => o.cost),
   );
@@ -101,25 +103,25 @@ interface Of {
 function costOf({ works: at, items, kind }: Members, i: number, of: Of): Term {
   const { rest, works, env } = of;
   const own = items.map((item) => item.cost);
-  const label = `cost of what is charged with ${kind.said}`;
+  const label = phrase`cost of what is charged with ${kind.said}`;
   if (!works) return sum(label, env.money.code, i === 0 ? [rest, ...own] : own);
   return sum(label, env.money.code, at.length ? [carried(at, of), ...own] : own);
 }
 
-const NOTE = 'as much of it as the work itself costs, of all the work';
+const NOTE = later`as much of it as the work itself costs, of all the work`;
 
 function carried(at: readonly number[], { rest, paid, env }: Of): Term {
-  const label = 'cost of the work, and of all else in proportion';
+  const label = phrase`cost of the work, and of all else in proportion`;
   if (!rest.ranged) {
     const part = partOf(at, paid.each());
     const value = fromGeometry(rest.value.toNumber() * part);
-    return counted(label, value, env.money.code, { args: [rest], note: NOTE });
+    return counted(label, value, env.money.code, { args: [rest], note: spoken(NOTE) });
   }
   const { some, of } = paid.followed(at);
   const [top, below, all] = [some, of, rest].map((t) => t.value.toNumber());
   return counted(label, fromGeometry(below ? (all! * top!) / below : 0), env.money.code, {
     args: [rest, some, of],
-    note: NOTE,
+    note: spoken(NOTE),
     again: ([r, s, o]) => (o ? (r! * s!) / o : 0),
   });
 }

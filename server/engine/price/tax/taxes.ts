@@ -1,5 +1,7 @@
 /** Tax on the price, once for all that bears the same (EN 16931, BR-CO-17): bases that add up to the price before tax. */
+
 import { type Exact, ZERO } from '../../../../shared/exact';
+import { phrase } from '../../../../shared/phrase';
 import type { Env, LineFacts } from '../../resolve/env';
 import { cents, counted, difference, share, sum, type Term } from '../../working/term';
 import { documentTotals, type TaxCategory, taxOn } from '../document-totals';
@@ -54,8 +56,8 @@ export function taxesOn(portions: readonly Portion[], amounts: Amounts, env: Env
   const taxes = portions.map((portion, i) => groupOf(portion, gross[i]!, bases[i]!, env));
   const [only] = taxes;
   const all = taxes.map((t) => t.tax);
-  const tax = taxes.length === 1 ? only!.tax : sum('Tax', code, all);
-  const withTax = sum('Price', code, [amounts.net, tax]);
+  const tax = taxes.length === 1 ? only!.tax : sum(phrase`Tax`, code, all);
+  const withTax = sum(phrase`Price`, code, [amounts.net, tax]);
   return { taxes, tax, withTax: { ...withTax, value: totalOf(taxes, env) } };
 }
 
@@ -71,14 +73,19 @@ function totalOf(taxes: readonly TaxGroup[], { money }: Env): Exact {
 
 function groupOf({ kind, works, items }: Portion, gross: Term, base: Term, env: Env): TaxGroup {
   const { category, rate, owed, name, said, reason, line } = kind;
-  const tax = taxTerm('Tax', rate, base, env);
+  const tax = taxTerm(phrase`Tax`, rate, base, env);
   const due = owed && { rate: owed, tax: taxTerm(said, owed, base, env) };
   return { category, rate, name, said, reason, gross, base, tax, owed: due, line, works, items };
 }
 
 function taxTerm(label: string, rate: Term, base: Term, { money }: Env): Term {
   const { code, digits } = money;
-  const term = cents(label, share('tax', code, rate, base), digits, 'half away from zero');
+  const term = cents(
+    label,
+    share(phrase`tax`, code, rate, base),
+    digits,
+    phrase`half away from zero`,
+  );
   return { ...term, value: taxOn(base.value, rate.value, digits) };
 }
 
@@ -88,9 +95,14 @@ function sharedOut(amount: Term, portions: readonly Portion[], cost: Term, env: 
   const { code, digits } = env.money;
   const parts = portions.slice(0, -1).map(({ kind, cost: own }) => {
     const part = inProportion(amount, own!, cost, code);
-    return cents(`Of it, with ${kind.said}`, part, digits);
+    return cents(phrase`Of it, with ${kind.said}`, part, digits);
   });
-  const last = difference('Of it, all else', code, amount, sum('the others', code, parts));
+  const last = difference(
+    phrase`Of it, all else`,
+    code,
+    amount,
+    sum(phrase`the others`, code, parts),
+  );
   return [...parts, last];
 }
 
@@ -98,8 +110,8 @@ function sharedOut(amount: Term, portions: readonly Portion[], cost: Term, env: 
 export function inProportion(amount: Term, own: Term, cost: Term, code: string): Term {
   const again = ([a, o, c]: readonly number[]) => (c ? (a! * o!) / c : 0);
   const value = cost.value.isZero() ? ZERO : amount.value.mul(own.value).div(cost.value);
-  const note = 'as much of the price as of the cost';
-  return counted('share', value, code, { args: [amount, own, cost], again, note });
+  const note = phrase`as much of the price as of the cost`;
+  return counted(phrase`share`, value, code, { args: [amount, own, cost], again, note });
 }
 
 /** What all of the price bears, in percent. */
@@ -113,5 +125,5 @@ export function rateOfAll(portions: readonly Portion[], cost: Term): Term {
   };
   const borne = portions.reduce((s, p) => s.add(p.cost!.value.mul(p.kind.rate.value)), ZERO);
   const value = cost.value.isZero() ? ZERO : borne.div(cost.value);
-  return counted('tax on all of it', value, '%', { args: [cost, ...args], again });
+  return counted(phrase`tax on all of it`, value, '%', { args: [cost, ...args], again });
 }

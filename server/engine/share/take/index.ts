@@ -5,7 +5,7 @@
 import { type LineChange, type SaidLine, saidBlock } from '../../compare';
 import { changesIn, headOf } from '../../compare/lines';
 import { type SourceBlock, SourceFile } from '../../workspace/source';
-import { withLines } from './lines';
+import { type LineEdits, withLines } from './lines';
 import { couldHave, mayTakeBlock, mayTakeLine } from './may';
 import { placed } from './place';
 
@@ -27,6 +27,8 @@ export interface Taking {
 
 export interface Taken {
   readonly text: string;
+  /** The same line by line: every other line stays. */
+  readonly lines: LineEdits;
   readonly edits: readonly Taking[];
   /** Lines of theirs that are not taken: money, or something was left out of them. */
   readonly refused: number;
@@ -80,7 +82,8 @@ class Work {
 
   done(): Omit<Taken, 'offered'> {
     const { over, after, last, edits, ours, refused } = this;
-    return { text: withLines(this.text, { over, after, last }), edits, ours, refused };
+    const lines = { over, after, last };
+    return { text: withLines(this.text, lines), lines, edits, ours, refused };
   }
 
   take(block: SourceBlock, id: string): void {

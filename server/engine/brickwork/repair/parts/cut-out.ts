@@ -1,4 +1,5 @@
 /** Single bricks cut out and replaced. They come out in pieces. */
+import { phrase } from '../../../../../shared/phrase';
 import { amountIn } from '../amounts';
 import type { MendingOf } from '../mending';
 import { aroundBricks } from '../mortar';
@@ -7,7 +8,7 @@ import { cutOutSaid } from '../says';
 export const cutOut: MendingOf = (site) => {
   const line = site.facts.line('cut-out');
   if (!line) return undefined;
-  const bricks = line.term('bricks', 'Bricks cut out', 'bricks');
+  const bricks = line.term('bricks', phrase`Bricks cut out`, 'bricks');
   const mortar = aroundBricks(bricks, site);
   return {
     cut: bricks,
@@ -15,7 +16,7 @@ export const cutOut: MendingOf = (site) => {
     mortar,
     old: mortar,
     figures: [{ key: 'cut-out', term: bricks }],
-    tasks: [amountIn('cut-out', 'Cutting out and replacing bricks', bricks)],
+    tasks: [amountIn('cut-out', phrase`Cutting out and replacing bricks`, bricks)],
     says: cutOutSaid(line),
     does: ['raking'],
   };

@@ -1,4 +1,5 @@
 /** Surfaces made good. */
+import { phrase } from '../../../../../shared/phrase';
 import { defaultTerm, type LineFacts } from '../../../resolve/env';
 import { product, sum, type Term } from '../../../working/term';
 import { inUnit, unitNames } from '../../lengths';
@@ -11,25 +12,25 @@ export const makeGood: MendingOf = (site) => {
   const lines = site.facts.lines('make-good');
   if (!lines.length) return undefined;
   const name = unitNames(site.env).area;
-  const areas = lines.map((line) => inUnit(line.term('area', 'Area made good'), name));
+  const areas = lines.map((line) => inUnit(line.term('area', phrase`Area made good`), name));
   const mortar = sum(
-    'making good',
+    phrase`making good`,
     unitNames(site.env).volume,
     lines.map((line, i) => layer(areas[i]!, line, site)),
   );
-  const area = sum('Area made good', name, areas);
+  const area = sum(phrase`Area made good`, name, areas);
   return {
     mortar,
     figures: [{ key: 'made-good', term: area }],
-    tasks: [amountIn('make-good', 'Making good', area)],
+    tasks: [amountIn('make-good', phrase`Making good`, area)],
     says: lines.flatMap((line) => makeGoodSaid(line, site.env)),
   };
 };
 
 function layer(area: Term, line: LineFacts, { env }: Site): Term {
   const thick = line.values.thick
-    ? line.term('thick', 'thick')
-    : defaultTerm(env, 'make-good', 'thick', 'thick');
-  const metric = product('making good', 'm3', [inUnit(area, 'm2'), inUnit(thick, 'm')]);
+    ? line.term('thick', phrase`thick`)
+    : defaultTerm(env, 'make-good', 'thick', phrase`thick`);
+  const metric = product(phrase`making good`, 'm3', [inUnit(area, 'm2'), inUnit(thick, 'm')]);
   return inUnit(metric, unitNames(env).volume);
 }

@@ -1,4 +1,5 @@
 /** Copings and caps lifted, cleaned and bedded again. */
+import { phrase } from '../../../../../shared/phrase';
 import type { LineFacts } from '../../../resolve/env';
 import { sum, type Term, up } from '../../../working/term';
 import { unitNames } from '../../lengths';
@@ -14,7 +15,7 @@ export const rebed: MendingOf = (site) => {
   if (!lines.length) return undefined;
   const all = lines.map((line) => bedded(line, site));
   const mortar = sum(
-    'bedding',
+    phrase`bedding`,
     unitNames(site.env).volume,
     all.map((each) => each.mortar),
   );
@@ -35,7 +36,7 @@ interface Bedded {
 
 /** A length whose pieces are known is bedded piece by piece. */
 function bedded(line: LineFacts, site: Site): Bedded {
-  const label = 'Bedding again';
+  const label = phrase`Bedding again`;
   const size = sizeOfPiece(line, site);
   if (line.values.pieces) {
     const amount = line.term('pieces', label, 'pieces');
@@ -48,10 +49,10 @@ function bedded(line: LineFacts, site: Site): Bedded {
   const amount = line.term('length', label);
   const task = amountIn('rebed', label, amount);
   if (!size) return { amount, mortar: beddingLength(amount, site), task };
-  const each = sum('a piece and its joint', 'mm', [
+  const each = sum(phrase`a piece and its joint`, 'mm', [
     lengthOf(size),
     site.masonry.jointTerms.perpend,
   ]);
-  const pieces = up('pieces', 'pieces', into('pieces', 'pieces', amount, each));
+  const pieces = up(phrase`pieces`, 'pieces', into('pieces', 'pieces', amount, each));
   return { amount, mortar: beddingPieces(pieces, size, site), task };
 }

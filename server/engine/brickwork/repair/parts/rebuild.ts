@@ -1,4 +1,5 @@
 /** Taken down, cleaned, and built again: a part of a wall, the topmost courses of a pier, or so many bricks. */
+import { phrase } from '../../../../../shared/phrase';
 import { amountIn } from '../amounts';
 import type { MendingOf } from '../mending';
 import { type Rebuilt, rebuiltIn } from '../rebuild';
@@ -30,8 +31,8 @@ export const rebuild: MendingOf = (site) => {
 function tasksOf({ bricks, mixes = [] }: Rebuilt, site: Site) {
   const laying = site.pier ? 'pier-work' : 'facework';
   return [
-    amountIn('take-down', 'Taking down', bricks),
-    amountIn(laying, 'Building again', bricks),
-    ...mixes.map((core) => amountIn('core', 'Filling the core', core.litres)),
+    amountIn('take-down', phrase`Taking down`, bricks),
+    amountIn(laying, phrase`Building again`, bricks),
+    ...mixes.map((core) => amountIn('core', phrase`Filling the core`, core.litres)),
   ];
 }

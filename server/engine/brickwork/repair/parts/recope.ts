@@ -1,4 +1,5 @@
 /** A coping of bricks on edge taken off and laid again. */
+import { phrase } from '../../../../../shared/phrase';
 import { missing, quotient, sum, type Term, up } from '../../../working/term';
 import { brickTerms } from '../../count';
 import { inMm } from '../../lengths';
@@ -11,9 +12,13 @@ import type { Site } from '../site';
 export const recope: MendingOf = (site) => {
   const line = site.facts.line('recope');
   if (!line) return undefined;
-  const length = inMm(line.term('length', 'Coping laid again'));
+  const length = inMm(line.term('length', phrase`Coping laid again`));
   const each = eachOnEdge(site, line.origin);
-  const bricks = up('Bricks on edge', 'bricks', quotient('bricks on edge', 'bricks', length, each));
+  const bricks = up(
+    phrase`Bricks on edge`,
+    'bricks',
+    quotient(phrase`bricks on edge`, 'bricks', length, each),
+  );
   const mortar = site.masonry.brick.size && underCoping(bricks, site);
   return {
     down: bricks,
@@ -22,8 +27,8 @@ export const recope: MendingOf = (site) => {
     old: mortar,
     figures: [{ key: 'recoped', term: bricks }],
     tasks: [
-      amountIn('take-down', 'Taking off the coping', bricks),
-      amountIn('coping', 'Laying the coping again', bricks),
+      amountIn('take-down', phrase`Taking off the coping`, bricks),
+      amountIn('coping', phrase`Laying the coping again`, bricks),
     ],
     says: recopeSaid(line, site.env),
   };
@@ -31,7 +36,7 @@ export const recope: MendingOf = (site) => {
 
 function eachOnEdge({ masonry }: Site, origin: Term['origin']): Term {
   if (!masonry.brick.size)
-    return missing('a brick on edge', 'mm', 'the brick is not known', origin);
+    return missing(phrase`a brick on edge`, 'mm', phrase`the brick is not known`, origin);
   const [, , height] = brickTerms(masonry);
-  return sum('a brick on edge', 'mm', [height!, masonry.jointTerms.perpend]);
+  return sum(phrase`a brick on edge`, 'mm', [height!, masonry.jointTerms.perpend]);
 }

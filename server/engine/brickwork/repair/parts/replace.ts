@@ -1,4 +1,5 @@
 /** Copings and caps taken off, and new ones bedded in their place. */
+import { phrase } from '../../../../../shared/phrase';
 import type { LineFacts } from '../../../resolve/env';
 import { sum } from '../../../working/term';
 import { unitNames } from '../../lengths';
@@ -13,12 +14,12 @@ export const replace: MendingOf = (site) => {
   if (!lines.length) return undefined;
   const all = lines.map((line) => replaced(line, site));
   const mortar = sum(
-    'bedding',
+    phrase`bedding`,
     unitNames(site.env).volume,
     all.map((each) => each.mortar),
   );
   const count = sum(
-    'Pieces replaced',
+    phrase`Pieces replaced`,
     'pieces',
     all.map((each) => each.count),
   );
@@ -32,7 +33,7 @@ export const replace: MendingOf = (site) => {
       origin: line.at('material'),
     })),
     figures: [{ key: 'replaced', term: count }],
-    tasks: [amountIn('replace', 'Taking off and bedding new ones', count)],
+    tasks: [amountIn('replace', phrase`Taking off and bedding new ones`, count)],
     says: lines.flatMap((line) => replaceSaid(line, site)),
     does: ['lifting'],
   };

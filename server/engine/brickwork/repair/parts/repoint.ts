@@ -1,4 +1,5 @@
 /** Joints raked out and pointed: so much of a face, or so much length of joint. */
+import { phrase } from '../../../../../shared/phrase';
 import { rakeShallow } from '../../../findings/repairs/rake-shallow';
 import type { LineFacts } from '../../../resolve/env';
 import { sum, type Term } from '../../../working/term';
@@ -15,7 +16,7 @@ export const repoint: MendingOf = (site) => {
   if (!lines.length) return undefined;
   const all = lines.map((line) => pointed(line, site));
   const mortar = sum(
-    'pointing',
+    phrase`pointing`,
     unitNames(site.env).volume,
     all.map((each) => each.mortar),
   );
@@ -25,19 +26,19 @@ export const repoint: MendingOf = (site) => {
     figures: [
       ...figure(
         'repointed',
-        'Area repointed',
+        phrase`Area repointed`,
         all.filter((p) => p.line.values.area),
       ),
       ...figure(
         'repointed-joints',
-        'Joints repointed',
+        phrase`Joints repointed`,
         all.filter((p) => p.line.values.joints),
       ),
     ],
     tasks: all.map(({ line, amount }) =>
       amountIn(
         line.values.joints ? 'repoint-joints' : 'repoint',
-        'Raking out and pointing',
+        phrase`Raking out and pointing`,
         amount,
       ),
     ),
@@ -55,10 +56,10 @@ interface Pointed {
 
 function pointed(line: LineFacts, site: Site): Pointed {
   if (!line.values.joints) {
-    const amount = line.term('area', 'Area repointed');
+    const amount = line.term('area', phrase`Area repointed`);
     return { line, amount, mortar: inFace(amount, line, site) };
   }
-  const amount = line.term('joints', 'Joints repointed');
+  const amount = line.term('joints', phrase`Joints repointed`);
   return { line, amount, mortar: inJoints(amount, line, site) };
 }
 

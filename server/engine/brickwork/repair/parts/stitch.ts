@@ -1,5 +1,7 @@
 /** Cracks stitched: bars in raked bed joints across them. */
+
 import { exact } from '../../../../../shared/exact';
+import { phrase } from '../../../../../shared/phrase';
 import { stitchBars } from '../../../findings/repairs/stitch-bars';
 import { defaultLine, type LineFacts } from '../../../resolve/env';
 import { fact, named, product, sum, type Term, up } from '../../../working/term';
@@ -16,7 +18,7 @@ export const stitch: MendingOf = (site) => {
   if (!lines.length) return undefined;
   if (!rule) return { remarks: lines.map(stitchBars) };
   const bars = sum(
-    'Bars across the crack',
+    phrase`Bars across the crack`,
     'pieces',
     lines.map((line) => barsIn(line, rule)),
   );
@@ -27,7 +29,7 @@ export const stitch: MendingOf = (site) => {
     old: mortar,
     pieces: [{ material, count: bars, origin: rule.at('material') }],
     figures: [{ key: 'bars', term: bars }],
-    tasks: [amountIn('stitch', 'Raking beds and setting bars', bars)],
+    tasks: [amountIn('stitch', phrase`Raking beds and setting bars`, bars)],
     says: lines.flatMap((line) => stitchSaid(line, rule, site.env)),
     does: ['raking'],
   };
@@ -35,19 +37,19 @@ export const stitch: MendingOf = (site) => {
 
 /** One at its beginning, and one for every step along it. */
 function barsIn(line: LineFacts, rule: LineFacts): Term {
-  const long = line.term('length', 'crack');
-  const apart = rule.term('apart', 'bars apart');
-  const steps = up('steps', 'pieces', into('steps', 'pieces', long, apart));
-  return sum('bars', 'pieces', [
+  const long = line.term('length', phrase`crack`);
+  const apart = rule.term('apart', phrase`bars apart`);
+  const steps = up(phrase`steps`, 'pieces', into('steps', 'pieces', long, apart));
+  return sum(phrase`bars`, 'pieces', [
     steps,
-    fact('one at its beginning', exact(1), 'pieces', rule.origin),
+    fact(phrase`one at its beginning`, exact(1), 'pieces', rule.origin),
   ]);
 }
 
 /** The raked bed of each is filled with mortar; what the bar itself takes of it is left in. */
 function inBeds(bars: Term, rule: LineFacts, site: Site): Term {
-  const sides = [rule.term('length', 'length of a bar'), rule.term('depth', 'raked')];
+  const sides = [rule.term('length', phrase`length of a bar`), rule.term('depth', phrase`raked`)];
   const joint = named('joint', site.masonry.jointTerms.bed);
-  const each = slot('bed of one bar', [...sides.map(inMm), joint], site);
-  return product('round the bars', each.unit, [bars, each]);
+  const each = slot(phrase`bed of one bar`, [...sides.map(inMm), joint], site);
+  return product(phrase`round the bars`, each.unit, [bars, each]);
 }

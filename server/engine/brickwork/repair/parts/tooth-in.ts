@@ -1,5 +1,7 @@
 /** Indents cut in standing work, so that new work bonds into it. */
+
 import { exact } from '../../../../../shared/exact';
+import { phrase } from '../../../../../shared/phrase';
 import type { LineFacts } from '../../../resolve/env';
 import { fact, named, product, quotient, sum, type Term, up } from '../../../working/term';
 import { amountIn } from '../amounts';
@@ -11,19 +13,19 @@ import type { Site } from '../site';
 export const toothIn: MendingOf = (site) => {
   const lines = site.facts.lines('tooth-in');
   if (!lines.length) return undefined;
-  const indents = sum('Indents cut', '', lines.map(indentsIn));
-  const bricks = product('Bricks cut out for indents', 'bricks', [indents, abreast(site)]);
-  const filled = up('Bricks that run into indents', 'bricks', half(bricks, lines[0]!));
-  const mortar = bedded('in the indents', filled, site);
+  const indents = sum(phrase`Indents cut`, '', lines.map(indentsIn));
+  const bricks = product(phrase`Bricks cut out for indents`, 'bricks', [indents, abreast(site)]);
+  const filled = up(phrase`Bricks that run into indents`, 'bricks', half(bricks, lines[0]!));
+  const mortar = bedded(phrase`in the indents`, filled, site);
   return {
     cut: bricks,
     wanted: filled,
     mortar,
-    old: bedded('out of the indents', bricks, site),
+    old: bedded(phrase`out of the indents`, bricks, site),
     figures: [{ key: 'indents', term: indents }],
     tasks: [
-      amountIn('cut-out', 'Cutting indents in standing work', bricks),
-      amountIn('facework', 'Building into them', filled),
+      amountIn('cut-out', phrase`Cutting indents in standing work`, bricks),
+      amountIn('facework', phrase`Building into them`, filled),
     ],
     says: lines.flatMap(toothInSaid),
     does: ['cutting'],
@@ -32,26 +34,26 @@ export const toothIn: MendingOf = (site) => {
 
 /** Every second course runs in, the lowest first. */
 function indentsIn(line: LineFacts): Term {
-  const courses = line.term('courses', 'courses toothed in');
+  const courses = line.term('courses', phrase`courses toothed in`);
   return up(
-    'indents',
+    phrase`indents`,
     '',
-    quotient('every second course', '', courses, fact('of', exact(2), '', line.origin)),
+    quotient(phrase`every second course`, '', courses, fact(phrase`of`, exact(2), '', line.origin)),
   );
 }
 
 /** A brick is cut out for each indent and each brick of thickness (common practice). */
 function abreast({ thickness, stands }: Site): Term {
   const count = exact(Math.ceil((thickness ?? 1) / 2));
-  return fact('bricks through the wall', count, 'bricks', stands.orDefault('thick')?.origin);
+  return fact(phrase`bricks through the wall`, count, 'bricks', stands.orDefault('thick')?.origin);
 }
 
 function half(bricks: Term, { origin }: LineFacts): Term {
-  const each = fact('halves to a brick', exact(2), '', origin);
+  const each = fact(phrase`halves to a brick`, exact(2), '', origin);
   return quotient(
-    'half a brick into each',
+    phrase`half a brick into each`,
     'bricks',
-    named('indents and bricks abreast', bricks),
+    named(phrase`indents and bricks abreast`, bricks),
     each,
   );
 }

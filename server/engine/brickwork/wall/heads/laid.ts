@@ -1,4 +1,5 @@
 /** What is laid over and under the openings of a wall, and how it is called. */
+import { phrase } from '../../../../../shared/phrase';
 import type { LineFacts } from '../../../resolve/env';
 import type { CutPlace, Tally } from '../../../setting-out';
 import type { Term } from '../../../working/term';
@@ -36,15 +37,15 @@ export function brickIn(line: LineFacts, { brick, env }: Masonry): Brick {
 
 /** The facts of its lines that it is counted from. */
 export function factsOf({ opening, lintel, arch }: Head): Term[] {
-  const name = `opening ${opening.spec.name}`;
+  const name = phrase`opening ${opening.spec.name}`;
   const rise = arch?.line.values.rise;
   const bearing = lintel?.bearing.line;
   return [
-    ...(rise ? [arch!.line.term('rise', `${name}, rise`)] : []),
-    ...(bearing?.values.bearing ? [bearing.term('bearing', `${name}, bearing`)] : []),
+    ...(rise ? [arch!.line.term('rise', phrase`${name}, rise`)] : []),
+    ...(bearing?.values.bearing ? [bearing.term('bearing', phrase`${name}, bearing`)] : []),
   ];
 }
 
-export const called = ({ opening }: Head) => opening.facts.title || 'the opening';
+export const called = ({ opening }: Head) => opening.facts.title || phrase`the opening`;
 export const keyOf = ({ opening }: Head, what: string) =>
   `${opening.spec.name || 'opening'}.${what}`;

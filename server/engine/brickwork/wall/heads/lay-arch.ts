@@ -1,5 +1,6 @@
 /** Bricks of an arch, and what its figures tell whoever marks it out. */
 
+import { phrase } from '../../../../../shared/phrase';
 import type { Env } from '../../../resolve/env';
 import { touchedBy } from '../../../setting-out';
 import { counted, type Term } from '../../../working/term';
@@ -22,7 +23,7 @@ export function arched(
   const touched = touchedBy(counts.out, courses, at);
   const brick = brickIn(arch.line, site.masonry);
   const counted = count(
-    `Arch over ${called(head)}`,
+    phrase`Arch over ${called(head)}`,
     [archTally(arch, site)],
     brick,
     [...rings.map((ring, i) => ringText(ring, i, site)), cutText(touched)],
@@ -40,11 +41,11 @@ export function arched(
 function ringText(ring: HeadArch['rings'][number], at: number, { masonry }: Laying): string {
   const { env } = masonry;
   const radius = lengthText(env, ring.inner);
-  return `ring ${at + 1}, on a radius of ${radius}: ${ring.count} bricks, joints of ${lengthText(env, ring.soffit)} at the soffit and ${lengthText(env, ring.back)} at the back`;
+  return phrase`ring ${at + 1}, on a radius of ${radius}: ${ring.count} bricks, joints of ${lengthText(env, ring.soffit)} at the soffit and ${lengthText(env, ring.back)} at the back`;
 }
 
 function cutText({ skewback, extrados }: ReturnType<typeof touchedBy>): string {
-  return `bricks of the wall’s face cut to it: ${skewback} to the skewbacks, ${extrados} to the extrados`;
+  return phrase`bricks of the wall’s face cut to it: ${skewback} to the skewbacks, ${extrados} to the extrados`;
 }
 
 /** How it is struck, and what it leaves at the back. */
@@ -52,19 +53,19 @@ function archFigures(head: Head, { arch, rings }: HeadArch, cuts: number, site: 
   const { env } = site.masonry;
   const name = called(head);
   const { facts } = head.opening;
-  const args = [facts.line('width')!.term('width', 'width of the opening'), ...factsOf(head)];
+  const args = [facts.line('width')!.term('width', phrase`width of the opening`), ...factsOf(head)];
   const round = rings.reduce((all, { count }) => all + count, 0);
   const pieces = (label: string, value: number, note: string) =>
     counted(`${label}, ${name}`, value, 'pieces', { note, args });
   const small = (label: string, mm: number, note: string) =>
     smallShown(env, `${label}, ${name}`, mm, { note, args });
-  const struck = 'span squared over four and rise squared, over twice the rise';
+  const struck = phrase`span squared over four and rise squared, over twice the rise`;
   const back = Math.max(...rings.map((ring) => ring.back));
   const terms: readonly [string, Term][] = [
-    ['voussoirs', pieces('Bricks round', round, 'in all rings, in the face')],
-    ['radius', small('Radius', arch.radius, struck)],
-    ['joint', small('Joint at the back', back, 'the widest')],
-    ['cuts', pieces('Bricks cut to it', cuts, 'of the wall, in its face')],
+    ['voussoirs', pieces(phrase`Bricks round`, round, phrase`in all rings, in the face`)],
+    ['radius', small(phrase`Radius`, arch.radius, struck)],
+    ['joint', small(phrase`Joint at the back`, back, phrase`the widest`)],
+    ['cuts', pieces(phrase`Bricks cut to it`, cuts, phrase`of the wall, in its face`)],
   ];
   return terms.map(([key, term]) => ({ key: keyOf(head, key), term }));
 }

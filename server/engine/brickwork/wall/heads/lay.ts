@@ -1,4 +1,5 @@
 /** Bricks of heads, arches and sills, each counted with its working. */
+import { phrase } from '../../../../../shared/phrase';
 import { sumTallies, type Tally } from '../../../setting-out';
 import { counted, type Term } from '../../../working/term';
 import { countBricks } from '../../count';
@@ -57,7 +58,7 @@ function rowOver(
 ): Laid {
   const tallies = [...splits, rowTally(row, site)];
   const cut = wholesIn(splits) + cutsIn(row);
-  const counted = count(`Over ${called(head)}`, tallies, brick, [rowText(row, site)], cut);
+  const counted = count(phrase`Over ${called(head)}`, tallies, brick, [rowText(row, site)], cut);
   const figures = [{ key: keyOf(head, 'head'), term: placesTerm(row, head) }];
   return { task: 'head', brick, counted, figures, cuts: cut > 0 || counted.tally.halves > 0 };
 }
@@ -67,7 +68,7 @@ function ownOver(head: Head, splits: readonly Tally[], brick: Brick, count: Coun
   const cut = wholesIn(splits);
   const { grossVolume } = sumTallies(splits);
   if (cut === 0 && (grossVolume === 0 || !head.row)) return [];
-  const label = head.row ? `Cut to lie over ${called(head)}` : `Over ${called(head)}`;
+  const label = head.row ? phrase`Cut to lie over ${called(head)}` : phrase`Over ${called(head)}`;
   const counted = count(label, splits, brick, [], cut);
   return [{ task: 'head', brick, counted, figures: [], cuts: cut > 0 }];
 }
@@ -78,7 +79,13 @@ function atFoot(head: Head, row: UprightRow, site: Laying, count: Count): Laid {
   const how = [rowText(row, site)];
   const cut = cutsIn(row);
   const brick = brickIn(row.line, site.masonry);
-  const counted = count(`At the foot of ${called(head)}`, [sillTally(row, site)], brick, how, cut);
+  const counted = count(
+    phrase`At the foot of ${called(head)}`,
+    [sillTally(row, site)],
+    brick,
+    how,
+    cut,
+  );
   const figures = [{ key: keyOf(head, 'subsill'), term: placesTerm(row, head) }];
   return { task: 'subsill', brick, counted, figures, cuts: cut > 0 || counted.tally.halves > 0 };
 }
@@ -91,11 +98,11 @@ function cutsIn(row: UprightRow | undefined): number {
 }
 
 function placesTerm(row: UprightRow, head: Head): Term {
-  const label = `${row.kind === 'soldier' ? 'Soldiers' : 'Bricks on edge'}, ${called(head)}`;
+  const label = `${row.kind === 'soldier' ? phrase`Soldiers` : phrase`Bricks on edge`}, ${called(head)}`;
   return counted(label, placesOf(row), 'pieces', {
-    note: 'side by side in the face',
+    note: phrase`side by side in the face`,
     args: [
-      head.opening.facts.line('width')!.term('width', 'width of the opening'),
+      head.opening.facts.line('width')!.term('width', phrase`width of the opening`),
       ...factsOf(head),
     ],
   });
@@ -103,7 +110,8 @@ function placesTerm(row: UprightRow, head: Head): Term {
 
 function rowText({ way, from, to, text }: UprightRow, { masonry, spec }: Laying): string {
   const { env } = masonry;
-  const cut = way?.kind === 'cut' ? ` and ${way.cuts} cut to ${lengthText(env, way.cut)}` : '';
+  const cut =
+    way?.kind === 'cut' ? phrase` and ${way.cuts} cut to ${lengthText(env, way.cut)}` : '';
   const joint = lengthText(env, way?.joint ?? spec.joints.perpend);
-  return `over ${lengthText(env, to - from)}: ${way?.wholes ?? 0} ${text.pieces}${cut}, joints of ${joint}`;
+  return phrase`over ${lengthText(env, to - from)}: ${way?.wholes ?? 0} ${text.pieces}${cut}, joints of ${joint}`;
 }

@@ -1,5 +1,6 @@
 /** Ways out of a row over or under an opening that does not work: another width, another bearing. */
 
+import { phrase } from '../../../../../shared/phrase';
 import { lastOwnLine } from '../../../findings/fit/fit';
 import type { RemarkWay } from '../../../findings/remark';
 import { lineAfter } from '../../../findings/remark';
@@ -13,7 +14,7 @@ export function movedWidth({ facts, spec }: OpeningFacts, way: LengthWay): Remar
   const width = spec.width + way.change;
   if (!line || width <= 0) return undefined;
   const text = lengthText(facts.env, width);
-  const title = `Make the opening ${text} wide: ${way.wholes} in whole bricks`;
+  const title = phrase`Make the opening ${text} wide: ${way.wholes} in whole bricks`;
   return { title, edits: [{ ...line.at('width'), text }] };
 }
 
@@ -27,7 +28,7 @@ export function movedBearing(
   if (then < (bearing.least?.number('bearing') ?? 0) || facts.line('lintel')?.sides('size')?.[2])
     return undefined;
   const text = lengthText(facts.env, then);
-  const title = `A bearing of ${text}: ${way.wholes} in whole bricks`;
+  const title = phrase`A bearing of ${text}: ${way.wholes} in whole bricks`;
   const own = facts.line('bearing');
   if (own) return { title, edits: [{ ...own.at('bearing'), text }] };
   const indent = ' '.repeat(facts.heading.syntax.indent + 2);

@@ -1,5 +1,7 @@
 /** Lintels and centres, which come by the piece. */
+
 import { exact } from '../../../../../shared/exact';
+import { phrase } from '../../../../../shared/phrase';
 import { only, sideEndsOf } from '../../../resolve/ends';
 import { counted, fact, type Term, withGaps } from '../../../working/term';
 import { lengthText } from '../../lengths';
@@ -24,12 +26,17 @@ export function lintelNeeds(heads: readonly Head[], { env }: Masonry) {
 function lintelNeed({ opening }: Head, lintel: Lintel, env: Masonry['env']): PieceNeed {
   const { line, across, from, to, bearing } = lintel;
   const long = lengthText(env, to - from);
-  const count = counted(`lintels over ${opening.facts.title || 'the opening'}`, across, 'pieces', {
-    note: `${long} long: the opening and a bearing at each end${across > 1 ? '; side by side through the wall' : ''}`,
-    args: bearing.line?.values.bearing ? [bearing.line.term('bearing', 'bearing')] : [],
-  });
+  const count = counted(
+    phrase`lintels over ${opening.facts.title || phrase`the opening`}`,
+    across,
+    'pieces',
+    {
+      note: phrase`${long} long: the opening and a bearing at each end${across > 1 ? phrase`; side by side through the wall` : ''}`,
+      args: bearing.line?.values.bearing ? [bearing.line.term('bearing', phrase`bearing`)] : [],
+    },
+  );
   const origin = line.values.material ? line.at('material') : line.origin;
-  const gap = { what: 'no bearing is given for lintels', origin: line.origin };
+  const gap = { what: phrase`no bearing is given for lintels`, origin: line.origin };
   const known = bearing.line ? count : withGaps(count, [gap]);
   const [wide, high] = line.sides('size') ?? [];
   const size = wide && high ? [to - from, wide, high] : undefined;
@@ -40,7 +47,7 @@ function lintelNeed({ opening }: Head, lintel: Lintel, env: Masonry['env']): Pie
 function centreOf({ opening }: Head): Centre {
   const line = opening.facts.line('centre');
   const origin = line?.origin ?? opening.facts.line('head')!.origin;
-  const count = fact('centres', exact(1), 'pieces', origin);
+  const count = fact(phrase`centres`, exact(1), 'pieces', origin);
   if (!line) return { count };
   return { count, need: { material: line.word('material'), count, origin: line.at('material') } };
 }

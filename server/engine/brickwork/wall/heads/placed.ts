@@ -1,4 +1,5 @@
 /** Whether what spans an opening has room: under the wall's top, between its ends, clear of piers, openings and one another. */
+import { phrase } from '../../../../../shared/phrase';
 import { bearsOnNothing } from '../../../findings/heads/bearing-short';
 import { headClash } from '../../../findings/heads/head-clash';
 import { headNear } from '../../../findings/heads/head-near';
@@ -34,22 +35,22 @@ function obstacles({ spec, openings, piers }: Site): Obstacle[] {
   const all = { low: 0, high: Number.POSITIVE_INFINITY };
   return [
     {
-      what: 'the left end of the wall',
+      what: phrase`the left end of the wall`,
       against: 'air' as const,
       zone: { from: Number.NEGATIVE_INFINITY, to: from, ...all },
     },
     {
-      what: 'the right end of the wall',
+      what: phrase`the right end of the wall`,
       against: 'air' as const,
       zone: { from: to, to: Number.POSITIVE_INFINITY, ...all },
     },
     ...openings.map(({ spec: o }) => ({
-      what: `the opening ${o.name}`,
+      what: phrase`the opening ${o.name}`,
       against: 'air' as const,
       zone: { from: o.from, to: o.from + o.width, low: o.sill, high: o.top ?? high },
     })),
     ...piers.map((pier) => ({
-      what: `the pier ${pier.spec.name}`,
+      what: phrase`the pier ${pier.spec.name}`,
       pier,
       zone: {
         from: pier.spec.from,
@@ -72,7 +73,7 @@ export function placed(heads: readonly Head[], site: Site, remarks: Remark[]): H
     if (near) remarks.push(headNear(head, near, site.spec.limits.leastCut));
     const { opening, subsill, large } = head;
     const kept = why ? { opening, subsill, large } : head;
-    const what = `what spans the opening ${head.opening.spec.name}`;
+    const what = phrase`what spans the opening ${head.opening.spec.name}`;
     taken.push(...zonesOf(kept).map((zone) => ({ zone, what, head: true as const })));
     return kept;
   });

@@ -1,5 +1,6 @@
 /** What there is to say of what spans an opening. */
 
+import { phrase } from '../../../../../shared/phrase';
 import { type Decidable, idleFits } from '../../../findings/fit/fit-idle';
 import { archJoint } from '../../../findings/heads/arch-joint';
 import { archRise } from '../../../findings/heads/arch-rise';
@@ -49,7 +50,7 @@ export function headRemarks(head: Head, site: Site): Remark[] {
 
 /** Rings without end, a lintel or an arch as high as a house: limits of the tool. */
 function tooLarge({ opening, large }: Head): Remark | undefined {
-  const most = `up to ${MOST_COURSES} courses and ${MOST_RINGS} rings`;
+  const most = phrase`up to ${MOST_COURSES} courses and ${MOST_RINGS} rings`;
   return large && headSize(opening.facts.name, large, most);
 }
 
@@ -72,7 +73,7 @@ function highThings({ opening, lintel, row }: Head, site: Site): HighThing[] {
     things.push({
       run: { name: 'lintel-height', home },
       line: lintel.line,
-      what: `A lintel ${lengthText(env, lintel.high)} high`,
+      what: phrase`A lintel ${lengthText(env, lintel.high)} high`,
       coursing: lintel.coursing,
       others: otherLintels(lintel.line, site),
     });
@@ -80,7 +81,8 @@ function highThings({ opening, lintel, row }: Head, site: Site): HighThing[] {
     things.push({
       run: { name: 'head-height', home },
       line: row.line,
-      what: row.kind === 'soldier' ? 'A course of soldiers' : 'A course of bricks on edge',
+      what:
+        row.kind === 'soldier' ? phrase`A course of soldiers` : phrase`A course of bricks on edge`,
       coursing: row.coursing,
       others: row.kind === 'soldier' ? [] : soldiers(row.line, site),
     });
@@ -93,7 +95,7 @@ function otherLintels(line: NonNullable<Head['lintel']>['line'], site: Site): Re
   if (wide === undefined || high === undefined) return [];
   return coursedHeights(high, site).map((other) => {
     const text = sizeText(site.masonry.env, [wide, other, ...long]);
-    const title = `A lintel ${lengthText(site.masonry.env, other)} high`;
+    const title = phrase`A lintel ${lengthText(site.masonry.env, other)} high`;
     return { title, edits: [{ ...line.at('size'), text }] };
   });
 }
@@ -101,5 +103,5 @@ function otherLintels(line: NonNullable<Head['lintel']>['line'], site: Site): Re
 /** Soldiers in place of bricks on edge, where they make whole courses. */
 function soldiers(line: NonNullable<Head['row']>['line'], site: Site): RemarkWay[] {
   if (!coursing(site.spec.unit.length, site).works) return [];
-  return [{ title: 'Soldiers instead', edits: [{ ...line.at('kind'), text: 'soldier' }] }];
+  return [{ title: phrase`Soldiers instead`, edits: [{ ...line.at('kind'), text: 'soldier' }] }];
 }

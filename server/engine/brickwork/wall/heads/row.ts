@@ -1,4 +1,5 @@
 /** A row of bricks set upright between two points: soldiers or bricks on edge over an opening, bricks on edge at its foot. */
+import { phrase } from '../../../../../shared/phrase';
 import { decisionFor, type RunInText } from '../../../findings/fit/fit';
 import type { LineFacts } from '../../../resolve/env';
 import { type CutWay, type Fit, fitRun, type JointWay } from '../../../setting-out';
@@ -35,7 +36,7 @@ export function rowOf(question: RowQuestion, opening: OpeningFacts, site: Site):
   const { name, move, ...row } = question;
   const { unit } = site.spec;
   const length = row.to - row.from;
-  const pieces = row.kind === 'soldier' ? 'soldiers' : 'bricks on edge';
+  const pieces = row.kind === 'soldier' ? phrase`soldiers` : phrase`bricks on edge`;
   const text: RunInText = { name, home: opening.facts, pieces, move };
   const { joints: limits } = site;
   const { endJoints } = row;

@@ -1,4 +1,5 @@
 /** What a wall is laid from where it meets others or is parted, each with its line. */
+import { phrase } from '../../../../../shared/phrase';
 import { type Env, factsOf } from '../../../resolve/env';
 import type { Term } from '../../../working/term';
 import type { MovementJoint } from './movement';
@@ -8,7 +9,7 @@ import type { Quoin } from './quoins';
 export function cornerTerms(quoins: readonly Quoin[], env: Env): Term[] {
   return quoins.flatMap(({ other, way }) => {
     const line = way && factsOf(other, env)!.orDefault('thick');
-    return line ? [line.term('thick', `thickness of ${other.name}`)] : [];
+    return line ? [line.term('thick', phrase`thickness of ${other.name}`)] : [];
   });
 }
 
@@ -16,7 +17,7 @@ export function cornerTerms(quoins: readonly Quoin[], env: Env): Term[] {
 export function movementTerms(joints: readonly MovementJoint[]): Term[] {
   const lines = [...new Set(joints.map((joint) => joint.line))];
   return lines.map((line) => {
-    if (line.values.every) return line.term('every', 'a movement joint every');
-    return line.term('distance', `movement joint, from the ${line.word('side')}`);
+    if (line.values.every) return line.term('every', phrase`a movement joint every`);
+    return line.term('distance', phrase`movement joint, from the ${line.word('side')}`);
   });
 }

@@ -1,4 +1,5 @@
 /** Movement joints of a wall, from its lines. */
+import { phrase } from '../../../../../shared/phrase';
 import { counted } from '../../../../../shared/show';
 import { movementPlace } from '../../../findings/junctions/movement-place';
 import type { Remark } from '../../../findings/remark';
@@ -33,12 +34,13 @@ export function movementIn(
 ): MovementJoint[] {
   const found: MovementJoint[] = [];
   const lines = masonry.facts.lines('movement-joint');
-  if (lines.length > MOST_GAPS) remarks.push(tooMany(masonry.facts, 'movement joints', MOST_GAPS));
+  if (lines.length > MOST_GAPS)
+    remarks.push(tooMany(masonry.facts, phrase`movement joints`, MOST_GAPS));
   for (const line of lines.slice(0, MOST_GAPS)) {
     const joints = jointsOf(line, masonry, length);
     const why = joints
       ? undefined
-      : `There is no wall there, or not ${counted(leastBricks(masonry), 'brick', 'bricks')} of it between two of them.`;
+      : phrase`There is no wall there, or not ${counted(leastBricks(masonry), phrase`brick`, phrase`bricks`)} of it between two of them.`;
     const bad = why ?? joints!.map((j) => inTheWay(j, length, others, found)).find(Boolean);
     if (bad) remarks.push(movementPlace(line, bad, placeFor(line, masonry, length, others, found)));
     else found.push(...joints!);
@@ -125,12 +127,12 @@ function inTheWay(
   found: readonly MovementGap[],
 ): string | undefined {
   const to = from + width;
-  if (!(from > 0 && to < length)) return 'It lies beyond the wall.';
+  if (!(from > 0 && to < length)) return phrase`It lies beyond the wall.`;
   const meets = (other: { from: number; width: number }) =>
     from < other.from + other.width && other.from < to;
   const opening = openings.find(meets);
-  if (opening) return `It would run through the opening ${opening.name}.`;
+  if (opening) return phrase`It would run through the opening ${opening.name}.`;
   const pier = piers.find(meets);
-  if (pier) return `It would run through the pier ${pier.name}.`;
-  return found.some(meets) ? 'It runs into another.' : undefined;
+  if (pier) return phrase`It would run through the pier ${pier.name}.`;
+  return found.some(meets) ? phrase`It runs into another.` : undefined;
 }

@@ -1,4 +1,5 @@
 /** What there is to say of the ends of a wall that meet other walls. Each corner is told of once, at the wall that the chain comes into there. */
+import { phrase } from '../../../../../shared/phrase';
 import { quoinFaces } from '../../../findings/junctions/quoin-faces';
 import { quoinGauge } from '../../../findings/junctions/quoin-gauge';
 import { quoinRound } from '../../../findings/junctions/quoin-round';
@@ -72,7 +73,7 @@ function taken(quoin: Quoin, facts: BlockFacts, { plan }: LaidAlone): Remark | u
   const pier = piers.find(there);
   const opening = openings.find(there);
   if (!pier && !opening) return undefined;
-  const what = pier ? `The pier ${pier.name}` : `The opening ${opening!.name}`;
+  const what = pier ? phrase`The pier ${pier.name}` : phrase`The opening ${opening!.name}`;
   const back = factsOf(other, facts.env)!.line(otherSide)!;
   return quoinTaken(facts.line(side)!, side, what, { line: back, side: otherSide });
 }

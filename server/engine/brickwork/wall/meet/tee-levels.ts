@@ -1,4 +1,5 @@
 /** How high two walls stand where one runs into the other. Both stand on the ground there, as two walls do at a corner. */
+import { phrase } from '../../../../../shared/phrase';
 import { type Courses, type Level, levelAt, type Side } from '../../../setting-out';
 import type { WallPlan } from '../spec';
 
@@ -33,7 +34,7 @@ export function teeLevels(
   const lift = otherGround - own.ground;
   const tops = [levelAt(other.top, a), levelAt(other.top, b)];
   const top = own.top + lift;
-  const steps = stepsIn(other.ground, a, b) ? 'The ground under it steps there.' : undefined;
+  const steps = stepsIn(other.ground, a, b) ? phrase`The ground under it steps there.` : undefined;
   return {
     ground: own.ground,
     otherGround,

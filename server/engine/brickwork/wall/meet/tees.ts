@@ -1,4 +1,5 @@
 /** Walls that run into the face of another. */
+import { phrase } from '../../../../../shared/phrase';
 import { type Env, factsOf, type LineFacts } from '../../../resolve/env';
 import type { Entry, Parity, Side } from '../../../setting-out';
 import type { SourceBlock } from '../../../workspace/source';
@@ -97,7 +98,7 @@ function teeAt(
   const twice = other === block ? undefined : metAlready(block, other, side);
   const off =
     twice ??
-    (other === block ? 'A wall does not run into itself.' : offPlace(distance, alone, laid));
+    (other === block ? phrase`A wall does not run into itself.` : offPlace(distance, alone, laid));
   const levels = teeLevels(alone.plan, side, laid.plan, distance, alone.out.thickness);
   const tee = { side, line, other, with: laid, distance, levels };
   const unbonded = bonded && !off ? whyNot(tee, { block, alone, neighbours, env }) : undefined;
@@ -112,20 +113,20 @@ function teeAt(
 /** Straight walls at right angles meet once: one end of one, or a corner of both. */
 function metAlready(block: SourceBlock, other: SourceBlock, side: Side): string | undefined {
   if (claimsOf(other).some((c) => c.kind === 'tee' && c.wall === block.name))
-    return `The wall ${other.name} is said to run into this one.`;
+    return phrase`The wall ${other.name} is said to run into this one.`;
   const mine = claimsOf(block).find((c) => c.side !== side && c.wall === other.name);
   // Of two like lines the first holds.
   if (!mine || (mine.kind === 'tee' && side === 'left')) return undefined;
-  return `The ${mine.side} end of this wall meets ${other.name} already.`;
+  return phrase`The ${mine.side} end of this wall meets ${other.name} already.`;
 }
 
 /** It has to come against brickwork, all of its thickness. */
 function offPlace(distance: number, { out }: LaidAlone, { plan }: LaidAlone): string | undefined {
   const to = distance + out.thickness;
-  if (!(distance >= 0 && to <= plan.spec.length + 0.5)) return 'There is no wall there.';
+  if (!(distance >= 0 && to <= plan.spec.length + 0.5)) return phrase`There is no wall there.`;
   const meets = (gap: { from: number; width: number }) =>
     distance < gap.from + gap.width && gap.from < to;
   const opening = plan.spec.openings.find(meets);
-  if (opening) return `The opening ${opening.name} is there.`;
-  return plan.movement.some(meets) ? 'A movement joint is there.' : undefined;
+  if (opening) return phrase`The opening ${opening.name} is there.`;
+  return plan.movement.some(meets) ? phrase`A movement joint is there.` : undefined;
 }

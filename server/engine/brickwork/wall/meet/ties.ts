@@ -1,4 +1,5 @@
 /** Ties in the beds of a wall at one place along it: across a movement joint, or into a wall that it meets. */
+import { phrase } from '../../../../../shared/phrase';
 import type { LineFacts } from '../../../resolve/env';
 import { counted, type Term } from '../../../working/term';
 import type { WallPlan } from '../spec';
@@ -29,8 +30,9 @@ export function tieTerm(
   const abreast = Math.ceil(plan.spec.thickness / 2);
   const each = courses.map((high) => Math.max(0, Math.floor((high - 1) / apart)) * abreast);
   const ties = each.reduce((sum, n) => sum + n, 0);
-  const detail = () => each.map((n, i) => `${n} in ${courses[i]} courses, one on every ${apart}`);
-  const note = 'counted bed by bed, none on the top course';
-  const said = line.term('apart', 'ties, how far apart in height');
+  const detail = () =>
+    each.map((n, i) => phrase`${n} in ${courses[i]} courses, one on every ${apart}`);
+  const note = phrase`counted bed by bed, none on the top course`;
+  const said = line.term('apart', phrase`ties, how far apart in height`);
   return counted(label, ties, 'pieces', { detail, note, args: [said, plan.height.term] });
 }

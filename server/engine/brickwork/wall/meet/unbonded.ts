@@ -1,4 +1,5 @@
 /** Why a wall cannot be bonded into another, before anybody looks for a way to lay it. */
+import { later, phrase, spoken } from '../../../../../shared/phrase';
 import { type Env, factsOf } from '../../../resolve/env';
 import type { SourceBlock } from '../../../workspace/source';
 import { gapsOf } from '../heads/head';
@@ -20,17 +21,17 @@ export type TeePlace = Pick<Tee, 'side' | 'other' | 'with' | 'distance' | 'level
 
 export function whyNot(tee: TeePlace, at: Among): string | undefined {
   const { with: other, levels } = tee;
-  if (hasBacking(tee.other, at.env)) return BEHIND;
-  if (hasBacking(at.block, at.env)) return 'This wall has a backing.';
-  if (!levelCourses(at.alone.out, other.out)) return 'The courses of the two are not level.';
+  if (hasBacking(tee.other, at.env)) return spoken(BEHIND);
+  if (hasBacking(at.block, at.env)) return phrase`This wall has a backing.`;
+  if (!levelCourses(at.alone.out, other.out)) return phrase`The courses of the two are not level.`;
   if (levels.steps) return levels.steps;
-  if (levels.higher) return 'This wall is the higher one.';
-  if (other.plan.spec.piers.length) return 'The other wall has piers.';
+  if (levels.higher) return phrase`This wall is the higher one.`;
+  if (other.plan.spec.piers.length) return phrase`The other wall has piers.`;
   return other.plan.spec.thickness > 1 ? whyNotThick(tee, at) : undefined;
 }
 
 /** It stands behind the other wall, so that the skin it comes against is the backing. */
-const BEHIND = 'The other wall has a backing. This wall stands against that, not against its face.';
+const BEHIND = later`The other wall has a backing. This wall stands against that, not against its face.`;
 
 export const hasBacking = (block: SourceBlock, env: Env): boolean =>
   factsOf(block, env)?.line('backing') !== undefined;
@@ -43,12 +44,13 @@ function whyNotThick(tee: TeePlace, { block, alone, neighbours, env }: Among): s
   const { spec, heads } = laid.plan;
   const reach = REACH * (spec.unit.length + spec.joints.perpend);
   const [low, high] = [distance - reach, distance + alone.out.thickness + reach];
-  if (runsOnItself(other, env)) return 'The other wall is bonded into other work at its own end.';
+  if (runsOnItself(other, env))
+    return phrase`The other wall is bonded into other work at its own end.`;
   if (gapsOf(heads).some((gap) => gap.from < high && gap.to > low))
-    return 'A head or a lintel of that wall is too near.';
-  if (nearCorner(tee, low, high, neighbours)) return 'A corner of that wall is too near.';
+    return phrase`A head or a lintel of that wall is too near.`;
+  if (nearCorner(tee, low, high, neighbours)) return phrase`A corner of that wall is too near.`;
   if (isAfterOther(tee, block, 2 * reach, neighbours, env))
-    return 'Another wall that is bonded into it is too near.';
+    return phrase`Another wall that is bonded into it is too near.`;
   return undefined;
 }
 

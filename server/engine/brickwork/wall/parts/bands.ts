@@ -1,4 +1,5 @@
 /** Courses in another brick: bought, and laid in the wall’s mortar. */
+import { phrase } from '../../../../../shared/phrase';
 import { bandsOff } from '../../../findings/band';
 import { brickOf } from '../../goods';
 import { zonesOf } from '../zones';
@@ -12,8 +13,8 @@ export const bands: PartOf = (masonry, plan, counts) => {
   const says = counts.bands.map(({ line, brick }) => {
     const ends = [line.number('first')!, line.number('last') ?? line.number('first')!];
     const [first, last] = [Math.min(...ends), Math.max(...ends)];
-    const which = first === last ? `course ${first}` : `courses ${first} to ${last}`;
-    return `Lay ${which} in ${brick.title}.`;
+    const which = first === last ? phrase`course ${first}` : phrase`courses ${first} to ${last}`;
+    return phrase`Lay ${which} in ${brick.title}.`;
   });
   return { bricks: counts.bands.map(({ brick, counted }) => ({ brick, counted })), remarks, says };
 };

@@ -1,5 +1,6 @@
 /** What covers a wall and its piers: bricks on edge or on end, precast lengths, tiles under bricks on edge. */
 
+import { phrase } from '../../../../../shared/phrase';
 import type { Remark } from '../../../findings/remark';
 import { type CopingSeat, copingOverhang } from '../../../findings/tops/coping-overhang';
 import type { Gang } from '../../../labour/gang';
@@ -104,7 +105,7 @@ function tasksOf(
   const hours = (task: string, label: string, need: PieceNeed | undefined): TaskNeed[] =>
     need ? [{ task, hours: taskHours(task, label, need.count, env, gang) }] : [];
   return [
-    ...hours('precast', 'Bedding precast coping', precast?.need),
-    ...hours('tiles', 'Laying creasing tiles', tiles?.need),
+    ...hours('precast', phrase`Bedding precast coping`, precast?.need),
+    ...hours('tiles', phrase`Laying creasing tiles`, tiles?.need),
   ];
 }

@@ -1,5 +1,6 @@
 /** Courses laid out over one another at the top: the same bricks, held against how far they may go. */
 
+import { phrase } from '../../../../../shared/phrase';
 import type { Remark } from '../../../findings/remark';
 import { corbelCorner, corbelFar } from '../../../findings/tops/corbel';
 import { type CourseEnds, type SettingOut, sumTallies, type Tally } from '../../../setting-out';
@@ -18,15 +19,15 @@ export const corbel: PartOf = (masonry, plan, counts) => {
   if (!line || out === undefined || courses < 1) return corner && { remarks: [corner] };
   const found = [...corbelFar(line, plan.spec, masonry), corner];
   const remarks = found.filter((r): r is Remark => r !== undefined);
-  const which = courses === 1 ? 'top course' : `top ${courses} courses`;
-  const each = courses === 1 ? '' : ' over the one below';
+  const which = courses === 1 ? phrase`top course` : phrase`top ${courses} courses`;
+  const each = courses === 1 ? '' : phrase` over the one below`;
   const areas = areasIn(asLong(counts.out, made), topmost(courses, plan));
   const past = made.length ? { past: made } : {};
   return {
     remarks,
     mortar: [bedsLess(areas, out, counts.out, made)],
     says: [
-      `Lay the ${which} out, ${courses === 1 ? '' : 'each '}${sizeSaid(out, masonry.env)}${each}.`,
+      phrase`Lay the ${which} out, ${courses === 1 ? '' : phrase`each `}${sizeSaid(out, masonry.env)}${each}.`,
     ],
     facts: { corbel: { areas, out, each: true, both: false, ...past } },
   };

@@ -1,4 +1,5 @@
 /** Corners with other walls: their bricks are counted where they lie, so there is only what to say of them. */
+import { phrase } from '../../../../../shared/phrase';
 import { factsOf } from '../../../resolve/env';
 import type { SourceBlock } from '../../../workspace/source';
 import type { WallJoin } from '../../needs';
@@ -12,7 +13,7 @@ export const corners: PartOf = ({ env, facts }, _plan, { quoins }): Part | undef
   const said = quoins.filter((q) => q.comesIn && q.way);
   const joins = quoins.map((q) => joinOf(q, facts.line(q.side)?.word('faces') === 'inside'));
   return {
-    says: said.map((q) => `Bond its corner with ${called(q.other)}.`),
+    says: said.map((q) => phrase`Bond its corner with ${called(q.other)}.`),
     facts: { joins },
   };
 };

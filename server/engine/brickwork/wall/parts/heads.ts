@@ -1,4 +1,5 @@
 /** What spans the openings of a wall, and lies at their feet: counted, timed and told. */
+import { later, phrase, spoken } from '../../../../../shared/phrase';
 import type { Gang } from '../../../labour/gang';
 import { taskHours } from '../../../labour/output';
 import { sum, type Term } from '../../../working/term';
@@ -28,14 +29,14 @@ export const heads: PartOf = (masonry, plan, counts, gang) => {
       ...brickTasks(laid, masonry, gang),
       ...pieceTasks(
         'lintel',
-        'Bedding lintels',
+        phrase`Bedding lintels`,
         lintels.map((l) => l.count),
         masonry,
         gang,
       ),
       ...pieceTasks(
         'centre',
-        'Setting up and striking centres',
+        phrase`Setting up and striking centres`,
         centres.map((c) => c.count),
         masonry,
         gang,
@@ -53,17 +54,17 @@ export const heads: PartOf = (masonry, plan, counts, gang) => {
 };
 
 const LABELS: Readonly<Record<Laid['task'], string>> = {
-  head: 'Laying heads over openings',
-  subsill: 'Laying sills',
-  arch: 'Turning arches',
+  head: later`Laying heads over openings`,
+  subsill: later`Laying sills`,
+  arch: later`Turning arches`,
 };
 
 function brickTasks(laid: readonly Laid[], { env }: Masonry, gang: Gang): TaskNeed[] {
   return (['head', 'arch', 'subsill'] as const).flatMap((task) => {
     const mine = laid.filter((each) => each.task === task).map((each) => each.counted.bricks);
     if (!mine.length) return [];
-    const label = LABELS[task];
-    const amount = mine.length === 1 ? mine[0]! : sum(`bricks: ${label}`, 'bricks', mine);
+    const label = spoken(LABELS[task]);
+    const amount = mine.length === 1 ? mine[0]! : sum(phrase`bricks: ${label}`, 'bricks', mine);
     return [{ task, hours: taskHours(task, label, amount, env, gang) }];
   });
 }

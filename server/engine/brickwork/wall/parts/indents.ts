@@ -1,5 +1,7 @@
 /** A wall toothed into standing work that was not left toothed: the indents that are cut there for its courses. */
+
 import { exact } from '../../../../../shared/exact';
+import { phrase } from '../../../../../shared/phrase';
 import type { SettingOut, Side } from '../../../setting-out';
 import { counted, fact, product, type Term } from '../../../working/term';
 import type { Masonry } from '../../masonry';
@@ -48,12 +50,16 @@ export function indentsAt(
 ): Indents {
   const { courses, deep } = toothing(out, side);
   const line = facts.line(side)!;
-  const count = counted(`Indents at the ${side} end`, courses, '', {
-    note: 'one for each course that runs in',
-    args: [height.term, fact('indents are cut', exact(1), '', line.origin)],
+  const count = counted(phrase`Indents at the ${side} end`, courses, '', {
+    note: phrase`one for each course that runs in`,
+    args: [height.term, fact(phrase`indents are cut`, exact(1), '', line.origin)],
   });
-  const abreast = fact('bricks through the wall', exact(Math.ceil(spec.thickness / 2)), 'bricks');
-  const bricks = product(`Bricks cut out at the ${side} end`, 'bricks', [count, abreast]);
-  const says = `Cut indents one course high and ${sizeSaid(deep, env)} deep into the standing work at its ${side} end, and tooth it into them.`;
+  const abreast = fact(
+    phrase`bricks through the wall`,
+    exact(Math.ceil(spec.thickness / 2)),
+    'bricks',
+  );
+  const bricks = product(phrase`Bricks cut out at the ${side} end`, 'bricks', [count, abreast]);
+  const says = phrase`Cut indents one course high and ${sizeSaid(deep, env)} deep into the standing work at its ${side} end, and tooth it into them.`;
   return { count, bricks, says };
 }

@@ -1,5 +1,7 @@
 /** Movement joints: what is bought for them, and lengths of wall that want one. */
+
 import { exact } from '../../../../../shared/exact';
+import { phrase } from '../../../../../shared/phrase';
 import { movementMissing, type WallLength } from '../../../findings/junctions/movement-missing';
 import type { Remark } from '../../../findings/remark';
 import { defaultLine, type Env, factsNamed, type LineFacts } from '../../../resolve/env';
@@ -20,8 +22,8 @@ export const movement: PartOf = (masonry, plan, { out }): Part | undefined => {
   const ties = [...tiesAcross(masonry, plan), ...(behind ? tiesBehind(behind, plan) : [])];
   const skins = [out.thickness, ...(behind ? [behind.out.thickness] : [])];
   const filler = fillerIn(masonry, plan, skins);
-  const count = counted('Movement joints', plan.movement.length, '', {
-    args: plan.movement.map((j) => fact('movement joint', exact(1), '', j.line.origin)),
+  const count = counted(phrase`Movement joints`, plan.movement.length, '', {
+    args: plan.movement.map((j) => fact(phrase`movement joint`, exact(1), '', j.line.origin)),
   });
   return {
     remarks,
@@ -32,18 +34,18 @@ export const movement: PartOf = (masonry, plan, { out }): Part | undefined => {
 };
 
 function said({ env }: Masonry, { movement }: WallPlan, twoSkins: boolean): string {
-  const widths = [...new Set(movement.map((j) => sizeSaid(j.width, env)))].join(' and ');
-  const through = twoSkins ? 'both its skins' : 'it';
+  const widths = [...new Set(movement.map((j) => sizeSaid(j.width, env)))].join(phrase` and `);
+  const through = twoSkins ? phrase`both its skins` : phrase`it`;
   return movement.length === 1
-    ? `Leave a movement joint ${widths} wide through ${through}, filled and sealed, so that it can swell and shrink without cracking.`
-    : `Leave ${movement.length} movement joints ${widths} wide through ${through}, filled and sealed, so that it can swell and shrink without cracking.`;
+    ? phrase`Leave a movement joint ${widths} wide through ${through}, filled and sealed, so that it can swell and shrink without cracking.`
+    : phrase`Leave ${movement.length} movement joints ${widths} wide through ${through}, filled and sealed, so that it can swell and shrink without cracking.`;
 }
 
 function tiesAcross({ env }: Masonry, plan: WallPlan): PieceNeed[] {
   const line = defaultLine(env, 'movement-ties');
   if (!line) return [];
   const courses = plan.movement.map((j) => coursesBefore(plan, j.from));
-  const count = tieTerm('Ties across movement joints', line, plan, courses);
+  const count = tieTerm(phrase`Ties across movement joints`, line, plan, courses);
   return [{ material: line.word('material'), count, origin: line.at('material') }];
 }
 
@@ -56,7 +58,7 @@ function tiesBehind({ masonry, out }: Backing, plan: WallPlan): PieceNeed[] {
     Math.round((coursesBefore(plan, j.from) * gauge) / out.gauge),
   );
   const skin = { ...plan, spec: out.spec };
-  const count = tieTerm('Ties across movement joints, in the backing', line, skin, courses);
+  const count = tieTerm(phrase`Ties across movement joints, in the backing`, line, skin, courses);
   return [{ material: line.word('material'), count, origin: line.at('material') }];
 }
 
@@ -73,11 +75,11 @@ function fillerIn({ env }: Masonry, plan: WallPlan, skins: readonly number[]): P
   const high = plan.movement.map((j) => coursesBefore(plan, j.from) * gauge);
   const long = high.reduce((sum, mm, i) => sum + mm * beside[i]!, 0);
   const most = Math.max(...beside);
-  const length = lengthShown(env, 'movement joints, all together', long, {
-    ...(most > 1 ? { note: `up to ${most} strips through the wall` } : {}),
+  const length = lengthShown(env, phrase`movement joints, all together`, long, {
+    ...(most > 1 ? { note: phrase`up to ${most} strips through the wall` } : {}),
   });
-  const strips = quotient('strips', 'pieces', inMm(length), stripOf(line, env));
-  const count = up('Strips of joint filler', 'pieces', strips);
+  const strips = quotient(phrase`strips`, 'pieces', inMm(length), stripOf(line, env));
+  const count = up(phrase`Strips of joint filler`, 'pieces', strips);
   return [{ material: line.word('material'), count, origin: line.at('material') }];
 }
 
@@ -95,8 +97,13 @@ function stripOf(line: LineFacts, env: Env): Term {
   const facts = factsNamed(env, 'material', name)?.line('size');
   const sides = facts?.sides('size');
   if (!facts || !sides?.[0])
-    return missing('a strip', 'mm', `how long a strip of ${name} is is not known`, line.origin);
-  return fact('a strip', exact(sides[0]), 'mm', facts.at('size'));
+    return missing(
+      phrase`a strip`,
+      'mm',
+      phrase`how long a strip of ${name} is is not known`,
+      line.origin,
+    );
+  return fact(phrase`a strip`, exact(sides[0]), 'mm', facts.at('size'));
 }
 
 /** Lengths of wall longer than the library lets them be. */
@@ -125,7 +132,11 @@ function lengthsOf({ facts }: Masonry, plan: WallPlan, limit: LineFacts): WallLe
     const quoin = (!before && isQuoin('left')) || (!cut && isQuoin('right'));
     const most = quoin ? Math.min(usual, corner) : usual;
     const why =
-      quoin && corner < usual ? 'from a corner' : free ? 'that stands free' : 'in a straight run';
+      quoin && corner < usual
+        ? phrase`from a corner`
+        : free
+          ? phrase`that stands free`
+          : phrase`in a straight run`;
     return { from, to, most, why };
   });
 }

@@ -1,4 +1,5 @@
 /** Piers of a wall beside their bricks: concrete in their cores, where their pieces lie, and how they ought to stand. */
+import { phrase } from '../../../../../shared/phrase';
 import { pierLow, pierSlight, piersApart } from '../../../findings/piers/pier-stands';
 import type { Remark } from '../../../findings/remark';
 import { taskHours } from '../../../labour/output';
@@ -22,9 +23,14 @@ export const piers: PartOf = (masonry, plan, _counts, gang) => {
   return {
     mixes,
     tasks: litres
-      ? [{ task: 'core', hours: taskHours('core', 'Filling the cores', litres, masonry.env, gang) }]
+      ? [
+          {
+            task: 'core',
+            hours: taskHours('core', phrase`Filling the cores`, litres, masonry.env, gang),
+          },
+        ]
       : [],
-    figures: litres ? [{ key: 'core', term: named('Concrete in the cores', litres) }] : [],
+    figures: litres ? [{ key: 'core', term: named(phrase`Concrete in the cores`, litres) }] : [],
     remarks: remarksOn(masonry, plan),
     facts: { piers: plan.piers.flatMap((pier) => faceIn(pier, plan) ?? []) },
   };
@@ -44,7 +50,7 @@ function concreteIn(mixes: readonly MixNeed[]) {
   return (
     first &&
     sum(
-      'concrete in the cores',
+      phrase`concrete in the cores`,
       first.litres.unit,
       mixes.map((m) => m.litres),
     )

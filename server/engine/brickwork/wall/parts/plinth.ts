@@ -1,4 +1,5 @@
 /** A plinth: the lowest courses thicker than the wall by so many rows of stretchers. */
+import { phrase } from '../../../../../shared/phrase';
 import { plinthOff } from '../../../findings/tops/plinth';
 import { taskHours } from '../../../labour/output';
 import type { LineFacts } from '../../../resolve/env';
@@ -29,7 +30,7 @@ export const plinth: PartOf = (masonry, plan, counts, gang) => {
   const { bricks } = counted;
   // It is laid as skins of half a brick.
   const skins = () => facedBy(bricks, 1, masonry);
-  const hours = taskHours('facework', 'Laying the plinth', bricks, masonry.env, gang, skins);
+  const hours = taskHours('facework', phrase`Laying the plinth`, bricks, masonry.env, gang, skins);
   return {
     bricks: [{ brick, counted, places: () => plinthCuts(laid, plan, turned) }],
     tasks: [{ task: 'facework', hours }],
@@ -52,22 +53,25 @@ function countIn(
 ) {
   const own = brick.name === masonry.brick.name;
   const inputs = inputsOf(masonry, plan);
-  const courses = line.term('courses', 'courses of the plinth');
-  const project = line.term('project', 'the plinth stands out');
+  const courses = line.term('courses', phrase`courses of the plinth`);
+  const project = line.term('project', phrase`the plinth stands out`);
   const { rows } = laid;
   return countBricks(
-    'Bricks in the plinth',
+    phrase`Bricks in the plinth`,
     plinthTallies(laid, plan, turned),
     own || !brick.size ? masonry : { ...masonry, brick },
     [...inputs, courses, project],
-    () => [`${rows} ${rows === 1 ? 'row' : 'rows'} of stretchers before the wall`, ...corners],
+    () => [
+      phrase`${rows} ${rows === 1 ? phrase`row` : phrase`rows`} of stretchers before the wall`,
+      ...corners,
+    ],
   );
 }
 
 function atCorners({ sides }: PlinthRows): string {
   return sides
-    ? 'at corners its rows are laid with those of the other wall, course by course'
-    : 'at corners its half bricks within the wall are counted to the end of the wall, and not laid with those of the other';
+    ? phrase`at corners its rows are laid with those of the other wall, course by course`
+    : phrase`at corners its half bricks within the wall are counted to the end of the wall, and not laid with those of the other`;
 }
 
 function shown(
@@ -89,9 +93,9 @@ function said(line: LineFacts, brick: Brick, { env, brick: own }: Masonry): stri
   const courses = line.number('courses') ?? 0;
   const value = line.values.project;
   const inBricks = value?.kind === 'quantity' && value.unit?.dimension === 'bricks';
-  const share = inBricks ? `${value.low.toFixed()} of a brick` : '';
+  const share = inBricks ? phrase`${value.low.toFixed()} of a brick` : '';
   const out = share || sizeSaid(line.number('project') ?? 0, env);
-  const where = line.word('faces') === 'both' ? 'both faces' : 'the front';
-  const which = brick.name === own.name ? '' : `, in ${brick.title}`;
-  return `Build a plinth ${courses === 1 ? 'one course' : `${courses} courses`} high, ${out} out from ${where}${which}.`;
+  const where = line.word('faces') === 'both' ? phrase`both faces` : phrase`the front`;
+  const which = brick.name === own.name ? '' : phrase`, in ${brick.title}`;
+  return phrase`Build a plinth ${courses === 1 ? phrase`one course` : phrase`${courses} courses`} high, ${out} out from ${where}${which}.`;
 }

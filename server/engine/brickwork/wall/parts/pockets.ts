@@ -1,5 +1,7 @@
 /** A wall bonded into standing work: the pockets and indents that are cut there for its courses. */
+
 import { exact } from '../../../../../shared/exact';
+import { phrase } from '../../../../../shared/phrase';
 import { taskHours } from '../../../labour/output';
 import { defaultLine, type LineFacts } from '../../../resolve/env';
 import type { Side } from '../../../setting-out';
@@ -19,20 +21,20 @@ export const pockets: PartOf = (masonry, plan, { blocks, out }, gang): Part | un
   const indents = toothed.map((side) => indentsAt(side, masonry, plan, out));
   if (!cut.length && !indents.length) return undefined;
   const each = [...cut, ...indents].map((c) => c.bricks);
-  const bricks = sum('Bricks cut out of standing work', 'bricks', each);
+  const bricks = sum(phrase`Bricks cut out of standing work`, 'bricks', each);
   const label = cut.length
-    ? 'Cutting pockets in standing work'
-    : 'Cutting indents in standing work';
+    ? phrase`Cutting pockets in standing work`
+    : phrase`Cutting indents in standing work`;
   return {
     figures: [
       ...figureOf(
         'pockets',
-        'Pockets in standing work',
+        phrase`Pockets in standing work`,
         cut.map((c) => c.pockets),
       ),
       ...figureOf(
         'indents',
-        'Indents in standing work',
+        phrase`Indents in standing work`,
         indents.map((c) => c.count),
       ),
       { key: 'cut-out', term: bricks },
@@ -65,19 +67,23 @@ function pocketsAt(
   const count = Math.ceil(Math.ceil(spec.courses / block) / 2);
   const own = facts.line(side)!;
   const line: LineFacts = own.values.block ? own : (defaultLine(env, 'block-courses') ?? own);
-  const courses = fact('courses to a block', exact(block), 'courses', line.origin);
-  const pockets = counted(`Pockets at the ${side} end`, count, '', {
-    note: 'every second block of courses runs in, the lowest first',
+  const courses = fact(phrase`courses to a block`, exact(block), 'courses', line.origin);
+  const pockets = counted(phrase`Pockets at the ${side} end`, count, '', {
+    note: phrase`every second block of courses runs in, the lowest first`,
     args: [height.term, courses],
   });
-  const abreast = fact('bricks through the wall', exact(Math.ceil(spec.thickness / 2)), 'bricks');
+  const abreast = fact(
+    phrase`bricks through the wall`,
+    exact(Math.ceil(spec.thickness / 2)),
+    'bricks',
+  );
   const parts = [pockets, courses, abreast];
-  return { pockets, bricks: product(`Bricks cut out at the ${side} end`, 'bricks', parts) };
+  return { pockets, bricks: product(phrase`Bricks cut out at the ${side} end`, 'bricks', parts) };
 }
 
 function said(side: Side, block: number, { env }: Masonry, { spec }: WallPlan): string {
   const high = block * (spec.unit.height + spec.joints.bed);
   const deep = (spec.unit.length + spec.joints.perpend) / 2;
-  const courses = block === 1 ? 'every second course' : `every second ${block} courses`;
-  return `Cut pockets ${sizeSaid(high, env)} high and ${sizeSaid(deep, env)} deep into the standing work at its ${side} end, and run ${courses} into them.`;
+  const courses = block === 1 ? phrase`every second course` : phrase`every second ${block} courses`;
+  return phrase`Cut pockets ${sizeSaid(high, env)} high and ${sizeSaid(deep, env)} deep into the standing work at its ${side} end, and run ${courses} into them.`;
 }

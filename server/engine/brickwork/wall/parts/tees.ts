@@ -1,5 +1,6 @@
 /** Walls that run into the face of another: the ties they take, and what is said of them. */
 
+import { phrase } from '../../../../../shared/phrase';
 import { teePlace, teeTwice, teeUnbonded } from '../../../findings/junctions/tee-place';
 import type { Remark } from '../../../findings/remark';
 import { defaultLine, factsOf } from '../../../resolve/env';
@@ -36,14 +37,14 @@ function tiesInto(tied: readonly Tee[], { env }: Masonry, plan: WallPlan): Piece
   const line = defaultLine(env, 'tee-ties');
   if (!line || !tied.length) return [];
   const courses = tied.map(({ levels: { courses: c } }) => Math.max(0, c.to - c.from));
-  const count = tieTerm('Ties into walls that it meets', line, plan, courses);
+  const count = tieTerm(phrase`Ties into walls that it meets`, line, plan, courses);
   return [{ material: line.word('material'), count, origin: line.at('material') }];
 }
 
 function said({ other, bonded }: Tee, { env }: Masonry): string {
   const title = factsOf(other, env)!.title.replaceAll('-', ' ');
-  if (bonded) return `Bond it into the face of ${title}.`;
-  return `Tie it into the ${hasBacking(other, env) ? 'backing' : 'face'} of ${title}.`;
+  if (bonded) return phrase`Bond it into the face of ${title}.`;
+  return phrase`Tie it into the ${hasBacking(other, env) ? phrase`backing` : phrase`face`} of ${title}.`;
 }
 
 function joinOf({ side, other, distance, levels, with: { out } }: Tee): WallJoin {

@@ -1,5 +1,6 @@
 /** Bricks on edge or on end over a pier, along its face, and what else might cover it. */
 
+import { phrase } from '../../../../../shared/phrase';
 import type { RunInText } from '../../../findings/fit/fit';
 import type { RemarkWay } from '../../../findings/remark';
 import { capFor } from '../../../findings/tops/cap-overhang';
@@ -85,7 +86,7 @@ function otherSizes(
     const text = `${size.halves / 2} x ${pier.halves / 2} bricks`;
     return [
       {
-        title: `Another size of pier, ${text}: ${size.bricks} ${made.pieces}`,
+        title: phrase`Another size of pier, ${text}: ${size.bricks} ${made.pieces}`,
         edits: [{ ...line.at('size'), text }],
       },
     ];
@@ -102,7 +103,8 @@ function capInstead(
   const line = facts.line('coping')!;
   const reach = defaultLine(masonry.env, 'coping-overhang')?.number('length');
   if (reach === undefined || facts.line('cap')) return undefined;
-  const text = `cap ${sizeText(masonry.env, capFor(faces, reach, masonry.env))}`;
+  const size = sizeText(masonry.env, capFor(faces, reach, masonry.env));
+  const text = `cap ${size}`;
   const edits = [{ block: line.block, span: line.line.syntax.span, text }];
-  return { title: `A ${text.replace('cap', 'cap of')} instead of ${made.pieces}`, edits };
+  return { title: phrase`A cap of ${size} instead of ${made.pieces}`, edits };
 }

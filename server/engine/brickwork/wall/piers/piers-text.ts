@@ -1,4 +1,5 @@
 /** How the piers of a wall are laid, in words for a working. */
+import { phrase } from '../../../../../shared/phrase';
 import { coursesText, planText } from '../../pier/pier-text';
 import type { PierFacts, WallPlan } from '../spec';
 
@@ -10,8 +11,8 @@ export function piersText(plan: WallPlan): string[] {
     const key = lines.join();
     if (told.has(key)) return [];
     told.add(key);
-    const bonded = pier.attached ? ', with what it reaches into the wall' : '';
-    return [`Pier ${pier.spec.name}${bonded}:`, ...lines.map((line) => `  ${line}`)];
+    const bonded = pier.attached ? phrase`, with what it reaches into the wall` : '';
+    return [phrase`Pier ${pier.spec.name}${bonded}:`, ...lines.map((line) => `  ${line}`)];
   });
 }
 
@@ -22,5 +23,5 @@ function linesOf({ spec, plan, attached }: PierFacts): string[] {
   const free = planText({ ...spec, plans: above.plans }, plan);
   const high = spec.courses - above.from;
   const many = `${high} ${high === 1 ? 'course' : 'courses'}`;
-  return [...coursesText(spec), `Above the wall, ${many}:`, ...free];
+  return [...coursesText(spec), phrase`Above the wall, ${many}:`, ...free];
 }

@@ -1,5 +1,7 @@
 /** How long the strip under a wall is where it meets those under other walls: what they share is counted once. */
+
 import { exact } from '../../../../../shared/exact';
+import { phrase } from '../../../../../shared/phrase';
 import { type Env, factsOf, type LineFacts } from '../../../resolve/env';
 import { type Side, type Strip, stripAtCorner, stripInFace } from '../../../setting-out';
 import { difference, fact, sum, type Term } from '../../../working/term';
@@ -34,8 +36,8 @@ export function stripLength(masonry: Masonry, plan: WallPlan, length: Term, meet
   const less = within(plan.spec.length, shared).map((each) => termOf(each, env));
   if (!less.length) return length;
   const unit = unitNames(env).length;
-  const all = less.length > 1 ? sum('in the footings that it meets', unit, less) : less[0]!;
-  return difference('length of the footing', unit, inUnit(length, unit), all);
+  const all = less.length > 1 ? sum(phrase`in the footings that it meets`, unit, less) : less[0]!;
+  return difference(phrase`length of the footing`, unit, inUnit(length, unit), all);
 }
 
 /** No more than there is of the wall. */
@@ -67,8 +69,8 @@ function atQuoin(own: Strip, quoin: Quoin, { env, facts }: Masonry): Shared | un
   const by = stripAtCorner(own, strip);
   const note =
     by === strip.wall / 2
-      ? 'each footing is measured to the middle line of the other, so that their corner is counted once'
-      : 'the deeper footing goes through and the other stops at its side, so that their corner is counted once';
+      ? phrase`each footing is measured to the middle line of the other, so that their corner is counted once`
+      : phrase`the deeper footing goes through and the other stops at its side, so that their corner is counted once`;
   return { other, strip, by: by - past, note };
 }
 
@@ -84,8 +86,8 @@ function atTee(own: Strip, tee: Tee, env: Env): Shared | undefined {
   if (!strip || !by) return undefined;
   const note =
     strip.depth < own.depth
-      ? 'what that footing stands out before its wall, as far as it is as deep as this one'
-      : 'what that footing stands out before its wall';
+      ? phrase`what that footing stands out before its wall, as far as it is as deep as this one`
+      : phrase`what that footing stands out before its wall`;
   return { other, strip, by, note };
 }
 
@@ -97,9 +99,9 @@ function termOf({ other, strip, by, note }: Shared, env: Env): Term {
     fact(label, exact(mm), 'mm', line?.at(key));
   const footing = facts.line('footing');
   const args = [
-    measure(`through ${name}`, strip.wall, facts.orDefault('thick'), 'thick'),
-    measure(`width of the footing of ${name}`, strip.width, footing, 'size'),
-    measure(`depth of the footing of ${name}`, strip.depth, footing, 'size'),
+    measure(phrase`through ${name}`, strip.wall, facts.orDefault('thick'), 'thick'),
+    measure(phrase`width of the footing of ${name}`, strip.width, footing, 'size'),
+    measure(phrase`depth of the footing of ${name}`, strip.depth, footing, 'size'),
   ];
-  return lengthShown(env, `in the footing of ${name}`, by, { note, args });
+  return lengthShown(env, phrase`in the footing of ${name}`, by, { note, args });
 }

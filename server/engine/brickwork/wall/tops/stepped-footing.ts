@@ -1,5 +1,6 @@
 /** The footing of a wall: a strip, and the laps where the ground under it steps. */
 
+import { phrase } from '../../../../../shared/phrase';
 import type { Remark } from '../../../findings/remark';
 import { footingNarrow } from '../../../findings/tops/footing-narrow';
 import { footingPiers } from '../../../findings/tops/footing-pier';
@@ -24,7 +25,7 @@ export function wallFooting(
   const strip = footingOf(masonry.facts, masonry.env, stripLength(masonry, plan, length, meets));
   const laps = strip && lapsOf(masonry, plan);
   if (!strip || !laps) return strip;
-  const litres = sum('Concrete', unitNames(masonry.env).volume, [strip.litres, laps]);
+  const litres = sum(phrase`Concrete`, unitNames(masonry.env).volume, [strip.litres, laps]);
   return { ...strip, litres };
 }
 
@@ -47,13 +48,15 @@ function lapsOf(masonry: Masonry, plan: WallPlan): Term | undefined {
   const detail = () =>
     steps.map(
       ({ at, high, lap }) =>
-        `at ${lengthText(env, at)}: a lap of ${lengthText(env, lap)}, ${lengthText(env, high)} high`,
+        phrase`at ${lengthText(env, at)}: a lap of ${lengthText(env, lap)}, ${lengthText(env, high)} high`,
     );
   const rule = defaultLine(env, 'footing-lap');
-  const args = rule ? [rule.term('times', 'steps to a lap'), rule.term('least', 'least lap')] : [];
-  const note = 'the greatest of so many steps, the thickness of the footing and the least lap';
+  const args = rule
+    ? [rule.term('times', phrase`steps to a lap`), rule.term('least', phrase`least lap`)]
+    : [];
+  const note = phrase`the greatest of so many steps, the thickness of the footing and the least lap`;
   const volume = lapVolume(steps, width);
-  return volumeShown(env, 'Laps where it steps', volume, { note, detail, args });
+  return volumeShown(env, phrase`Laps where it steps`, volume, { note, detail, args });
 }
 
 export function footingRemarks(masonry: Masonry, plan: WallPlan): Remark[] {

@@ -1,4 +1,5 @@
 /** A wall of two skins: a backing behind the face, and the ties that hold them together. */
+import { phrase } from '../../../../../../shared/phrase';
 import { backingCourses } from '../../../../findings/backing-courses';
 import { cavityOff } from '../../../../findings/cavity';
 import { taskHours } from '../../../../labour/output';
@@ -24,8 +25,8 @@ export const backing: PartOf = (masonry, plan, { quoins, out }, gang) => {
   const laid = quoins.length ? { ...straight, out: turned(straight.out, ends) } : straight;
   const blocks = count(laid, masonry, plan, ends);
   const face = faceOf(laid);
-  const area = areaShown(env, 'face of the backing', face - givenAway(laid.out, ends), {
-    note: quoins.length ? 'openings left out, each corner once' : 'openings left out',
+  const area = areaShown(env, phrase`face of the backing`, face - givenAway(laid.out, ends), {
+    note: quoins.length ? phrase`openings left out, each corner once` : phrase`openings left out`,
     args: laidFrom(laid.masonry, inputsOf(masonry, plan)),
   });
   const ties = tiesFor(face, plan, env);
@@ -33,10 +34,13 @@ export const backing: PartOf = (masonry, plan, { quoins, out }, gang) => {
     bricks: [{ brick: laid.masonry.brick, counted: blocks, places: () => placesIn(laid) }],
     pieces: ties ? [ties.need] : [],
     tasks: [
-      { task: 'blockwork', hours: taskHours('blockwork', 'Laying the backing', area, env, gang) },
+      {
+        task: 'blockwork',
+        hours: taskHours('blockwork', phrase`Laying the backing`, area, env, gang),
+      },
     ],
     figures: [
-      { key: 'backing', term: { ...blocks.bricks, label: 'In the backing' } },
+      { key: 'backing', term: { ...blocks.bricks, label: phrase`In the backing` } },
       ...(ties ? [{ key: 'ties', term: ties.count }] : []),
     ],
     remarks: [...backingCourses(laid, masonry, plan), ...cavityOff(laid.line, masonry)],
@@ -49,10 +53,10 @@ export const backing: PartOf = (masonry, plan, { quoins, out }, gang) => {
 function unlaid(masonry: Masonry): Part {
   const line = masonry.facts.line('backing')!;
   const gap: Gap = {
-    what: `the backing of ${masonry.facts.name} cannot be laid: its block, its size or its joints are not known`,
+    what: phrase`the backing of ${masonry.facts.name} cannot be laid: its block, its size or its joints are not known`,
     origin: line.origin,
   };
-  const none = countBricks('In the backing', [], masonry, []);
+  const none = countBricks(phrase`In the backing`, [], masonry, []);
   const bricks = withGaps(none.bricks, [gap]);
   return { bricks: [{ brick: masonry.brick, counted: { ...none, bricks } }] };
 }
@@ -60,7 +64,7 @@ function unlaid(masonry: Masonry): Part {
 function count(laid: Backing, masonry: Masonry, plan: WallPlan, ends: SkinEnds): Counted {
   const inputs = inputsOf(masonry, plan);
   const how = () => endsText(ends, masonry);
-  return countBricks('In the backing', [tally(laid.out)], laid.masonry, inputs, how);
+  return countBricks(phrase`In the backing`, [tally(laid.out)], laid.masonry, inputs, how);
 }
 
 /** In its own courses, which are as high as its blocks. */
@@ -71,9 +75,9 @@ function placesIn({ out }: Backing) {
 function endsText(ends: SkinEnds, { env }: Masonry): string[] {
   return Object.entries(ends).map(([side, { inset, way }]) => {
     const by = sizeSaid(Math.abs(inset), env);
-    const where = inset < 0 ? `goes on ${by} past` : `stops ${by} short of`;
-    const how = way ? ', and is bonded with the other backing there' : '';
-    return `At the ${side} end it ${where} the end of the wall, for the corner${how}.`;
+    const where = inset < 0 ? phrase`goes on ${by} past` : phrase`stops ${by} short of`;
+    const how = way ? phrase`, and is bonded with the other backing there` : '';
+    return phrase`At the ${side} end it ${where} the end of the wall, for the corner${how}.`;
   });
 }
 
@@ -87,6 +91,6 @@ function faceOf({ out }: Backing): number {
 }
 
 function said({ masonry, line, cavity }: Backing, { env }: Masonry, tied: boolean): string {
-  const between = line.number('cavity') ? ` across a cavity of ${sizeSaid(cavity, env)}` : '';
-  return `Build a backing of ${masonry.brick.title} behind it${tied ? `, tied to it${between}` : between}.`;
+  const between = line.number('cavity') ? phrase` across a cavity of ${sizeSaid(cavity, env)}` : '';
+  return phrase`Build a backing of ${masonry.brick.title} behind it${tied ? phrase`, tied to it${between}` : between}.`;
 }

@@ -1,4 +1,5 @@
 /** The skin behind a wall's face: another unit, laid by itself in its own gauge over the same length and height. */
+import { phrase } from '../../../../../../shared/phrase';
 import { type BlockFacts, defaultLine, factsNamed, type LineFacts } from '../../../../resolve/env';
 import { type OpeningSpec, type SettingOut, setOut, type WallSpec } from '../../../../setting-out';
 import { brickOf } from '../../../goods';
@@ -38,12 +39,12 @@ function newBacking(masonry: Masonry, plan: WallPlan): Backing | undefined {
   const face = spec.unit.height + spec.joints.bed;
   const gauge = unit.height + joints.bed;
   const levels = new Levels(face, gauge);
-  const courses = levels.up('the top of the wall', spec.courses);
+  const courses = levels.up(phrase`the top of the wall`, spec.courses);
   const openings = spec.openings.map(
     (o): OpeningSpec => ({
       ...o,
-      sill: levels.up(`the sill of ${o.name}`, o.sill),
-      top: o.top === null ? null : levels.down(`the head of ${o.name}`, o.top),
+      sill: levels.up(phrase`the sill of ${o.name}`, o.sill),
+      top: o.top === null ? null : levels.down(phrase`the head of ${o.name}`, o.top),
     }),
   );
   const limits = limitsOf(masonry.env, 'joints-accepted', own.jointTerms.perpend);
@@ -57,8 +58,8 @@ function newBacking(masonry: Masonry, plan: WallPlan): Backing | undefined {
     ...(spec.movement ? { movement: spec.movement } : {}),
     steps: (spec.steps ?? []).map((step) => ({
       ...step,
-      bottom: step.bottom === 0 ? 0 : levels.up('a step of the top', step.bottom),
-      top: step.bottom === 0 ? levels.up('a step of the ground', step.top) : courses,
+      bottom: step.bottom === 0 ? 0 : levels.up(phrase`a step of the top`, step.bottom),
+      top: step.bottom === 0 ? levels.up(phrase`a step of the ground`, step.top) : courses,
     })),
   };
   const cavity = cavityOf(line, spec.joints.perpend);

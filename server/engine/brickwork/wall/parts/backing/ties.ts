@@ -1,4 +1,5 @@
 /** Ties between two skins, by the spacing that the library gives. */
+import { phrase } from '../../../../../../shared/phrase';
 import { defaultLine, type Env } from '../../../../resolve/env';
 import { counted, fact, type Term } from '../../../../working/term';
 import type { PieceNeed } from '../../../needs';
@@ -26,15 +27,15 @@ export function tiesFor(area: number, plan: WallPlan, env: Env): Ties | undefine
   const atReveals = close > 0 ? revealTies(plan, close) : 0;
   const atJoints = close > 0 ? jointTies(plan, close) : 0;
   const more = [
-    ...(atReveals ? [`${atReveals} more up the reveals`] : []),
-    ...(atJoints ? [`${atJoints} more up the edges of movement joints`] : []),
+    ...(atReveals ? [phrase`${atReveals} more up the reveals`] : []),
+    ...(atJoints ? [phrase`${atJoints} more up the edges of movement joints`] : []),
   ];
-  const count = counted('Ties', overFace + atReveals + atJoints, 'pieces', {
-    note: [`${overFace} over the face`, ...more].join(', '),
+  const count = counted(phrase`Ties`, overFace + atReveals + atJoints, 'pieces', {
+    note: [phrase`${overFace} over the face`, ...more].join(', '),
     args: [
-      fact('apart along the wall', along, 'mm', line.at('spacing')),
-      fact('apart in height', up, 'mm', line.at('spacing')),
-      ...(close ? [line.term('reveals', 'apart up a reveal')] : []),
+      fact(phrase`apart along the wall`, along, 'mm', line.at('spacing')),
+      fact(phrase`apart in height`, up, 'mm', line.at('spacing')),
+      ...(close ? [line.term('reveals', phrase`apart up a reveal`)] : []),
     ],
   });
   const material = line.word('material');

@@ -1,0 +1,2 @@
+/** What the tests use of budget.mjs: bytes by bundle. */
+export const bundleBudgets: Readonly<Record<string, number>>;

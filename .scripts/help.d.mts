@@ -1,0 +1,2 @@
+/** Pages of help, in Markdown, by the code of what they explain. */
+export function helpPages(): Record<string, string>;

@@ -1,0 +1,116 @@
+/** A job beside what it was, by meaning: two texts that the diff editor puts side by side, and the page that tells why. */
+import {
+  commands,
+  Disposable,
+  EventEmitter,
+  l10n,
+  type TextDocument,
+  type TextDocumentContentProvider,
+  Uri,
+  workspace,
+} from 'vscode';
+import { COMPARE, type Compared } from '../../shared/protocol/deeds';
+import type { Before } from '../../shared/protocol/pages';
+import { deed } from '../asking';
+import type { MarkdownPages } from '../markdown-pages';
+import type { Server } from '../server';
+import { shownName } from '../target';
+
+export const COMPARE_SCHEME = 'perpend-compare';
+const PAUSE_MS = 500;
+
+interface Pair {
+  readonly document: TextDocument;
+  readonly before: Before;
+  compared: Compared;
+}
+
+export class Sides extends Disposable implements TextDocumentContentProvider {
+  private readonly changed = new EventEmitter<Uri>();
+  readonly onDidChange = this.changed.event;
+  private readonly pairs = new Map<string, Pair>();
+  private readonly listening: Disposable;
+  private waiting: ReturnType<typeof setTimeout> | undefined;
+  private count = 0;
+
+  constructor(
+    private readonly server: Server,
+    private readonly pages: MarkdownPages,
+  ) {
+    super(() => this.end());
+    this.listening = Disposable.from(
+      workspace.registerTextDocumentContentProvider(COMPARE_SCHEME, this),
+      workspace.onDidChangeTextDocument(({ document }) => this.edited(document)),
+      workspace.onDidCloseTextDocument(({ uri }) => this.closed(uri)),
+    );
+  }
+
+  private end(): void {
+    clearTimeout(this.waiting);
+    this.listening.dispose();
+    this.changed.dispose();
+  }
+
+  provideTextDocumentContent(uri: Uri): string {
+    const compared = this.pairs.get(uri.query)?.compared;
+    return (uri.fragment === 'left' ? compared?.left : compared?.right) ?? '';
+  }
+
+  /**
+   * @param named what was before, where its label would be that of the job too
+   * @returns whether it could be compared
+   */
+  async show(document: TextDocument, before: Before, named?: string): Promise<boolean> {
+    const compared = await this.comparedOf(document, before);
+    if (!compared) return false;
+    this.count += 1;
+    const key = String(this.count);
+    this.pairs.set(key, { document, before, compared });
+    const { left, right } = compared.labels;
+    const title = l10n.t('{0} ↔ {1}', named ?? left, named ? shownName(document.uri) : right);
+    const [one, other] = [addressOf(key, 'left', left), addressOf(key, 'right', right)];
+    await commands.executeCommand('vscode.diff', one, other, title);
+    return true;
+  }
+
+  /** What moved the price, of the comparison in front. */
+  async showPage(side: unknown): Promise<void> {
+    const pair = side instanceof Uri ? this.pairs.get(side.query) : [...this.pairs.values()].at(-1);
+    if (pair) await this.pages.show(pair.compared.page.title, pair.compared.page.markdown);
+  }
+
+  private comparedOf(document: TextDocument, before: Before): Promise<Compared | undefined> {
+    return deed(this.server, COMPARE, { uri: this.server.uri(document.uri), before });
+  }
+
+  /** What is typed counts at once, saved or not. */
+  private edited(document: TextDocument): void {
+    if (![...this.pairs.values()].some((pair) => pair.document === document)) return;
+    clearTimeout(this.waiting);
+    this.waiting = setTimeout(() => void this.again(document), PAUSE_MS);
+  }
+
+  private async again(document: TextDocument): Promise<void> {
+    for (const [key, pair] of this.pairs) {
+      if (pair.document !== document) continue;
+      const params = { uri: this.server.uri(document.uri), before: pair.before };
+      const compared = await this.server.ask<Compared>(COMPARE, params);
+      if (!compared || !('right' in compared)) continue;
+      pair.compared = compared;
+      for (const side of SIDES) this.changed.fire(addressOf(key, side, compared.labels[side]));
+    }
+  }
+
+  /** Both sides of a comparison close with their editor. */
+  private closed({ scheme, query }: Uri): void {
+    if (scheme === COMPARE_SCHEME) this.pairs.delete(query);
+  }
+}
+
+const SIDES = ['left', 'right'] as const;
+
+function addressOf(key: string, side: (typeof SIDES)[number], label: string): Uri {
+  // It tells of a job and is none: another ending, or it would be read and checked as one.
+  const path = `/${label.replace(/[/\\]/g, '-')}.txt`;
+  return Uri.from({ scheme: COMPARE_SCHEME, path, query: key, fragment: side });
+}

@@ -1,0 +1,2 @@
+/** What the editor calls our notation, and the server. */
+export const LANGUAGE = 'perpend';

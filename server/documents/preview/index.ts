@@ -1,0 +1,193 @@
+/** What a preview beside the text shows: the work under the cursor, drawn, or a paper of the job. */
+import { phrase } from '../../../shared/phrase';
+import {
+  type Choice,
+  DRAWINGS,
+  FRONT,
+  type KeyShown,
+  type PaperShown,
+  type PreviewParams,
+  type WorkChoice,
+} from '../../../shared/protocol/preview';
+import type { Work } from '../../engine/brickwork/needs';
+import type { Job } from '../../engine/workspace/job';
+import { KINDS, kindNamed, pagesOf } from '../pages';
+import { canDraw, faceOf, setOf, type View } from '../work-sheets';
+import { type Asked, backAsked, faceAsked, partAsked } from './asked';
+import { type Drawn, drawFace, drawSet } from './draw';
+import { type Found, Lines, linesOf } from './lines';
+import { Origins } from './origins';
+import { paperOf } from './papers';
+
+export type Asking = Pick<PreviewParams, 'line' | 'show' | 'work' | 'pinned' | 'room'>;
+
+/** As it is shown, before it is said what of it has changed. */
+export interface Previewed {
+  readonly show: string;
+  readonly work?: string;
+  readonly title: string;
+  readonly described: string;
+  readonly choices: readonly Choice[];
+  readonly works: readonly WorkChoice[];
+  readonly lines: readonly Found[];
+  readonly drawn?: Drawn & { readonly notes: readonly string[] };
+  readonly paper?: PaperShown;
+  readonly nothing?: string;
+}
+
+/** @param version of the tool, for the small print of papers */
+export function previewOf(job: Job, asking: Asking, version: string): Previewed {
+  const paper = kindNamed(asking.show);
+  const works = worksOf(job);
+  const drawable = works.filter(({ work }) => canDraw(work));
+  const chosen = workFor(asking, drawable);
+  const head = {
+    choices: choicesFor(chosen?.work, job, asking.show),
+    works: drawable.map(({ key, work }) => ({ key, label: work.title, line: lineOf(work) })),
+    ...(chosen ? { work: chosen.key } : {}),
+  };
+  const lines = new Lines();
+  if (paper) {
+    const made = paperOf(paper.kind, job, lines, version);
+    const title = paper.title();
+    const at = { show: paper.kind, title, described: '', lines: lines.list, ...head };
+    if (typeof made === 'string') return { ...at, nothing: made };
+    const { title: described, ...shown } = made;
+    return { ...at, described, paper: shown };
+  }
+  const view = DRAWINGS.find((each) => each === asking.show) ?? FRONT;
+  if (!chosen) return { ...head, show: view, ...nothingDrawn(job), lines: [] };
+  return { ...head, ...drawnWork(chosen.work, job, view, asking, lines) };
+}
+
+interface Keyed {
+  readonly key: string;
+  readonly work: Work;
+}
+
+/** By kind and name; work that has none, or the name of another, by its place among such too. */
+function worksOf({ works }: Job): Keyed[] {
+  const seen = new Map<string, number>();
+  return works.map((work) => {
+    const named = [work.kind, work.name].filter(Boolean).join(' ');
+    const count = (seen.get(named) ?? 0) + 1;
+    seen.set(named, count);
+    return { key: count > 1 ? `${named} ${count}` : named, work };
+  });
+}
+
+function lineOf({ block }: Work): number {
+  return block.headPlace.line;
+}
+
+/** The one under the cursor; else the one that was shown; else the first. */
+function workFor({ line, work, pinned }: Asking, all: readonly Keyed[]): Keyed | undefined {
+  const shown = all.find(({ key }) => key === work);
+  if (pinned && shown) return shown;
+  return all.find(({ work: each }) => isIn(line, each)) ?? shown ?? all[0];
+}
+
+function isIn(line: number, { block }: Work): boolean {
+  const { heading } = block.read;
+  if (!heading) return false;
+  const at = linesOf(heading, block);
+  return line >= at.line && line <= at.last;
+}
+
+function nothingDrawn({ works }: Job) {
+  const nothing = works.length
+    ? phrase`Nothing of this job can be drawn yet: its findings say what is missing.`
+    : phrase`This file holds no wall, no pier and no repair, so there is nothing to draw.`;
+  return { title: phrase`Nothing to draw`, described: nothing, nothing };
+}
+
+function viewWords(): Readonly<Record<View, string>> {
+  return {
+    front: phrase`Front`,
+    back: phrase`Back`,
+    plan: phrase`Plan`,
+    top: phrase`From above`,
+    rod: phrase`Gauge rod`,
+  };
+}
+
+/** Drawings that there are of the work, and papers. What is shown is always among them. */
+function choicesFor(work: Work | undefined, job: Job, show: string): Choice[] {
+  const words = viewWords();
+  const group = phrase`Drawings`;
+  const drawings = DRAWINGS.filter(
+    (view) => view === FRONT || view === show || (work && hasView(work, job, view)),
+  );
+  return [...drawings.map((id) => ({ id, label: words[id], group })), ...papersOf(job, show)];
+}
+
+/** Those that go to somebody, and pages for the firm. One that there is none of stays while it is shown. */
+function papersOf(job: Job, show: string): Choice[] {
+  const groups = { client: phrase`Papers`, site: phrase`Papers`, firm: phrase`Pages` };
+  const there = pagesOf(job).filter(({ kind, why }) => kind === show || why === undefined);
+  return KINDS.flatMap(({ kind, reader, title }) =>
+    there.some((item) => item.kind === kind)
+      ? [{ id: kind, label: title(), group: groups[reader] }]
+      : [],
+  );
+}
+
+/** Without drawing it: this is asked at every edit. */
+function hasView({ facts }: Work, _: Job, view: View): boolean {
+  const { settingOut, pier, rebuilt, tops, carved, laid } = facts;
+  switch (view) {
+    case 'front':
+      return true;
+    case 'back':
+      return settingOut !== undefined;
+    case 'plan':
+      return Boolean(settingOut ?? laid ?? carved ?? pier?.placed ?? rebuilt?.settingOut);
+    case 'top':
+      return Boolean(tops?.length);
+    case 'rod':
+      return Boolean(settingOut ?? pier);
+  }
+}
+
+function drawnWork(work: Work, job: Job, view: View, { room }: Asking, lines: Lines) {
+  const origins = new Origins(work, lines);
+  const found =
+    view === 'front' || view === 'back'
+      ? faceDrawn(work, job, view, origins, room)
+      : setDrawn(work, job, view, origins, room);
+  const title = view === FRONT ? work.title : `${work.title}: ${viewWords()[view].toLowerCase()}`;
+  const at = { show: view, title, lines: lines.list };
+  if (found) return { ...at, described: found.described, drawn: found };
+  const nothing = phrase`There is no such drawing of ${work.title}: choose another.`;
+  return { ...at, described: nothing, nothing };
+}
+
+function faceDrawn(
+  work: Work,
+  job: Job,
+  face: 'front' | 'back',
+  origins: Origins,
+  room: Asking['room'],
+) {
+  const drawing = faceOf(work, job.env, face);
+  if (!drawing) return undefined;
+  const length = origins.out?.spec.length ?? 0;
+  const asked: Asked = face === 'back' ? backAsked(origins, length) : faceAsked(origins);
+  const { description: described, notes } = drawing;
+  return { ...drawFace(drawing, asked, room), described, notes };
+}
+
+function setDrawn(
+  work: Work,
+  { env, works }: Job,
+  view: 'plan' | 'top' | 'rod',
+  origins: Origins,
+  room: Asking['room'],
+) {
+  const set = setOf(work, env, view, { works });
+  if (!set) return undefined;
+  const { description: described, notes } = set;
+  return { ...drawSet(set, partAsked(origins, view), room), described, notes };
+}
+
+export type { KeyShown };

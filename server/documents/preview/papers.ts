@@ -1,0 +1,42 @@
+/** A paper or a page of the job as a preview shows it: as it would go out now, with the lines that it comes from. */
+import type { PageKind } from '../../../shared/protocol/pages';
+import type { PaperShown } from '../../../shared/protocol/preview';
+import { agreedJob } from '../../engine/life/agreed';
+import type { Job } from '../../engine/workspace/job';
+import { escaped } from '../html';
+import { pageOf } from '../pages';
+import { shownIn } from '../paper/html';
+import type { Paper } from '../paper/model';
+import type { Lines } from './lines';
+import { markedBy } from './said';
+import { pictureOf } from './sheets';
+
+/** @returns a sentence where there is no such paper of the job */
+export function paperOf(
+  kind: PageKind,
+  job: Job,
+  lines: Lines,
+  version: string,
+): (PaperShown & { readonly title: string }) | string {
+  const made = pageOf(job, kind, { version });
+  if (typeof made === 'string') return made;
+  const { paper, asides } = made;
+  return { title: paper.title, asides, ...shown(paper, agreedJob(job), lines) };
+}
+
+/** Drawings are told as drawings are, in the colours of the editor; in the HTML stands where they go. */
+function shown(paper: Paper, job: Job, lines: Lines): Omit<PaperShown, 'asides'> {
+  const pictures: PaperShown['pictures'][number][] = [];
+  const marked = markedBy(job, lines);
+  const html = shownIn(
+    paper,
+    (sheet, words) => {
+      pictures.push(pictureOf(sheet));
+      const from = marked([], 'drawing');
+      const at = `data-picture="${pictures.length - 1}"${from && ` ${from}`}`;
+      return `<figure ${at} aria-label="${escaped(words)}"></figure>`;
+    },
+    marked,
+  );
+  return { lang: paper.lang, html, pictures };
+}

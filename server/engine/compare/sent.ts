@@ -1,0 +1,20 @@
+/** The line of a record that says what was sent last, to be found again in texts of another day. */
+import type { SourceFile } from '../workspace/source';
+import { type SaidLine, saidBlock } from './said';
+
+/** The last `sent` line of a job’s record; nothing where nothing was sent. */
+export function lastSent(file: SourceFile): SaidLine | undefined {
+  return sentLines(file).at(-1);
+}
+
+/** Whether a text has that line. */
+export function sentIn(sent: SaidLine, file: SourceFile): boolean {
+  return sentLines(file).some((line) => line.means === sent.means);
+}
+
+function sentLines(file: SourceFile): SaidLine[] {
+  return file.blocks
+    .filter((block) => block.kind === 'record')
+    .flatMap((block) => saidBlock(block)?.body ?? [])
+    .filter((line) => line.key === 'sent');
+}

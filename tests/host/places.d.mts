@@ -1,0 +1,2 @@
+/** The browser of this machine: its program, or nothing. */
+export function findBrowser(): string | undefined;

@@ -1,0 +1,120 @@
+import assert from 'node:assert/strict';
+import * as vscode from 'vscode';
+import { JOB, lineOf, open, uriOf } from './files';
+import { until } from './wait';
+
+type At = [vscode.TextDocument, vscode.Position];
+
+const ask = <T>(command: string, { uri }: vscode.TextDocument, ...more: unknown[]): Thenable<T> =>
+  vscode.commands.executeCommand<T>(command, uri, ...more);
+
+/** On the brick of the wall, which the firm’s file gives. */
+async function brick(): Promise<At> {
+  const document = await open(JOB);
+  const line = lineOf(document, /^ {2}brick\b/);
+  return [document, new vscode.Position(line, document.lineAt(line).text.indexOf('harwick') + 2)];
+}
+
+const nameOf = (uri: vscode.Uri) => uri.path.split('/').slice(-2).join('/');
+
+async function write(name: string, text: string): Promise<vscode.Uri> {
+  await vscode.workspace.fs.writeFile(uriOf(name), new TextEncoder().encode(text));
+  return uriOf(name);
+}
+
+describe('names and files', () => {
+  it('finds a brick of the firm in jobs that are not open', async () => {
+    const [document, at] = await brick();
+    const found = await until(
+      'references',
+      () => ask<vscode.Location[]>('vscode.executeReferenceProvider', document, at),
+      (list) => new Set(list.map(({ uri }) => nameOf(uri))).size > 2,
+    );
+    const names = found.map(({ uri }) => nameOf(uri));
+    assert.ok(names.includes('jobs/firm.perp'), names.join());
+  });
+
+  it('renames it in all of them', async () => {
+    const [document, at] = await brick();
+    const can = await ask<{ placeholder: string }>('vscode.prepareRename', document, at);
+    assert.equal(can.placeholder, 'harwick-red');
+    const edit = await ask<vscode.WorkspaceEdit>(
+      'vscode.executeDocumentRenameProvider',
+      document,
+      at,
+      'harwick-dark',
+    );
+    const names = edit.entries().map(([uri]) => nameOf(uri));
+    assert.ok(names.includes('jobs/firm.perp') && names.length > 2, names.join());
+    assert.ok(
+      edit.entries().every(([, edits]) => edits.every((e) => e.newText === 'harwick-dark')),
+    );
+  });
+
+  it('says why a word of the notation has no other name', async () => {
+    const [document, at] = await brick();
+    const refused = ask('vscode.prepareRename', document, at.with({ character: 3 }));
+    await assert.rejects(Promise.resolve(refused), /word of the notation/);
+  });
+
+  it('finds things of all files by a few letters', async () => {
+    const found = await until(
+      'symbols',
+      () =>
+        vscode.commands.executeCommand<vscode.SymbolInformation[]>(
+          'vscode.executeWorkspaceSymbolProvider',
+          'wnorth',
+        ),
+      (list) => list.some(({ name }) => name.startsWith('wall north')),
+    );
+    assert.ok(found[0]!.location.uri.path.endsWith('.perp'));
+  });
+
+  it('links to the file that is used, and says so', async () => {
+    const document = await open(JOB);
+    const links = await ask<vscode.DocumentLink[]>('vscode.executeLinkProvider', document, 10);
+    const use = links.find(({ range }) => range.start.line === lineOf(document, /^use\b/));
+    assert.equal(use?.target && nameOf(use.target), 'jobs/firm.perp');
+    assert.match(use?.tooltip ?? '', /used/);
+  });
+
+  it('grows a selection from a word to its block', async () => {
+    const [document, at] = await brick();
+    const [found] = await ask<vscode.SelectionRange[]>(
+      'vscode.executeSelectionRangeProvider',
+      document,
+      [at],
+    );
+    const texts: string[] = [];
+    for (let each = found; each; each = each.parent!) texts.push(document.getText(each.range));
+    assert.ok(texts.includes('harwick-red'), texts[0]);
+    assert.ok(texts.some((text) => /^wall north[\s\S]*opening gate/.test(text)));
+  });
+
+  it('folds blocks and what lies in them', async () => {
+    const document = await open(JOB);
+    const folds = await ask<vscode.FoldingRange[]>('vscode.executeFoldingRangeProvider', document);
+    const starts = folds.map(({ start }) => document.lineAt(start).text.trim().split(' ')[0]);
+    assert.ok(starts.includes('wall') && starts.includes('opening'), starts.join());
+  });
+
+  it('mends use lines before a file is renamed', async () => {
+    const firm = await write('moves/yard.perp', 'perpend 1\nuse uk\nbrick red\n');
+    const job = await write('moves/in/wall.perp', 'perpend 1\nuse "../yard.perp"\n');
+    await open(JOB);
+    await until(
+      'the server to know of the new files',
+      () =>
+        vscode.commands.executeCommand<vscode.SymbolInformation[]>(
+          'vscode.executeWorkspaceSymbolProvider',
+          'brick red',
+        ),
+      (list) => list.some(({ location }) => location.uri.path.endsWith('moves/yard.perp')),
+    );
+    const edit = new vscode.WorkspaceEdit();
+    edit.renameFile(firm, uriOf('moves/house.perp'));
+    assert.ok(await vscode.workspace.applyEdit(edit));
+    const text = async () => (await vscode.workspace.openTextDocument(job)).getText();
+    await until('the line to be mended', text, (found) => found.includes('use "../house.perp"'));
+  });
+});

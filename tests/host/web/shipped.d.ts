@@ -1,0 +1,4 @@
+declare module 'shipped' {
+  /** Of `dist/web/client.js`. */
+  export function activate(context: import('vscode').ExtensionContext): Promise<void>;
+}

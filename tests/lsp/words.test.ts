@@ -1,0 +1,36 @@
+import { afterAll, afterEach, expect, test } from 'vitest';
+import type { DocumentDiagnosticReport } from 'vscode-languageserver-protocol/node';
+import { speak } from '../../shared/phrase';
+import { near } from './near';
+import { Peer } from './peer';
+
+let peer: Peer;
+afterEach(() => peer.stop());
+afterAll(() => speak(undefined));
+
+/** What the server says of a block that it does not know. */
+async function said(words?: unknown): Promise<string[]> {
+  peer = new Peer(near());
+  await peer.start({ options: { words } as never });
+  const uri = await peer.open('job.perp', 'perpend 1\nwal north\n');
+  const report = await peer.about<DocumentDiagnosticReport>('diagnostic', uri);
+  return report.kind === 'full' ? report.items.map(({ message }) => String(message)) : [];
+}
+
+const ENGLISH =
+  '“{0}” opens no block that is known, so this line and those under it are left out.{1}';
+
+test('the server speaks the words that the editor gives it', async () => {
+  expect(await said({ [ENGLISH]: '„{0}“ ist kein Block.{1}' })).toEqual([
+    expect.stringMatching(/^„wal“ ist kein Block\./),
+  ]);
+});
+
+test.each([[undefined], [null], ['de'], [[1]], [{ [ENGLISH]: 5 }]])(
+  'and English with %j',
+  async (words) => {
+    expect(await said(words)).toEqual([
+      expect.stringMatching(/^“wal” opens no block that is known/),
+    ]);
+  },
+);
