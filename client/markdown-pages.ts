@@ -48,10 +48,11 @@ export class MarkdownPages extends Disposable implements TextDocumentContentProv
 }
 
 /** Where an editor has no Markdown preview, it is readable as it is written. */
-export async function showMarkdown(page: Uri): Promise<void> {
+export async function showMarkdown(page: Uri, beside = false): Promise<void> {
+  const viewColumn = beside ? ViewColumn.Beside : ViewColumn.Active;
   try {
-    await commands.executeCommand('markdown.showPreviewToSide', page);
+    await commands.executeCommand(`markdown.showPreview${beside ? 'ToSide' : ''}`, page);
   } catch {
-    await window.showTextDocument(page, { viewColumn: ViewColumn.Beside, preview: true });
+    await window.showTextDocument(page, { viewColumn, preview: true });
   }
 }

@@ -69,7 +69,7 @@ export class WorkingPage extends Disposable implements TextDocumentContentProvid
       fragment: id,
     });
     this.changed.fire(page);
-    await showMarkdown(page);
+    await showMarkdown(page, true);
   }
 }
 

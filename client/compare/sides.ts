@@ -53,7 +53,9 @@ export class Sides extends Disposable implements TextDocumentContentProvider {
 
   provideTextDocumentContent(uri: Uri): string {
     const compared = this.pairs.get(uri.query)?.compared;
-    return (uri.fragment === 'left' ? compared?.left : compared?.right) ?? '';
+    const text = (uri.fragment === 'left' ? compared?.left : compared?.right) ?? '';
+    // An editor marks spaces that do not break as signs that may mislead.
+    return text.replace(/[\u00a0\u202f]/g, ' ');
   }
 
   /**

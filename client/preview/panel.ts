@@ -11,6 +11,7 @@ import {
   workspace,
 } from 'vscode';
 import {
+  DRAWINGS,
   FRONT,
   type From,
   PREVIEW,
@@ -25,6 +26,7 @@ import {
   type ToPage,
 } from '../../shared/protocol/preview-page';
 import { LANGUAGE, type Server } from '../server';
+import { besides, editorOf, lineOf, opened } from './editors';
 import { Follow, Latest } from './follow';
 import { pageFolder, pageHtml } from './html';
 
@@ -37,7 +39,7 @@ export interface Wish {
 /** Writes what is shown as a file that prints, and opens it. */
 export type Print = (of: { uri: Uri; show: string; work?: string }) => Promise<void>;
 
-/** A press of the same answers to a page that has just been asked is no news. */
+/** Until a page has said how much room it has, mm. */
 const SMALL: Room = { width: 160, height: 100 };
 
 export class PreviewPanel extends Disposable {
@@ -242,27 +244,5 @@ export class PreviewPanel extends Disposable {
       selection: range,
     });
     editor.revealRange(range, TextEditorRevealType.InCenterIfOutsideViewport);
-  }
-}
-
-function editorOf(uri: Uri): TextEditor | undefined {
-  const wanted = uri.toString();
-  return window.visibleTextEditors.find(({ document }) => document.uri.toString() === wanted);
-}
-
-function lineOf(uri: Uri): number | undefined {
-  return editorOf(uri)?.selection.active.line;
-}
-
-/** A column that the preview is not in. */
-function besides({ viewColumn }: WebviewPanel): number {
-  return viewColumn === 1 ? 2 : 1;
-}
-
-async function opened(uri: Uri) {
-  try {
-    return await workspace.openTextDocument(uri);
-  } catch {
-    return undefined;
   }
 }

@@ -196,8 +196,12 @@ Each finding stands on one line, file:line:column first, and under it the ways
 out of it, each with what to write. Errors come first, then warnings, notes,
 cautions for the site and hints, each in the order of the file; the last line
 counts them. Nothing is changed.
+Of a folder every file in the notation under it is checked, but for hidden
+folders and node_modules. --lines is for editors and other programs: a line is
+FILE:LINE:COLUMN error|warning|note|hint CODE: MESSAGE, and stays so.
 
 Options:
+  --lines             one line for each finding, for programs, and no ways out
   --json              print JSON (see: perpend schema)
   --workspace FOLDER  the folder whose files a job may use
   --help              show this`,
@@ -491,7 +495,10 @@ describe('wrong use exits with 2 and says what to do', () => {
     [['zzzzzz'], 'There is no command zzzzzz.'],
     [['price'], 'perpend price needs a file.'],
     [['price', '--jsn', 'a.perp'], 'There is no option --jsn. Did you mean --json?'],
-    [['check', '--fix', 'a.perp'], 'There is no option --fix. There are --json, --workspace.'],
+    [
+      ['check', '--fix', 'a.perp'],
+      'There is no option --fix. There are --lines, --json, --workspace.',
+    ],
     [['price', '--json=1', 'a.perp'], '--json takes no value.'],
     [['price', '--json', '--json', 'a.perp'], '--json stands twice.'],
     [['quote', 'a.perp', '--out'], '--out needs a value: --out PATH'],

@@ -14,7 +14,7 @@ const JOB = Uri.parse('file:///jobs/job.perp');
 const COMPARED: Compared = {
   nothing: false,
   labels: { left: 'Orchard, last commit', right: 'Orchard, now' },
-  left: 'Price £1',
+  left: 'Price\u00a0£1',
   right: 'Price £2',
   page: {
     kind: 'compare',

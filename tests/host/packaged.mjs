@@ -54,6 +54,25 @@ function install() {
   return execFileSync(nodeProgram, args, { encoding: 'utf8', env });
 }
 
+/** The command line that comes with the package, in the Node that runs this: it needs nothing else beside it. */
+function runPackaged(cwd, ...args) {
+  const program = path.join(places.extensionsFolder, `perpend.perpend-${version}/dist/perpend.cjs`);
+  return execFileSync(process.execPath, [program, ...args], { cwd, encoding: 'utf8' });
+}
+
+async function readAtTerminal() {
+  const { folder: jobs, file } = copyExamples('terminal');
+  await check('its command line prices a job', async () =>
+    assertMatches(runPackaged(jobs, 'price', file), /£\d,\d{3}\.\d\d/),
+  );
+  await check('its command line writes a PDF', async () => {
+    const pdf = path.join(folder, 'quote.pdf');
+    runPackaged(jobs, 'quote', file, '--out', pdf);
+    const text = execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' });
+    return assertMatches(text, /Orchard boundary wall/);
+  });
+}
+
 /** A copy of the examples for one window. @returns the job in it */
 function copyExamples(name) {
   const jobs = path.join(folder, name);
@@ -147,6 +166,7 @@ async function main() {
   installHost();
   await check('installs', async () => assertMatches(install(), /successfully installed/));
   if (results.failed === 0) {
+    await readAtTerminal();
     await inWindow({}, readExample);
     const userFolder = path.join(folder, 'careful');
     await inWindow({ userFolder, settings: RESTRICTED, trusting: false }, readUntrusted);

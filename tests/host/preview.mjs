@@ -92,6 +92,13 @@ class Window {
     );
   }
 
+  /** The line that the text shows as its own, though the focus is elsewhere. */
+  async shows(line) {
+    const number = this.page.locator('.monaco-editor .active-line-number').first();
+    const asked = () => number.textContent({ timeout: 1000 });
+    await until(`line ${line}`, asked, (text) => text.trim() === String(line));
+  }
+
   async focusText() {
     const editor = this.page.locator('.monaco-editor .view-line').first();
     await editor.click({ timeout: WAIT_MS, position: { x: 4, y: 4 } });
@@ -132,6 +139,7 @@ async function leads(on) {
   const box = await on.board.locator('text', { hasText: '1010' }).first().boundingBox();
   await on.page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
   await on.reads('.readout', new RegExp(`width, line ${lineOf('width   1010')}$`));
+  await on.shows(lineOf('width   1010'));
   await on.board.focus();
   for (const key of ['Escape', 'ArrowUp']) await on.page.keyboard.press(key);
   await on.reads('.readout', new RegExp(`^course .*line ${lineOf('dpc')}$`));

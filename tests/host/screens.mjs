@@ -1,72 +1,76 @@
-// npm run screens [-- FOLDER [FILE...]]: pictures of examples as a reader sees them, light, dark and with high contrast.
-// FILE is relative to examples/. Each picture set: the file with its hints, a hover, the Problems panel, and the job view and the
-// commands (job-pictures.mjs).
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+// npm run screens [-- --theme light,dark --view job,bar --to FOLDER]: pictures of every view of ours, as a reader sees them, in
+// each kind of theme. Without words: all of them, into out/screens. The views are in views/, a function for each.
+import { cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { withPalette } from '../../.scripts/png.mjs';
+import { parseArgs } from 'node:util';
 import { startBrowser } from './browser.mjs';
 import { installHost } from './install.mjs';
-import { photographJob } from './job-pictures.mjs';
 import { missingForServer, root } from './places.mjs';
 import { startServer } from './server.mjs';
-import { hoverOnHeading, openFile, openProblems, waitForHint } from './workbench.mjs';
+import { Stage } from './stage.mjs';
+import { THEMES } from './themes.mjs';
+import { VIEWS } from './views.mjs';
 
-/** Enough for a window, whose letters are drawn in many greys. */
-const COLOURS = 128;
-const themes = {
-  light: 'Default Light Modern',
-  dark: 'Default Dark Modern',
-  contrast: 'Default High Contrast',
-  'contrast-light': 'Default High Contrast Light',
-};
-const [target = path.join(root, 'out/screens'), ...named] = process.argv.slice(2);
-const files = named.length > 0 ? named : ['garden-wall/job.perp'];
+const { values: wanted } = parseArgs({
+  options: {
+    theme: { type: 'string', default: Object.keys(THEMES).join() },
+    view: { type: 'string', default: Object.keys(VIEWS).join() },
+    to: { type: 'string', default: path.join(root, 'out/screens') },
+    /** Another build than the one in dist/. */
+    extension: { type: 'string', default: root },
+  },
+});
 
-async function photograph(page, port, jobs, file, name) {
-  const shot = async (part) =>
-    writeFileSync(
-      path.join(target, `${name}-${part}.png`),
-      withPalette(await page.screenshot(), COLOURS),
-    );
-  await openFile(page, port, { folder: jobs, file: path.join(jobs, file), development: root });
-  await waitForHint(page);
-  await shot('hints');
-  await hoverOnHeading(page, 'wall');
-  await shot('hover');
-  await page.keyboard.press('Escape');
-  await page.mouse.move(0, 0);
-  await openProblems(page);
-  await shot('problems');
-  await page.keyboard.press('Control+KeyJ');
-  await photographJob(page, shot);
+/** @throws for a name that is none, since it would take no picture and look as if it had */
+function chosen(words, known, kind) {
+  const names = words.split(',');
+  const wrong = names.find((name) => !Object.hasOwn(known, name));
+  if (wrong) throw new Error(`No ${kind} is called ${wrong}: ${Object.keys(known).join(', ')}.`);
+  return names;
 }
 
-async function inTheme(theme, jobs) {
-  const settings = { 'workbench.colorTheme': themes[theme] };
-  const server = await startServer({ settings });
-  const browser = await startBrowser();
+/** A view that cannot be taken is told, and the others still are. */
+async function take(stage, name) {
+  const began = Date.now();
   try {
-    for (const file of files) {
-      const name = `${file.replace(/\W+/g, '-')}-${theme}`;
-      await photograph(browser.page, server.port, jobs, file, name);
-      console.log(path.join(target, `${name}-*.png`));
-    }
+    await VIEWS[name](stage);
+    console.log(`${name} ${((Date.now() - began) / 1000).toFixed(1)} s`);
+  } catch (error) {
+    process.exitCode = 1;
+    console.error(`${name}: ${error.message}`);
+    await stage.shot(`failed-${name}`);
+    await stage.start('garden-wall/job.perp');
+  }
+}
+
+async function takeAll(themes, views, jobs, userFolder) {
+  const settings = { 'workbench.colorTheme': THEMES[themes[0]] };
+  const server = await startServer({ settings, userFolder });
+  const browser = await startBrowser();
+  const places = { port: server.port, userFolder, jobs, extension: wanted.extension };
+  const shown = { target: wanted.to, themes, theme: themes[0] };
+  const stage = new Stage(browser.page, { ...places, ...shown });
+  try {
+    await stage.start('garden-wall/job.perp');
+    for (const name of views) await take(stage, name);
   } finally {
     await browser.stop();
     await server.stop();
   }
 }
 
+const themes = chosen(wanted.theme, THEMES, 'theme');
+const views = chosen(wanted.view, VIEWS, 'view');
 const missing = missingForServer();
 if (missing.length > 0) throw new Error(`pictures need the server host: ${missing.join(', ')}`);
 installHost();
-mkdirSync(target, { recursive: true });
+mkdirSync(wanted.to, { recursive: true });
 const folder = mkdtempSync(path.join(tmpdir(), 'perpend-jobs-'));
 const jobs = path.join(folder, 'examples');
 cpSync(path.join(root, 'examples'), jobs, { recursive: true });
 try {
-  for (const theme of Object.keys(themes)) await inTheme(theme, jobs);
+  await takeAll(themes, views, jobs, path.join(folder, 'user'));
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

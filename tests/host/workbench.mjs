@@ -32,10 +32,18 @@ export async function waitForHint(page) {
 export async function hoverOnHeading(page, kind) {
   // The editor draws spaces as no-break spaces, and so `\s`.
   const line = page.locator(LINE, { hasText: new RegExp(`^${kind}\\s`) }).first();
-  await line.hover({ position: { x: 8, y: 8 }, timeout: WAIT_MS });
   const rows = page.locator('.monaco-hover:not(.hidden) .hover-row');
   const hover = rows.filter({ hasNotText: /^Loading/ }).first();
-  await hover.waitFor({ timeout: WAIT_MS });
+  // A hover that comes late may find that the window has moved on: the pointer rests there again.
+  for (let tries = 1; ; tries++) {
+    await line.hover({ position: { x: 8, y: 8 }, timeout: WAIT_MS });
+    const seen = await hover.waitFor({ timeout: WAIT_MS / 2 }).then(
+      () => true,
+      () => tries > 3,
+    );
+    if (seen) break;
+    await page.mouse.move(0, 0);
+  }
   return hover.textContent();
 }
 

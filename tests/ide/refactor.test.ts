@@ -125,7 +125,6 @@ describe('lines that are missing', () => {
 
   test('hold examples to fill in, where an editor can', () => {
     expect(after(`${HEAD}wall$0 n\n`, 'Add length', true)).toBe(
-      // biome-ignore lint/suspicious/noTemplateCurlyInString: places to fill in, as editors write them
       `${HEAD}wall n\n  length  \${1:7.4 m}\n  height  \${2:18 courses}\n`,
     );
   });

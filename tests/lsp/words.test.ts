@@ -12,7 +12,7 @@ afterAll(() => speak(undefined));
 async function said(words?: unknown): Promise<string[]> {
   peer = new Peer(near());
   await peer.start({ options: { words } as never });
-  const uri = await peer.open('job.perp', 'perpend 1\nwal north\n');
+  const uri = await peer.open('job.perp', 'perpend 1\nuse uk\nwal north\n');
   const report = await peer.about<DocumentDiagnosticReport>('diagnostic', uri);
   return report.kind === 'full' ? report.items.map(({ message }) => String(message)) : [];
 }

@@ -1,7 +1,7 @@
 /** All that the engine says of a job to somebody in an editor, with where each comes from. */
 import { actionsFor, refactoringsFor } from '../../server/engine/ide/actions';
 import { completion } from '../../server/engine/ide/completion';
-import { hintsOf } from '../../server/engine/ide/hints';
+import { ALL_HINTS, hintsOf } from '../../server/engine/ide/hints';
 import { hover } from '../../server/engine/ide/hover';
 import { lensesOf, lensText } from '../../server/engine/ide/lenses';
 import { partsOf, partTold } from '../../server/engine/ide/parts';
@@ -41,7 +41,10 @@ export function saidOf(job: Job, every = 1): Said[] {
     ...findingsOf(job),
     ...all(
       'hint',
-      hintsOf(job, { first: 0, last: job.file.lines.length }).map((hint) => hint.text),
+      // What a name stands for is told in the notation, as its own lines say it.
+      hintsOf(job, { first: 0, last: job.file.lines.length }, ALL_HINTS)
+        .filter((hint) => hint.kind !== 'name')
+        .map((hint) => hint.text),
     ),
     ...all(
       'lens',

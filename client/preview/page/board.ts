@@ -2,6 +2,7 @@
 import type { From, PictureChange } from '../../../shared/protocol/preview';
 import type { PageWords } from '../../../shared/protocol/preview-words';
 import { element, make, movesLittle } from './dom';
+import { pathOf, roundAll, svgPlace } from './outline';
 import { n } from './paths';
 import { type Spot, type Step, spotOf, stepped } from './rove';
 import { markedFor, stopSaid, type Units } from './spoken';
@@ -284,28 +285,4 @@ export class Board {
     if (left === undefined && top === undefined) return;
     board.scrollTo({ left, top, behavior: movesLittle() ? 'instant' : 'smooth' });
   }
-}
-
-function svgPlace(svg: Element, board: HTMLElement) {
-  const [own, round] = [svg.getBoundingClientRect(), board.getBoundingClientRect()];
-  return {
-    offsetLeft: own.left - round.left + board.scrollLeft,
-    offsetTop: own.top - round.top + board.scrollTop,
-  };
-}
-
-function pathOf({ x, y, width, height, corners }: Stop): string {
-  if (!corners) return `M${n(x)} ${n(y)}h${n(width)}v${n(height)}h${n(-width)}z`;
-  const points: string[] = [];
-  for (let i = 0; i < corners.length; i += 2)
-    points.push(`${n(corners[i]! / 100)} ${n(corners[i + 1]! / 100)}`);
-  return `M${points.join('L')}z`;
-}
-
-function roundAll(stops: readonly Stop[]) {
-  const x = Math.min(...stops.map((stop) => stop.x));
-  const y = Math.min(...stops.map((stop) => stop.y));
-  const right = Math.max(...stops.map((stop) => stop.x + stop.width));
-  const bottom = Math.max(...stops.map((stop) => stop.y + stop.height));
-  return { x, y, width: right - x, height: bottom - y };
 }

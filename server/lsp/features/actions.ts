@@ -1,11 +1,12 @@
 /** Ways out of what is told, all of them at once, and changes that mend nothing. */
-import { phrase } from '../../../shared/phrase';
+
 import {
   type CodeAction,
   type CodeActionParams,
   LSPErrorCodes,
   ResponseError,
 } from 'vscode-languageserver';
+import { phrase } from '../../../shared/phrase';
 import { actionsFor, fixAllOf, type Named, refactoringsFor } from '../../engine/ide/actions';
 import type * as ide from '../../engine/ide/types';
 import type { Job } from '../../engine/workspace/job';

@@ -12,6 +12,7 @@ import {
 import { VERSION } from '../../../shared/version';
 import { comparePage, keptPage } from '../../documents/pages/compare';
 import { sideTexts } from '../../documents/pages/compare/sides';
+import { inItsLanguage } from '../../documents/spoken';
 import { compared, sinceSent } from '../../engine/compare';
 import { lastOf } from '../beside';
 import type { Parts } from '../parts';
@@ -37,11 +38,13 @@ function comparedWith(session: Session, file: OpenFile, { before }: CompareParam
   if (typeof found === 'string') return refused(found);
   if ('kept' in found) return besideKept(session, file);
   const after = session.job(file);
-  const both = compared(found.job, after);
   const labels = { left: found.label, right: lastOf(file.uri) ?? file.uri };
   const { took } = found;
-  const page = pageOfPaper(comparePage(both, labels, VERSION));
-  return { nothing: both.nothing, took, labels, ...sideTexts(both), page };
+  return inItsLanguage([after, found.job], (now, then) => {
+    const both = compared(then!, now!);
+    const page = pageOfPaper(comparePage(both, labels, VERSION));
+    return { nothing: both.nothing, took, labels, ...sideTexts(both), page };
+  });
 }
 
 /** No text holds what was sent: its price and its figures are all that there is. */
@@ -51,7 +54,7 @@ function besideKept(session: Session, file: OpenFile): Compared | Refused {
   if (!since) return refused(phrase`The record says of nothing that it was sent.`);
   const right = lastOf(file.uri) ?? file.uri;
   const labels = { left: phrase`${right}, sent ${since.date}`, right };
-  const page = pageOfPaper(keptPage(job, labels, VERSION));
+  const page = inItsLanguage([job], (own) => pageOfPaper(keptPage(own!, labels, VERSION)));
   const nothing = !since.figures.length && !since.total;
   return { nothing, labels, left: '', right: '', page };
 }

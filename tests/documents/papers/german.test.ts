@@ -4,6 +4,7 @@ import { pageOf, pagesOf } from '../../../server/documents/pages';
 import { htmlOf, markdownOf, type Paper } from '../../../server/documents/paper';
 import type { Job } from '../../../server/engine/workspace/job';
 import { language, speak } from '../../../shared/phrase';
+import type { PageKind } from '../../../shared/protocol/pages';
 import { EXAMPLES, exampleJob } from '../../engine/examples';
 import { jobOf } from '../../engine/world';
 
@@ -79,11 +80,22 @@ const ENGLISH =
   /\b(the|of|and|with|each|from|course|courses|brick|bricks|wall|high|wide|deep|long|laying|lay|cut|cuts|in all|over|under|to buy|pier|piers|on plan|hours|days?|left|right)\b/i;
 
 /** Papers that others read, and those of the firm itself. */
-const KINDS = ['quote', 'invoice', 'buying', 'site', 'result', 'price', 'cuts', 'day', 'mortar'];
+const KINDS: readonly PageKind[] = [
+  'quote',
+  'invoice',
+  'buying',
+  'site',
+  'result',
+  'price',
+  'cuts',
+  'day',
+  'mortar',
+];
 
 function papersOf(job: Job): readonly (readonly [string, Paper])[] {
-  const there = pagesOf(job).filter(({ kind, why }) => KINDS.includes(kind) && why === undefined);
-  return there.flatMap(({ kind }) => {
+  const there = pagesOf(job).filter(({ why }) => why === undefined);
+  const kinds = KINDS.filter((kind) => there.some((page) => page.kind === kind));
+  return kinds.flatMap((kind) => {
     const made = pageOf(job, kind, { version: '1' });
     return typeof made === 'string' ? [] : [[kind, made.paper] as const];
   });

@@ -175,6 +175,8 @@ describe('a drawing', () => {
     expect(await at('685')).toBe(lineOf(WALL, /685 mm/));
     expect(await at('5390')).toBe(lineOf(WALL, /5.39 m/));
     expect(await on.last('line')).toMatchObject({ focus: false });
+    // What it has led to is marked at once: nobody need be asked.
+    expect(await on.page.locator('.board .over .marked').count()).toBe(1);
     await closed(on);
   });
 

@@ -37,6 +37,7 @@ describe('opening a job', () => {
   });
 
   it('registers each command of the manifest', async () => {
+    await extension()?.activate();
     const manifest = extension()?.packageJSON as {
       contributes: { commands: { command: string }[] };
     };

@@ -55,7 +55,8 @@ function checkPdf(bytes, folder) {
 }
 
 /** What an editor calls files of an extension in a page of its own; its service worker answers, and nothing goes out. */
-const IN_PAGE = /^https:\/\/[^/]+\.vscode-resource\.vscode-cdn\.net\/.*\/extension\/dist\/preview\/[a-z.]+$/;
+const IN_PAGE =
+  /^https:\/\/[^/]+\.vscode-resource\.vscode-cdn\.net\/.*\/extension\/dist\/preview\/[a-z.]+$/;
 
 /** A window asks the address it stands at, and nobody else. */
 function checkAsked(asked, port) {

@@ -31,7 +31,9 @@ class Memory implements vscode.FileSystemProvider {
   stat(uri: vscode.Uri): vscode.FileStat {
     const found = this.at(uri);
     const file = found instanceof Uint8Array;
-    const type = file ? vscode.FileType.File : vscode.FileType.Directory;
+    const kind = file ? vscode.FileType.File : vscode.FileType.Directory;
+    // As an editor tells of a link: what it leads to is read through it.
+    const type = /\/link-[^/]*$/.test(uri.path) ? kind | vscode.FileType.SymbolicLink : kind;
     return { type, ctime: 0, mtime: Date.now(), size: file ? found.length : 0 };
   }
 

@@ -74,6 +74,20 @@ const tests: Record<string, () => Promise<void>> = {
     );
   },
 
+  async 'a link is not followed: nobody sees where it leads'() {
+    const uri = vscode.Uri.joinPath(JOB, '../by-link.perp');
+    const text = (await open(JOB)).getText().replace(/^use ".*"$/m, 'use "link-firm.perp"');
+    const firm = await vscode.workspace.fs.readFile(vscode.Uri.joinPath(JOB, USED));
+    await vscode.workspace.fs.writeFile(vscode.Uri.joinPath(JOB, '../link-firm.perp'), firm);
+    await vscode.workspace.fs.writeFile(uri, new TextEncoder().encode(text));
+    await open(uri);
+    await until(
+      'it to be missing',
+      () => codes(uri),
+      (list) => list.includes('use-missing'),
+    );
+  },
+
   async 'a finding leads into the library that comes with the extension'() {
     await open(JOB);
     const found = await until(
@@ -100,6 +114,14 @@ const tests: Record<string, () => Promise<void>> = {
           input instanceof vscode.TabInputWebview && input.viewType.endsWith('perpend.preview'),
       );
     await until('a preview', previews, (found) => found.length > 0);
+  },
+
+  async 'the server starts again, and reads files again'() {
+    const document = await open(JOB);
+    await vscode.commands.executeCommand('perpend.restart');
+    const some = (found: string[]) => found.some((hint) => hint.includes('£'));
+    await until('a hint with £', () => hints(document), some);
+    must(!codes(JOB).includes('use-missing'), 'the firm’s file is missing');
   },
 
   async 'a quote is written as a PDF'() {
