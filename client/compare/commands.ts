@@ -3,7 +3,6 @@ import {
   type CancellationToken,
   l10n,
   ProgressLocation,
-  type TextDocument,
   type Uri,
   window,
   workspace,
@@ -11,11 +10,11 @@ import {
 import { COMPARE, type Compared } from '../../shared/protocol/deeds';
 import { isRefused, type OldText, type Refused } from '../../shared/protocol/pages';
 import { asked } from '../asking';
-import { filesUnder } from '../files-under';
 import { showPage } from '../papers/show';
 import type { Server } from '../server';
 import { documentOf, shownName } from '../target';
-import { type Commit, type Repository, repositoryOf } from './git';
+import { chooseFile, chooseRevision, type Found, type Revision } from './choose';
+import { repositoryOf } from './git';
 import { allTexts, commitsOf, labelOf, oldJob } from './past';
 import type { Sides } from './sides';
 
@@ -53,11 +52,6 @@ export async function withSent({ server, sides }: With, target: unknown): Promis
   else if (sent) await sides.show(found.document, sent);
 }
 
-interface Found {
-  readonly document: TextDocument;
-  readonly repository: Repository;
-}
-
 /** @param sent what the record keeps can be shown without any revision: it is offered then */
 async function inRepository(target: unknown, sent = false): Promise<Found | undefined> {
   const document = await documentOf(target);
@@ -77,57 +71,11 @@ async function sayNoRevision(why: string, uri: Uri): Promise<void> {
 async function withRevision(
   { server, sides }: With,
   { document, repository }: Found,
-  revision: { readonly ref: string; readonly label: string },
+  revision: Revision,
 ): Promise<void> {
   const old = await oldJob(server, repository, document, revision);
   if (typeof old === 'string') void window.showInformationMessage(old);
   else await sides.show(document, old);
-}
-
-type Revision = { readonly ref: string; readonly label: string };
-
-async function chooseRevision({ document, repository }: Found): Promise<Revision | undefined> {
-  const commits = await commitsOf(repository, document);
-  const other = {
-    label: l10n.t('Another Revision…'),
-    description: l10n.t('a branch, a tag, a commit'),
-  };
-  const items = [...commits.map(itemOf), { ...other, commit: undefined }];
-  const title = l10n.t('Compare with a Revision');
-  const placeHolder = l10n.t('Revisions that changed this job, the newest first');
-  const chosen = await window.showQuickPick(items, {
-    title,
-    placeHolder,
-    matchOnDescription: true,
-  });
-  if (chosen?.commit) return { ref: chosen.commit.hash, label: labelOf(chosen.commit) };
-  return chosen && askRevision(repository, title);
-}
-
-function itemOf(commit: Commit) {
-  const [label = ''] = commit.message.split('\n');
-  return { label, description: labelOf(commit), commit };
-}
-
-async function askRevision(repository: Repository, title: string): Promise<Revision | undefined> {
-  const said = await window.showInputBox({
-    title,
-    prompt: l10n.t('A branch, a tag or a commit'),
-    validateInput: (ref) => wrongRevision(repository, ref.trim()),
-  });
-  return said ? { ref: said.trim(), label: said.trim() } : undefined;
-}
-
-/** What begins with a dash is no name of a revision, and git would take it for an order. */
-async function wrongRevision(repository: Repository, ref: string): Promise<string | undefined> {
-  if (!ref) return l10n.t('Write the name of a revision.');
-  try {
-    if (!ref.startsWith('-')) await repository.getCommit(ref);
-    else throw new Error(ref);
-    return undefined;
-  } catch {
-    return l10n.t('The repository has no revision {0}.', ref);
-  }
 }
 
 /** The revision that holds the line of the record, with what it used then; or the reason why there is none. */
@@ -147,19 +95,4 @@ async function sentIn(
   if (!commit) return undefined;
   const label = l10n.t('sent, {0}', labelOf(commit));
   return oldJob(server, repository, document, { ref: commit.hash, label });
-}
-
-const MOST_FILES = 500;
-
-async function chooseFile({ uri }: TextDocument): Promise<Uri | undefined> {
-  const folders = workspace.workspaceFolders ?? [];
-  const found = await Promise.all(folders.map((folder) => filesUnder(folder.uri, MOST_FILES)));
-  const files = found.flat().filter((each) => each.toString() !== uri.toString());
-  const items = files.map((each) => ({ label: shownName(each), uri: each }));
-  const title = l10n.t('Compare with a File');
-  const chosen = await window.showQuickPick(items, {
-    title,
-    placeHolder: l10n.t('What it is put beside, as what was before'),
-  });
-  return chosen?.uri;
 }

@@ -45,7 +45,7 @@ function wishesAsked(): Promise<Wishes | undefined> {
     text('ref', l10n.t('Your reference? Leave it empty for none.')),
     dateStep,
   ];
-  return runSteps<Wishes>(l10n.t('New Job from a Past One'), {}, () => steps);
+  return runSteps<Wishes>(l10n.t('New Job from This One'), {}, () => steps);
 }
 
 function text(key: 'client' | 'site' | 'title' | 'ref', prompt: string): Step<Wishes> {

@@ -61,13 +61,17 @@ export function read(found: unknown): FindingSettings {
   };
 }
 
+export function isCaution(code: string): boolean {
+  return code.startsWith('caution-');
+}
+
 /** Findings as they are wanted, each with its place among those of its code. */
 export function shown(findings: readonly Finding[], wanted: FindingSettings): Shown[] {
   const seen = new Map<string, number>();
   return findings.flatMap((finding): Shown[] => {
     const nth = seen.get(finding.code) ?? 0;
     seen.set(finding.code, nth + 1);
-    const caution = finding.severity === 'information' && finding.code.startsWith('caution-');
+    const caution = finding.severity === 'information' && isCaution(finding.code);
     const severity = caution ? wanted.cautions : finding.severity;
     return finding.severity === 'hint' && !wanted.hints ? [] : [{ finding, severity, nth }];
   });

@@ -13,8 +13,9 @@ import {
   type WorkspaceDiagnosticReport,
   type WorkspaceDocumentDiagnosticReport,
 } from 'vscode-languageserver';
+import type { Finding } from '../../shared/finding';
 import { phrase } from '../../shared/phrase';
-import type { SettingsByFolder } from './finding-settings';
+import { isCaution, type SettingsByFolder } from './finding-settings';
 import { Looked } from './folder-looked';
 import type { Parts } from './parts';
 import { itemsOf, reportOf } from './reports';
@@ -184,10 +185,15 @@ export class FolderDiagnostics {
       job = session().jobOnDisk(name);
     }
     if (!job || session().file(uri)) return undefined;
-    const report = reportOf(itemsOf(job.findings, wanted, this.parts), before);
+    const report = reportOf(itemsOf(weighty(job.findings), wanted, this.parts), before);
     this.looked.put(name, job, report.resultId!);
     return { ...report, uri, version: null };
   }
+}
+
+/** Every job of a firm has a dozen cautions: told of all at once they would hide what is wrong. They are told where a job is open. */
+function weighty(findings: readonly Finding[]): readonly Finding[] {
+  return findings.filter(({ code }) => !isCaution(code));
 }
 
 /** That files are as they were is told beside those that are not, and by itself is nothing to tell. */

@@ -72,7 +72,7 @@ export class Stage {
   /** Lets go of whatever is open over the window. */
   async away() {
     await this.press('Escape', 'Escape');
-    await this.page.mouse.move(700, 10);
+    await this.page.mouse.move(700, 870);
     await this.rest(0.4);
   }
 
@@ -88,7 +88,7 @@ export class Stage {
     }
     if (await this.page.locator('.tab').count()) await this.command('View: Close All Editors');
     if (await this.page.locator('.part.panel.bottom').isVisible()) await this.press('Control+KeyJ');
-    await this.page.mouse.move(700, 10);
+    await this.page.mouse.move(700, 870);
     await this.rest(0.5);
   }
 

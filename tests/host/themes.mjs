@@ -10,16 +10,26 @@ export const THEMES = {
 };
 
 /** What a window says of its kind of theme. */
-const CLASSES = { light: 'vs', dark: 'vs-dark', contrast: 'hc-black', 'contrast-light': 'hc-light' };
+const CLASSES = {
+  light: 'vs',
+  dark: 'vs-dark',
+  contrast: 'hc-black',
+  'contrast-light': 'hc-light',
+};
 const WAIT_MS = 30_000;
 /** Pages in the window hear of it a little later. */
 const FADE_MS = 500;
 
 /** Changes the settings of a window that is open, as its reader may at any time. */
+export function settle({ userFolder }, settings) {
+  const file = path.join(userFolder, 'User/settings.json');
+  const before = JSON.parse(readFileSync(file, 'utf8'));
+  writeFileSync(file, JSON.stringify({ ...before, ...settings }));
+}
+
+/** Puts on one of the themes, and waits until it is to be seen. */
 export async function putOn(stage, theme) {
-  const file = path.join(stage.userFolder, 'User/settings.json');
-  const settings = JSON.parse(readFileSync(file, 'utf8'));
-  writeFileSync(file, JSON.stringify({ ...settings, 'workbench.colorTheme': THEMES[theme] }));
+  settle(stage, { 'workbench.colorTheme': THEMES[theme] });
   await stage.page.locator(`.monaco-workbench.${CLASSES[theme]}`).waitFor({ timeout: WAIT_MS });
   await stage.page.waitForTimeout(FADE_MS);
   stage.theme = theme;

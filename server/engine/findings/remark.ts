@@ -43,10 +43,7 @@ export function toFinding(remark: Remark): Finding {
     severity: remark.severity,
     place: remark.origin.block.place(remark.origin.span),
     message: remark.message,
-    related: (remark.related ?? []).map((r) => ({
-      place: r.origin.block.place(r.origin.span),
-      message: r.message,
-    })),
+    related: relatedOf(remark),
     get ways() {
       ways ??= waysIn(remark).map(toWayOut);
       return ways;
@@ -95,4 +92,15 @@ export function headOrigin(block: SourceBlock): Origin {
 export function nameOrigin(block: SourceBlock): Origin {
   const name = block.read.heading?.values.name;
   return name ? { block, span: name.span } : headOrigin(block);
+}
+
+/** Two limits may name the same place: a reader is led there once. */
+function relatedOf({ related = [] }: Remark): Finding['related'] {
+  const said = new Map(
+    related.map(({ origin: { block, span }, message }) => {
+      const place = block.place(span);
+      return [`${place.file}:${place.line}:${place.start} ${message}`, { place, message }];
+    }),
+  );
+  return [...said.values()];
 }

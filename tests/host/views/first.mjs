@@ -10,14 +10,14 @@ export default {
       const card = on.page.locator(`.getting-started-step[data-step-id$="#${step}"]`).first();
       await card.waitFor({ timeout: 60_000 });
       if (!(await card.getAttribute('class')).includes('expanded')) await card.click();
-      await on.page.mouse.move(700, 10);
-      await on.rest();
+      await on.page.mouse.move(700, 870);
+      await on.rest(3); // its picture comes later than its words
       await on.shot(`steps-${step}`);
     }
   },
   async newFile(on) {
     await on.clear();
-    await on.command('File: New File...');
+    await on.command('Create: New File...');
     await on.rest();
     await on.shot('new-file');
     await on.away();
@@ -51,7 +51,7 @@ export default {
       .waitFor({ timeout: 60_000 });
     const welcome = on.page.locator('.split-view-view', { hasText: 'Open an Example' }).first();
     if (!(await welcome.isVisible())) await on.press('Control+Shift+KeyE');
-    await on.rest(2);
+    await on.rest(5);
     await on.shot('empty');
   },
 };

@@ -13,7 +13,7 @@ async function ask(on, title, shows) {
 export default {
   async questions(on) {
     await on.only(JOB);
-    await ask(on, 'New Job', 'What is to be built');
+    await ask(on, 'New Job…', 'What is to be built');
     await on.shot('new');
     await choose(on.page, 'wall');
     await on.rest();
