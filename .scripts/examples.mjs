@@ -34,8 +34,15 @@ function jobOf(file, text) {
   return {
     file,
     title: /^job "(.*)"/m.exec(text)?.[1] ?? file,
-    lesson: lesson.replace(/^# ?/gm, '').replace(/\s+/g, ' ').trim(),
+    lesson: inList(lesson),
   };
+}
+
+/** A row of the list is short, and every one of them is a lesson. */
+function inList(lesson) {
+  const text = lesson.replace(/^# ?/gm, '').replace(/\s+/g, ' ').replaceAll('`', '').trim();
+  const what = text.replace(/^A lesson:? /, '');
+  return what.charAt(0).toUpperCase() + what.slice(1);
 }
 
 export function examples() {

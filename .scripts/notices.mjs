@@ -40,7 +40,7 @@ function entry(folder) {
   const further = existsSync(extra) ? `\n\n${readFileSync(extra, 'utf8').trim()}` : '';
   return {
     name: about.name,
-    text: `${about.name} ${about.version} (${about.license})\n\n${text}${further}`,
+    text: `${about.name} ${about.version} (${about.license ?? 'its licence says'})\n\n${text}${further}`,
   };
 }
 

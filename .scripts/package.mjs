@@ -77,6 +77,7 @@ const contents = [
  * Outside a git checkout vsce's own choice stands: the time of packaging.
  */
 function fixDate() {
+  process.env.TZ = 'UTC'; // an archive keeps the time of the place it was packed at
   const asked = spawnSync('git', ['log', '-1', '--format=%ct'], { cwd: root, encoding: 'utf8' });
   if (asked.status === 0) process.env.SOURCE_DATE_EPOCH ??= asked.stdout.trim();
 }

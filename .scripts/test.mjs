@@ -79,9 +79,10 @@ async function main() {
   const built = build.failed === 0;
   const host = built ? [await counted('suite in an editor', 'tests/host/launch.mjs')] : [];
   const preview = built ? [await counted('preview in an editor', 'tests/host/preview.mjs')] : [];
+  const looked = built ? [await counted('pages looked through by axe', 'tests/host/axe.mjs')] : [];
   const web = built ? [await counted('suite in a browser', 'tests/host/web/launch.mjs')] : [];
   const last = built ? await packaged() : [];
-  const all = [check, build, units, browser, ...host, ...preview, ...web, ...last];
+  const all = [check, build, units, browser, ...host, ...preview, ...looked, ...web, ...last];
   const sum = (key) => all.reduce((total, step) => total + step[key], 0);
   rmSync(folder, { recursive: true, force: true });
   process.exitCode = sum('failed') === 0 ? 0 : 1;

@@ -3,6 +3,7 @@ import { type CancellationToken, l10n, window } from 'vscode';
 import type { Deeds } from '../shared/protocol/deeds';
 import { isRefused, type Refused } from '../shared/protocol/pages';
 import type { Server } from './server';
+import { unlinked } from './unlinked';
 
 /** The file was edited before the server could answer: LSP 3.17, `ContentModified`. */
 const MODIFIED = -32801;
@@ -63,11 +64,11 @@ export function unlessRefused<R extends object>(
   answer: R | Refused | null | undefined,
 ): R | undefined {
   if (!answer || !isRefused(answer)) return answer ?? undefined;
-  void window.showWarningMessage(answer.refused);
+  void window.showWarningMessage(unlinked(answer.refused));
   return undefined;
 }
 
 /** What the firm should know beside what was done. */
 export function sayAsides(asides: readonly string[]): void {
-  if (asides.length) void window.showInformationMessage(asides.join(' '));
+  if (asides.length) void window.showInformationMessage(unlinked(asides.join(' ')));
 }

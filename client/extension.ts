@@ -11,6 +11,7 @@ import { Previews } from './preview';
 import { printer } from './preview/print';
 import { type MakeClient, Server } from './server';
 import { StatusBar } from './status-bar';
+import { rememberFront } from './target';
 import { registerTools } from './tools/tools';
 import { WorkingPage } from './working';
 
@@ -29,7 +30,7 @@ export async function begin(context: ExtensionContext, make: MakeClient): Promis
   const help = new HelpPages(context.extensionUri);
   context.subscriptions.push(server.log, bar, view, help, ...workbench(server));
   context.subscriptions.push(new Previews(context, server, printer(context, server)));
-  context.subscriptions.push(...registerFirst(context));
+  context.subscriptions.push(rememberFront(), ...registerFirst(context));
   await server.start();
   return { parts: () => view.parts, bar: () => bar.text };
 }

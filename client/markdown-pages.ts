@@ -51,7 +51,8 @@ export class MarkdownPages extends Disposable implements TextDocumentContentProv
 export async function showMarkdown(page: Uri, beside = false): Promise<void> {
   const viewColumn = beside ? ViewColumn.Beside : ViewColumn.Active;
   try {
-    await commands.executeCommand(`markdown.showPreview${beside ? 'ToSide' : ''}`, page);
+    const command = beside ? 'markdown.showPreviewToSide' : 'markdown.showPreview';
+    await commands.executeCommand(command, page);
   } catch {
     await window.showTextDocument(page, { viewColumn, preview: true });
   }

@@ -93,7 +93,9 @@ export function inFront(): TextDocument | undefined {
 export function tooltip(totals: Totals): MarkdownString {
   const text = new MarkdownString();
   const price = `| **${l10n.t('Price')}** | **${totals.price}** |`;
-  const rows = totals.steps.map(({ label, text: amount }) => `| ${label} | ${amount} |`);
+  const rows = totals.steps.map(
+    ({ label, text: amount }) => `| ${cell(label)} | ${cell(amount)} |`,
+  );
   text.appendMarkdown(['| | |', '|:--|--:|', ...rows, price].join('\n'));
   for (const line of [rangeLine(totals), hoursLine(totals), earnsLine(totals)])
     if (line) text.appendMarkdown('\n\n').appendText(line);
@@ -101,6 +103,11 @@ export function tooltip(totals: Totals): MarkdownString {
   for (const what of totals.missing.slice(0, MOST_MISSING))
     text.appendMarkdown('\n- ').appendText(what);
   return text;
+}
+
+/** As it stands: the names of partners are words of a job, and would be links and pictures. */
+function cell(text: string): string {
+  return new MarkdownString().appendText(text).value.replace(/(?<!\\)\|/g, '\\|');
 }
 
 /** More than anyone reads in a hover. */

@@ -13,6 +13,7 @@ import { asked } from '../asking';
 import { showPage } from '../papers/show';
 import type { Server } from '../server';
 import { documentOf, shownName } from '../target';
+import { unlinked } from '../unlinked';
 import { chooseFile, chooseRevision, type Found, type Revision } from './choose';
 import { repositoryOf } from './git';
 import { allTexts, commitsOf, labelOf, oldJob } from './past';
@@ -49,6 +50,7 @@ export async function withSent({ server, sides }: With, target: unknown): Promis
   const options = { location: ProgressLocation.Notification, title, cancellable: true };
   const sent = await window.withProgress(options, (_, token) => sentIn(server, found, token));
   if (typeof sent === 'string') await sayNoRevision(sent, found.document.uri);
+  else if (sent && 'page' in sent) await sides.showTold(sent);
   else if (sent) await sides.show(found.document, sent);
 }
 
@@ -65,7 +67,8 @@ async function inRepository(target: unknown, sent = false): Promise<Found | unde
 
 async function sayNoRevision(why: string, uri: Uri): Promise<void> {
   const show = l10n.t('Show the Note of Changes');
-  if ((await window.showInformationMessage(why, show)) === show) await showPage('changes', { uri });
+  if ((await window.showInformationMessage(unlinked(why), show)) === show)
+    await showPage('changes', { uri });
 }
 
 async function withRevision(
@@ -78,12 +81,15 @@ async function withRevision(
   else await sides.show(document, old);
 }
 
-/** The revision that holds the line of the record, with what it used then; or the reason why there is none. */
+/**
+ * The revision that holds the line of the record, with what it used then; where none does, what the record itself keeps
+ * of it; or the reason why there is nothing.
+ */
 async function sentIn(
   server: Server,
   { document, repository }: Found,
   token: CancellationToken,
-): Promise<OldText | string | undefined> {
+): Promise<OldText | Compared | string | undefined> {
   const commits = await commitsOf(repository, document);
   const sent = await allTexts(repository, document, commits, token);
   if (token.isCancellationRequested) return undefined;
@@ -92,7 +98,7 @@ async function sentIn(
   if (!answer) return undefined;
   if (isRefused(answer)) return answer.refused;
   const commit = commits[answer.took ?? -1];
-  if (!commit) return undefined;
+  if (!commit) return answer;
   const label = l10n.t('sent, {0}', labelOf(commit));
   return oldJob(server, repository, document, { ref: commit.hash, label });
 }

@@ -81,6 +81,11 @@ export class Sides extends Disposable implements TextDocumentContentProvider {
     if (pair) await this.pages.show(pair.compared.page.title, pair.compared.page.markdown);
   }
 
+  /** What is told of one that has no text to put beside: only what the record keeps. */
+  async showTold({ page }: Compared): Promise<void> {
+    await this.pages.show(page.title, page.markdown);
+  }
+
   private comparedOf(document: TextDocument, before: Before): Promise<Compared | undefined> {
     return deed(this.server, COMPARE, { uri: this.server.uri(document.uri), before });
   }

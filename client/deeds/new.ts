@@ -9,10 +9,9 @@ import {
   type TemplateItem,
 } from '../../shared/protocol/deeds';
 import { deed, sayAsides } from '../asking';
-import { folderOf } from '../papers/save';
+import { askFolder, ownFolder } from '../place';
 import type { Server } from '../server';
-import { inFront } from '../status-bar';
-import { freePlace, openNew } from './put';
+import { freePlace, openNew, openSaved } from './put';
 import { ask, choose, runSteps, type Step } from './steps';
 
 interface Wishes {
@@ -30,26 +29,34 @@ export interface NewRequest {
 
 export async function newJob(server: Server, given?: NewRequest | Uri): Promise<void> {
   const request: NewRequest = given instanceof Uri ? { folder: given } : (given ?? {});
-  const folder = await folderFor(request);
+  const folder = folderFor(request);
   const wishes = await wishesFor(server, request);
   if (!wishes?.template) return;
   const { name } = wishes.template;
-  const to = await freePlace(folder, name.replace(/^.*\//, '').replace(/\.perp$/i, ''));
-  const params = { template: name, to: to.toString(), answers: wishes.answers };
-  const made = await deed(server, NEW, params);
+  const to = await placeFor(folder, stemOf(name));
+  const there = (to ?? Uri.parse(`untitled:/${stemOf(name)}.perp`)).toString();
+  const made = await deed(server, NEW, { template: name, to: there, answers: wishes.answers });
   if (!made) return;
-  await openNew(to, made.text);
+  // With no folder open, a text that is not saved stands nowhere, and would not find the firm’s prices beside it.
+  if (to && !workspace.workspaceFolders?.length) await openSaved(to, made.text);
+  else await openNew(to, made.text);
   sayAsides(toldOf(made));
 }
 
-/** The folder that was said, that of the job in front, or the one that is open. */
-async function folderFor({ folder }: NewRequest): Promise<Uri> {
+function folderFor({ folder }: NewRequest): Uri | undefined {
   const said = typeof folder === 'string' ? Uri.parse(folder, true) : folder;
-  if (said) return said;
-  const front = inFront();
-  return (
-    (front && folderOf(front)) ?? workspace.workspaceFolders?.[0]?.uri ?? Uri.parse('untitled:/')
-  );
+  return said ?? ownFolder();
+}
+
+/** Nothing is written over. Nowhere, when the reader does not say. */
+async function placeFor(folder: Uri | undefined, stem: string): Promise<Uri | undefined> {
+  const title = l10n.t('Where Are Your Jobs Kept? Beside firm.perp a Job Finds Your Prices');
+  const chosen = folder ?? (await askFolder(title));
+  return chosen && freePlace(chosen, stem);
+}
+
+function stemOf(name: string): string {
+  return name.replace(/^.*\//, '').replace(/\.perp$/i, '');
 }
 
 async function wishesFor(server: Server, request: NewRequest): Promise<Wishes | undefined> {
@@ -79,21 +86,37 @@ function templateStep(templates: readonly TemplateItem[]): Step<Wishes> {
 
 function answerStep(server: Server, { what, line, question, value }: AskItem): Step<Wishes> {
   return async (state, at) => {
-    const answersWith = (said: string) =>
-      said.trim() ? [...state.answers, { what, line, answer: said.trim() }] : state.answers;
+    const answersWith = (said: string) => {
+      const answer = answerOf(said, line);
+      return answer ? [...state.answers, { what, line, answer }] : state.answers;
+    };
     const wrong = async (said: string) => {
       const params = { template: state.template!.name, answers: answersWith(said) };
       const made = await server.ask<NewMade>(NEW, params);
       return made?.wrong?.find((each) => each.what === what && each.line === line)?.message;
     };
-    const said = await ask({ ...at, prompt: question, value, wrong });
+    const placeholder = emptied(value);
+    const said = await ask({ ...at, prompt: question, value, placeholder, wrong });
     return typeof said === 'string' ? { ...state, answers: answersWith(said) } : said;
   };
 }
 
+/** What it means to leave the answer empty. */
+function emptied(value: string | undefined): string {
+  return value
+    ? l10n.t('Left empty it stays {0}; write ? for what is not known yet', value)
+    : l10n.t('It may be left empty');
+}
+
+/** Who writes the whole line, as messages show it, means what stands after its word. */
+function answerOf(said: string, line: string): string {
+  const answer = said.trim();
+  return answer.startsWith(`${line} `) ? answer.slice(line.length).trim() : answer;
+}
+
 function toldOf({ price, missing, firm }: NewMade): string[] {
   const complete = missing.length
-    ? l10n.t('The price is not complete: it lacks {0}.', missing.slice(0, 5).join('; '))
+    ? l10n.t('The price is not complete: {0}.', missing.slice(0, 5).join('; '))
     : l10n.t('It comes to {0}.', price);
   return [...(firm ? [l10n.t('It uses your firm’s file {0}.', firm)] : []), complete];
 }

@@ -10,6 +10,7 @@ import {
   workspace,
 } from 'vscode';
 import type { Edits } from '../../shared/protocol/deeds';
+import { LANGUAGE } from '../language';
 
 /** Nothing is put in where the text has gone on meanwhile. */
 export async function applied(
@@ -63,11 +64,25 @@ async function isTaken(place: Uri): Promise<boolean> {
 }
 
 /** A text that is not saved yet, and will be saved there: whoever reads it decides. */
-export async function openNew(place: Uri, text: string): Promise<TextDocument> {
+export async function openNew(place: Uri | undefined, text: string): Promise<TextDocument> {
+  if (!place || place.scheme === 'untitled') return openNowhere(text);
   const document = await workspace.openTextDocument(place.with({ scheme: 'untitled' }));
   const edit = new WorkspaceEdit();
   edit.replace(document.uri, new Range(0, 0, document.lineCount, 0), text);
   await workspace.applyEdit(edit);
   await window.showTextDocument(document);
   return document;
+}
+
+/** An address without a folder would be saved at the root of the disk: this one is asked for when it is saved. */
+async function openNowhere(content: string): Promise<TextDocument> {
+  const document = await workspace.openTextDocument({ language: LANGUAGE, content });
+  await window.showTextDocument(document);
+  return document;
+}
+
+/** @param place is free */
+export async function openSaved(place: Uri, text: string): Promise<void> {
+  await workspace.fs.writeFile(place, new TextEncoder().encode(text));
+  await window.showTextDocument(await workspace.openTextDocument(place));
 }

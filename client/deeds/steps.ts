@@ -1,5 +1,6 @@
 /** Questions one after the other, each with its number and a way back. */
 import { Disposable, QuickInputButtons, type QuickPickItem, window } from 'vscode';
+import { unlinked } from '../unlinked';
 
 /** The reader wants the question before. */
 export const BACK = Symbol('back');
@@ -46,16 +47,20 @@ interface Ask extends At {
 export function ask({ wrong = () => undefined, ...shown }: Ask): Promise<Answer<string>> {
   const box = window.createInputBox();
   const { prompt, value = '', placeholder, title, step, totalSteps } = shown;
-  Object.assign(box, { prompt, value, placeholder, title, step, totalSteps, ignoreFocusOut: true });
+  const said = { prompt: unlinked(prompt), value, placeholder, title };
+  Object.assign(box, { ...said, step, totalSteps, ignoreFocusOut: true });
   return answered(
     box,
     step,
     async () => {
+      // Who types on while it is looked at has not said that yet.
+      const said = box.value;
       box.busy = true;
-      const fault = await wrong(box.value);
+      const fault = await wrong(said);
       box.busy = false;
-      box.validationMessage = fault;
-      return fault === undefined ? { value: box.value } : undefined;
+      if (box.value !== said) return undefined;
+      box.validationMessage = fault && unlinked(fault);
+      return fault === undefined ? { value: said } : undefined;
     },
     box.onDidChangeValue(() => {
       box.validationMessage = undefined;

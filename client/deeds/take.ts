@@ -30,10 +30,14 @@ export async function take(server: Server, request?: TakeRequest): Promise<void>
   const wishes = document && (await wishesFor(server, document, request));
   if (!document || !wishes?.theirs) return;
   const { theirs, names, rates } = wishes;
-  await workspace.openTextDocument(theirs);
-  const params = { uri: server.uri(document.uri), theirs: server.uri(theirs), names, rates };
+  const params = { uri: server.uri(document.uri), theirs: await textOf(theirs), names, rates };
   const made = await deed(server, TAKE, params);
   if (made && (await applied(document, made.edit))) sayAsides(toldOf(made));
+}
+
+/** As it stands in an editor, saved or not: the server is handed the text, wherever the file came from. */
+async function textOf(file: Uri): Promise<string> {
+  return (await workspace.openTextDocument(file)).getText();
 }
 
 async function wishesFor(
@@ -64,8 +68,7 @@ function fromStep(server: Server, ours: TextDocument, files: readonly Uri[]): St
     if (typeof chosen !== 'object') return chosen;
     const theirs = chosen[0]!.uri ?? (await elsewhere());
     if (!theirs) return undefined;
-    await workspace.openTextDocument(theirs);
-    const params = { uri: server.uri(ours.uri), theirs: server.uri(theirs) };
+    const params = { uri: server.uri(ours.uri), theirs: await textOf(theirs) };
     const found = await deed(server, TAKE, params);
     return found && { ...state, theirs, found };
   };

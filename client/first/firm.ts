@@ -8,10 +8,8 @@ import {
   window,
   workspace,
 } from 'vscode';
+import { askFolder, FIRM } from '../place';
 import { blanks } from './blanks';
-
-/** Jobs of a folder and of those in it find a firm’s file by this name. */
-const NAME = 'firm.perp';
 
 const COUNTRIES = [
   { start: 'uk', label: l10n.t('Metric, pounds'), description: l10n.t('library {0}', 'uk') },
@@ -21,7 +19,7 @@ const COUNTRIES = [
 
 /** @param given `uk`, `us` or `de`: nothing is asked then */
 export async function firmFile(context: ExtensionContext, given?: unknown): Promise<void> {
-  const there = await placeOf(NAME);
+  const there = await placeOf();
   if (there && (await open(there))) return;
   const start = await startOf(given);
   if (!start) return;
@@ -44,10 +42,13 @@ async function startOf(given: unknown): Promise<string | undefined> {
   return chosen?.start;
 }
 
-/** In the folder that is open; nothing where none is. */
-async function placeOf(name: string): Promise<Uri | undefined> {
+/** In the folder that is open, or the one the reader says; nothing where there is none. */
+async function placeOf(): Promise<Uri | undefined> {
   const [folder] = workspace.workspaceFolders ?? [];
-  return folder && Uri.joinPath(folder.uri, name);
+  if (folder) return Uri.joinPath(folder.uri, FIRM);
+  const title = l10n.t('Where Are Your Jobs Kept? The File of Your Prices Stands There');
+  const chosen = await askFolder(title);
+  return chosen && Uri.joinPath(chosen, FIRM);
 }
 
 /** A firm’s file that is there already is shown, and nothing is put in. */

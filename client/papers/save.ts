@@ -15,6 +15,7 @@ import { asked, unlessRefused } from '../asking';
 import { briefly } from '../busy';
 import type { Server } from '../server';
 import { documentOf, uriIn } from '../target';
+import { unlinked } from '../unlinked';
 import { chooseForm, choosePage, chooseWork } from './choose';
 import { sayWritten } from './written';
 
@@ -56,7 +57,7 @@ async function paramsFor(
   const item = items && (page ? items.find(({ kind }) => kind === page) : await choosePage(items));
   if (!item) return undefined;
   if (item.why) {
-    void window.showInformationMessage(item.why);
+    void window.showInformationMessage(unlinked(item.why));
     return undefined;
   }
   const work = options?.work ?? (await chooseWork(item));

@@ -1,5 +1,6 @@
 /** After a file was written: one message, with what can be done with it where this editor runs. */
 import { commands, env, l10n, UIKind, type Uri, window, workspace } from 'vscode';
+import { unlinked } from '../unlinked';
 
 /** What the machine opens by itself: pages and papers that this editor would show as their source, or not at all. */
 const OF_THE_MACHINE = /\.(pdf|html|xlsx|dxf|svg)$/i;
@@ -7,7 +8,7 @@ const OF_THE_MACHINE = /\.(pdf|html|xlsx|dxf|svg)$/i;
 export async function sayWritten(file: Uri, asides: readonly string[] = []): Promise<void> {
   const [open, reveal] = [l10n.t('Open'), l10n.t('Reveal')];
   const name = workspace.asRelativePath(file, false);
-  const said = [l10n.t('{0} is written.', name), ...asides].join(' ');
+  const said = unlinked([l10n.t('{0} is written.', name), ...asides].join(' '));
   const actions = (await canReveal(file)) ? [open, reveal] : [open];
   const chosen = await window.showInformationMessage(said, ...actions);
   if (chosen === open) await openFile(file);

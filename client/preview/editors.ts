@@ -2,7 +2,7 @@
 import {
   type TextDocument,
   type TextEditor,
-  type Uri,
+  Uri,
   type WebviewPanel,
   window,
   workspace,
@@ -31,4 +31,18 @@ export async function opened(uri: Uri): Promise<TextDocument | undefined> {
   } catch {
     return undefined;
   }
+}
+
+/** Where a file stands once it, or a folder that it is in, was renamed; nothing where neither was. */
+export function renamedTo(
+  file: Uri,
+  files: readonly { readonly oldUri: Uri; readonly newUri: Uri }[],
+): Uri | undefined {
+  for (const { oldUri, newUri } of files) {
+    if (oldUri.scheme !== file.scheme || oldUri.authority !== file.authority) continue;
+    if (file.path === oldUri.path) return newUri;
+    if (file.path.startsWith(`${oldUri.path}/`))
+      return Uri.joinPath(newUri, file.path.slice(oldUri.path.length));
+  }
+  return undefined;
 }

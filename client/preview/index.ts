@@ -10,7 +10,8 @@ import {
   window,
 } from 'vscode';
 import { isLine, keptOf } from '../../shared/protocol/preview-page';
-import { LANGUAGE, type Server } from '../server';
+import type { Server } from '../server';
+import { meant } from '../target';
 import { PreviewPanel, type Print, type Wish } from './panel';
 
 /** Named in the manifest: a window that had a preview starts the extension to have it again. */
@@ -102,15 +103,8 @@ function uriOf(text: string): Uri | undefined {
 function wishOf(given: unknown): Wish | undefined {
   const own = given instanceof Uri ? { uri: given } : asked(given);
   if (own) return own;
-  const editor = [window.activeTextEditor, ...window.visibleTextEditors].find(
-    (each) => each?.document.languageId === LANGUAGE,
-  );
-  return (
-    editor && {
-      uri: editor.document.uri,
-      ...(asked({ ...fields(given), uri: editor.document.uri }) ?? {}),
-    }
-  );
+  const uri = meant()?.uri;
+  return uri && { uri, ...(asked({ ...fields(given), uri }) ?? {}) };
 }
 
 function fields(given: unknown): object {

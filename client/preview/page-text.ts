@@ -20,6 +20,8 @@ export function pageText({ lang, title, words, script, style, source, nonce }: P
     "default-src 'none'",
     `style-src ${source}`,
     `script-src 'nonce-${nonce}'`,
+    // The firm’s logo comes with the paper; nothing is fetched for it.
+    'img-src data:',
     "base-uri 'none'",
     "form-action 'none'",
   ].join('; ');

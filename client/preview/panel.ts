@@ -26,7 +26,7 @@ import {
   type ToPage,
 } from '../../shared/protocol/preview-page';
 import { LANGUAGE, type Server } from '../server';
-import { besides, editorOf, lineOf, opened } from './editors';
+import { besides, editorOf, lineOf, opened, renamedTo } from './editors';
 import { Follow, Latest } from './follow';
 import { pageFolder, pageHtml } from './html';
 
@@ -91,6 +91,8 @@ export class PreviewPanel extends Disposable {
       workspace.onDidChangeTextDocument(({ document }) => {
         if (document.uri.toString() === this.uri.toString()) this.refresh();
       }),
+      workspace.onDidRenameFiles(({ files }) => this.renamed(files)),
+      workspace.onDidDeleteFiles(() => this.refresh()),
       window.onDidChangeTextEditorSelection(({ textEditor }) => this.moved(textEditor)),
       window.onDidChangeActiveTextEditor((editor) => editor && this.moved(editor)),
       this.server.onChanged(() => this.refresh()),
@@ -111,6 +113,14 @@ export class PreviewPanel extends Disposable {
   get shows(): { uri: Uri; show: string; work?: string; pinned: boolean; from: readonly From[] } {
     const { uri, show, work, pinned, from } = this;
     return { uri, show, work, pinned, from };
+  }
+
+  /** The file has another name, or a folder that it is in. */
+  private renamed(files: readonly { readonly oldUri: Uri; readonly newUri: Uri }[]): void {
+    const now = renamedTo(this.uri, files);
+    if (!now) return;
+    this.uri = now;
+    this.refresh();
   }
 
   private refresh(): void {

@@ -52,8 +52,11 @@ function offered(): (readonly [OurTask, WorkspaceFolder])[] {
 }
 
 function folderOf({ scope }: Task): WorkspaceFolder | undefined {
-  const said = typeof scope === 'object' ? scope : workspace.workspaceFolders?.[0];
-  return said?.uri.scheme === 'file' ? said : undefined;
+  const folders = onDisk();
+  const said = typeof scope === 'object' ? scope : folders[0];
+  return folders.find(
+    (folder) => folder === said || folder.uri.toString() === said?.uri.toString(),
+  );
 }
 
 /** A task of `tasks.json` keeps the definition that it was written with: by it the editor knows it again. */

@@ -30,9 +30,14 @@ async function found(said: string): Promise<Uri | undefined> {
 /** An address, a path of this machine, or a way from a folder that is open. */
 function candidates(said: string): Uri[] {
   const folders = (workspace.workspaceFolders ?? []).map(({ uri }) => uri);
-  if (/^[a-z][a-z\d+.-]+:\/\//i.test(said)) return [Uri.parse(said)];
-  const absolute = folders.map((folder) => folder.with({ path: said }));
+  if (/^[a-z][a-z\d+.-]+:\/\//i.test(said)) return [straight(Uri.parse(said))];
+  const absolute = folders.map((folder) => straight(folder.with({ path: said })));
   return said.startsWith('/') ? absolute : folders.map((folder) => Uri.joinPath(folder, said));
+}
+
+/** Without `..`: an editor takes `/jobs/../etc` for a place in `/jobs`. */
+function straight(uri: Uri): Uri {
+  return Uri.joinPath(uri, '.');
 }
 
 /** In a folder that is open, or open itself. */

@@ -180,7 +180,8 @@ function cancelled(): ResponseError<never> {
   return new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
 }
 
-function modified(): ResponseError<never> {
+/** The text has gone on: the client asks again. */
+export function modified(): ResponseError<never> {
   return new ResponseError(
     LSPErrorCodes.ContentModified,
     phrase`the file was edited in the meantime`,

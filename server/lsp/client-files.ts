@@ -32,8 +32,11 @@ export class ClientFiles implements Files {
     this.changed();
   }
 
-  changed(names: readonly string[] = [...this.come.keys(), ...this.asked.keys()]): void {
-    for (const name of names) {
+  /** Of a folder, whatever is in it. */
+  changed(names?: readonly string[]): void {
+    for (const name of [...this.come.keys(), ...this.asked.keys()]) {
+      const other = names?.every((each) => each !== name && !name.startsWith(`${each}/`));
+      if (other) continue;
       this.come.delete(name);
       this.asked.delete(name); // what is on its way may be of before the change
     }

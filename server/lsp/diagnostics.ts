@@ -34,9 +34,10 @@ export class Diagnostics {
     const { answers, connection } = parts;
     this.settings = new SettingsByFolder(parts);
     this.folder = new FolderDiagnostics(parts, this.settings);
-    this.report = answers.slow(({ previousResultId, wanted }: Asked, file) =>
-      reportOf(this.items(file, wanted), previousResultId),
-    );
+    this.report = answers.slow(({ previousResultId, wanted }: Asked, file) => {
+      this.folder.opened(file.uri);
+      return reportOf(this.items(file, wanted), previousResultId);
+    });
     connection.languages.diagnostics.on((params, token) => this.answer(params, token));
   }
 
@@ -70,10 +71,15 @@ export class Diagnostics {
   /** Everything is to be told anew, as the reader wants it now. */
   settingsChanged(): void {
     const { client, connection, session } = this.parts;
-    this.settings.changed();
-    this.folder.anew();
+    this.forgetSettings();
     if (client().refreshesDiagnostics) connection.languages.diagnostics.refresh();
     for (const file of session().files) this.changed(file);
+  }
+
+  /** They are asked for anew; nobody is told. */
+  forgetSettings(): void {
+    this.settings.changed();
+    this.folder.anew();
   }
 
   private async send(file: OpenFile): Promise<void> {

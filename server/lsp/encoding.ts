@@ -55,9 +55,23 @@ export class Columns {
 
   constructor(private readonly lineAt: LineAt) {}
 
-  /** What came from the client. @param uri the file it asks about */
+  /**
+   * What came from the client. A column beyond its line is taken for the end of the line, however columns are counted.
+   * @param uri the file it asks about
+   */
   in<T>(message: T, uri = ''): T {
-    return this.all(message, uri, columnIn);
+    return this.encoding === 'utf-16'
+      ? this.within(message, uri)
+      : this.all(message, uri, columnIn);
+  }
+
+  /** Only of the file that is asked about: no other is read for it. */
+  private within<T>(message: T, uri: string): T {
+    const clamp: Move = ({ line, character }, file) => {
+      const text = file === uri ? this.lineAt(file, line) : undefined;
+      return { line, character: Math.min(character, text?.length ?? character) };
+    };
+    return uri ? (walked(message, uri, clamp) as T) : message;
   }
 
   /** What goes to the client. */

@@ -54,6 +54,11 @@ export class FolderDiagnostics {
     this.looked.changed();
   }
 
+  /** Something is told of a file that is open. */
+  opened(uri: string): void {
+    this.looked.open(uri);
+  }
+
   private out(part: WorkspaceDiagnosticReport): WorkspaceDiagnosticReport {
     return this.parts.answers.columns.out(part);
   }
@@ -141,10 +146,13 @@ export class FolderDiagnostics {
     return toTell([...fresh(), ...gone]);
   }
 
-  /** Files that the client is told of and that nobody looks through any more, nor has open. */
+  /**
+   * Files that the client was told of and that nobody looks through any more, nor has open. It forgets what it was told
+   * of a file while that was open, and goes on showing it: a file that was renamed or moved would never be right again.
+   */
   private gone(previous: ReadonlyMap<string, string>, there: ReadonlySet<string>): Items {
     const { session } = this.parts;
-    return [...previous.keys()]
+    return [...new Set([...previous.keys(), ...this.looked.opened])]
       .filter((uri) => !there.has(uri) && !session().file(uri))
       .filter((uri) => this.looked.goneOnce(uri))
       .map((uri) => ({ uri, version: null, kind: 'full', items: [] }));

@@ -97,6 +97,11 @@ export class FolderFiles {
     this.glances.delete(file);
   }
 
+  /** As the last walk found them. */
+  get listed(): Iterable<string> {
+    return this.found ?? [];
+  }
+
   /** Inside an open folder, where the walk comes to. */
   isInside(file: string): boolean {
     return this.folders.some((folder) =>

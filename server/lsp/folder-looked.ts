@@ -3,6 +3,9 @@ import type { CancellationToken } from 'vscode-languageserver';
 import { allFiles } from '../engine/resolve/uses';
 import type { Job } from '../engine/workspace/job';
 
+/** So many files nobody opens one after another and renames. */
+const MOST_OPENED = 200;
+
 /** What is told of a file that hangs on more than the files it was worked out from: on some that are not there yet. */
 const OPEN_ENDED: ReadonlySet<string> = new Set(['use-missing', 'use-outside', 'partner-file']);
 
@@ -14,6 +17,8 @@ export class Looked {
   private readonly users = new Map<string, Set<string>>();
   private readonly openEnded = new Set<string>();
   private readonly told = new Set<string>();
+  /** Addresses of files that were open when something was told of them, the last of them. */
+  readonly opened = new Set<string>();
   private readonly waiting = new Set<() => void>();
 
   /** What was answered of a file, if it stands. */
@@ -46,6 +51,14 @@ export class Looked {
     for (const user of [...(this.users.get(name) ?? []), ...this.openEnded]) this.seen.delete(user);
     this.users.delete(name);
     this.openEnded.clear();
+  }
+
+  /** Something is told of a file that is open. */
+  open(uri: string): void {
+    this.opened.delete(uri);
+    this.opened.add(uri);
+    const [oldest] = this.opened;
+    if (this.opened.size > MOST_OPENED) this.opened.delete(oldest!);
   }
 
   /** Whether it has not been said yet that this one is gone, since anything changed. */

@@ -39,8 +39,12 @@ export function registerHints(parts: Parts): Hints {
     });
     return answer(params, token);
   });
+  const forget = (uri: string) => {
+    steady.delete(uri);
+    wishes.forget(uri);
+  };
   connection.languages.inlayHint.resolve((hint) => closer(hint, parts));
-  return { changed: () => wishes.changed(), forget: (uri) => steady.delete(uri) };
+  return { changed: () => wishes.changed(), forget };
 }
 
 /** With what is told of it, and where its figures came from. As it was where the text has gone on. */

@@ -2,6 +2,7 @@
 import type { CodeLens } from 'vscode-languageserver';
 import { LENS_SETTINGS } from '../../shared/protocol/settings';
 import { LENS_KINDS, type Lens, type LensKind, lensesOf, lensText } from '../engine/ide/lenses';
+import { modified } from './answers';
 import type { Parts } from './parts';
 import { Wishes } from './settings';
 import * as to from './to-proto';
@@ -15,7 +16,13 @@ const COMMANDS: Readonly<Record<LensKind, string>> = {
 
 const USUAL: ReadonlySet<LensKind> = new Set(LENS_KINDS);
 
-export function registerLenses(parts: Parts): { readonly changed: () => void } {
+export interface Lenses {
+  /** Other kinds may be wanted now. */
+  readonly changed: () => void;
+  readonly forget: (uri: string) => void;
+}
+
+export function registerLenses(parts: Parts): Lenses {
   const { connection, answers, client, session } = parts;
   const wishes = new Wishes<LensKind>(LENS_SETTINGS, USUAL, (items) =>
     connection.workspace.getConfiguration(items),
@@ -27,12 +34,18 @@ export function registerLenses(parts: Parts): { readonly changed: () => void } {
     const answer = answers.quick((_: typeof params, file) => {
       const able = [...wanted].filter((kind) => kind === 'figures' || leads(parts, kind));
       const lenses = lensesOf(session().source(file), new Set(able));
-      return lenses.map((lens) => to.codeLens(lens, uri));
+      return lenses.map((lens) => to.codeLens(lens, uri, file.version));
     });
     return answer(params, token);
   });
-  connection.onCodeLensResolve((lens) => ({ ...lens, command: commandOf(lens, parts) }));
-  return { changed: () => wishes.changed() };
+  connection.onCodeLensResolve((lens) => {
+    const { uri, version } = (lens.data ?? {}) as { uri?: unknown; version?: unknown };
+    const file = typeof uri === 'string' ? session().file(uri) : undefined;
+    // Another heading may stand in its line by now: the client asks for all of them again.
+    if (file && file.version !== version) return modified();
+    return { ...lens, command: commandOf(lens, parts) };
+  });
+  return { changed: () => wishes.changed(), forget: (uri) => wishes.forget(uri) };
 }
 
 /** Whether the client has the command: else there is nothing to click. */

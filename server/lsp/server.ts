@@ -56,7 +56,11 @@ export function start(connection: Connection, lend: Lend): Connection {
     if (client.changesFolders)
       followFolders(
         parts,
-        (uris) => (folders = uris),
+        (uris) => {
+          folders = uris;
+          session().openFolders(uris);
+          sync.foldersChanged();
+        },
         () => folders,
       );
   });
@@ -69,7 +73,7 @@ export function start(connection: Connection, lend: Lend): Connection {
   const lenses = registerLenses(parts);
   const forgetColours = registerColours(parts);
   const diagnostics = new Diagnostics(parts);
-  registerSync(parts, {
+  const sync = registerSync(parts, {
     diagnostics,
     settingsChanged: () => {
       hints.changed();
@@ -77,6 +81,7 @@ export function start(connection: Connection, lend: Lend): Connection {
     },
     forget: (uri) => {
       hints.forget(uri);
+      lenses.forget(uri);
       forgetColours(uri);
     },
   });
@@ -85,7 +90,7 @@ export function start(connection: Connection, lend: Lend): Connection {
 
 /** Folders come and go while the editor is open. */
 function followFolders(
-  { connection, session }: Parts,
+  { connection }: Parts,
   set: (uris: readonly string[]) => void,
   get: () => readonly string[],
 ): void {
@@ -93,6 +98,5 @@ function followFolders(
     const gone = new Set(removed.map((folder) => folder.uri));
     const left = get().filter((uri) => !gone.has(uri));
     set([...left, ...added.map((folder) => folder.uri)]);
-    session().openFolders(get());
   });
 }

@@ -5,6 +5,7 @@ import type { Job } from '../engine/workspace/job';
 import type { TextChange } from '../engine/workspace/source';
 import { Workspace } from '../engine/workspace/workspace';
 import { FolderFiles, type OpenTexts } from './folder-files';
+import type { Known } from './outside';
 import { PastJobs } from './past-jobs';
 import type { Surroundings } from './surroundings';
 
@@ -152,6 +153,12 @@ export class Session {
   lineAt(uri: string, line: number): string | undefined {
     const name = this.lent.names.nameOf(uri);
     return (this.workspace.file(name) ?? this.folder.source(name))?.lines[line];
+  }
+
+  /** What stands outside, as far as it was read or listed. */
+  get known(): Known {
+    const files = () => new Set([...this.workspace.keptFiles, ...this.folder.listed]);
+    return { files, nameOf: this.lent.names.nameOf, uriOf: this.uriOf };
   }
 
   get files(): readonly OpenFile[] {

@@ -20,6 +20,10 @@ export class Wishes<K extends string> {
     this.known = new Map();
   }
 
+  forget(uri: string): void {
+    this.known.delete(uri);
+  }
+
   /** At once when it is known, which is always but the first time. */
   of(uri: string): ReadonlySet<K> | Promise<ReadonlySet<K>> {
     return this.known.get(uri) ?? this.asked(uri);

@@ -7,6 +7,7 @@ import {
 import { CHANGED } from '../../shared/protocol';
 import type { Diagnostics } from './diagnostics';
 import * as from from './from-proto';
+import { concerned, WATCHED } from './outside';
 import type { Parts } from './parts';
 import type { OpenFile } from './session';
 
@@ -19,7 +20,12 @@ export interface Listeners {
   readonly forget: (uri: string) => void;
 }
 
-export function registerSync(parts: Parts, listeners: Listeners): void {
+export interface Sync {
+  /** Folders have come or gone: other files may be read now, and other settings may hold. */
+  readonly foldersChanged: () => void;
+}
+
+export function registerSync(parts: Parts, listeners: Listeners): Sync {
   const { answers, connection, session } = parts;
   const refresh = new Refresh(parts, listeners.diagnostics);
   connection.onDidOpenTextDocument(({ textDocument: { uri, version, text } }) => {
@@ -47,13 +53,21 @@ export function registerSync(parts: Parts, listeners: Listeners): void {
     refresh.otherFiles();
   });
   connection.onDidChangeWatchedFiles(({ changes }) => {
-    if (session().changedOutside(changes.map((change) => change.uri))) refresh.otherFiles();
+    const uris = concerned(changes, session().known);
+    if (uris.length && session().changedOutside(uris)) refresh.otherFiles();
   });
   connection.onDidChangeConfiguration(() => {
     listeners.settingsChanged();
     listeners.diagnostics.settingsChanged();
     refresh.hints();
   });
+  return {
+    foldersChanged: () => {
+      listeners.settingsChanged();
+      listeners.diagnostics.forgetSettings();
+      refresh.otherFiles();
+    },
+  };
 }
 
 /** Tells the editor to ask again, once, when things have been quiet for a moment. */
@@ -91,7 +105,7 @@ class Refresh {
 export function watch({ connection, client }: Parts): void {
   if (client().watchesFiles)
     void connection.client.register(DidChangeWatchedFilesNotification.type, {
-      watchers: [{ globPattern: '**/*.perp' }],
+      watchers: WATCHED,
     });
   if (client().hasConfiguration)
     void connection.client.register(DidChangeConfigurationNotification.type, {

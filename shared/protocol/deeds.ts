@@ -173,7 +173,7 @@ export interface SharedMade {
 export const TAKE = 'perpend/take';
 
 export interface TakeParams extends FileParams {
-  /** What came back. */
+  /** The text that came back. */
   readonly theirs: string;
   /** Blocks by their names; without it, all. */
   readonly names?: readonly string[];

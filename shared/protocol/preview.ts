@@ -4,7 +4,10 @@
  */
 import type { FileParams } from '../protocol';
 
-/** Asks what a preview shows now: {@link PreviewParams} in, {@link Shown} out, null for a file that is not open. */
+/**
+ * Asks what a preview shows now: {@link PreviewParams} in, {@link Shown} out. Null for a file that is not open, and where
+ * what is there stays: the work that is drawn cannot be drawn while one of its lines is being written.
+ */
 export const PREVIEW = 'perpend/preview';
 
 /** Views of a piece of work, in the order a reader wants them. */

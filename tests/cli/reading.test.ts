@@ -16,9 +16,19 @@ describe('a file that cannot be read', () => {
     expect(err).toBe('perpend: gone.perp cannot be read: there is no such file.\n');
   });
 
-  test.each(READERS)('perpend %s says that it is a folder', (command) => {
-    const { code, err } = perpend([command, '.'], { cwd: folderOf() });
-    expect([code, err]).toEqual([2, 'perpend: . cannot be read: it is a folder.\n']);
+  test.each(READERS.filter((name) => name !== 'check'))(
+    'perpend %s says that it is a folder',
+    (command) => {
+      const { code, err } = perpend([command, '.'], { cwd: folderOf() });
+      expect([code, err]).toEqual([2, 'perpend: . cannot be read: it is a folder.\n']);
+    },
+  );
+
+  test('perpend check looks through a folder, and an empty one has nothing wrong in it', () => {
+    const { code, out } = perpend(['check', '.'], { cwd: folderOf({ 'a.perp': 'wal a\n' }) });
+    expect(code).toBe(1);
+    expect(out).toContain('a.perp:1:1');
+    expect(perpend(['check', '.'], { cwd: folderOf() }).code).toBe(0);
   });
 
   test.each(READERS)('perpend %s does not take bytes that are no text', (command) => {

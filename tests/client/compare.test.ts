@@ -211,7 +211,14 @@ describe('with what was sent', () => {
     ]);
   });
 
-  test('where no revision holds it, the record is offered', async () => {
+  test('where no revision holds it, the page tells what the record keeps', async () => {
+    const stub = bench({ [COMPARE]: { ...COMPARED, left: '', right: '' } });
+    await compare.withSent(stub, JOB);
+    expect(stub.show).toHaveBeenCalledWith('What changed', '# What changed');
+    expect([seen.messages, seen.ran]).toEqual([[], []]);
+  });
+
+  test('where nothing was sent, that is told', async () => {
     const stub = bench({ [COMPARE]: { refused: 'Nothing was sent.' } });
     await compare.withSent(stub, JOB);
     expect([seen.messages, seen.ran]).toEqual([['Nothing was sent.'], []]);

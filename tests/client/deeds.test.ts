@@ -128,8 +128,15 @@ test('what a partner’s copy says is taken in as an edit', async () => {
     offered: [],
   };
   const { server, asked } = serverWith({ [TAKE]: made });
-  const theirs = 'file:///jobs/back.perp';
-  await take(server, { uri: JOB, theirs, names: ['north'], rates: false });
+  const back = 'file:///jobs/back.perp';
+  const theirs = 'perpend 1\n# what came back';
+  const opens = workspace.openTextDocument.getMockImplementation()!;
+  workspace.openTextDocument.mockImplementation(async (uri) => ({
+    ...(await opens(uri)),
+    getText: () => (uri.toString() === back ? theirs : ''),
+  }));
+  await take(server, { uri: JOB, theirs: back, names: ['north'], rates: false });
+  // The server reads no file of theirs: it is handed the text.
   expect(asked[0]!.params).toEqual({ uri: JOB, theirs, names: ['north'], rates: false });
   expect(texts()).toEqual([[JOB, 'record\n']]);
   expect(seen.messages[0]).toMatch(/Taken: 1 lines.*Not taken: 2/);

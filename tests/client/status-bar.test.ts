@@ -32,12 +32,18 @@ describe('the one item of the status bar', () => {
 
   test('says what the second number is made of', () => {
     const { value } = tooltip(TOTALS);
-    expect(value).toContain('| Cost | £2,555.01 |');
+    expect(value).toContain('| Cost | £2,555\\.01 |');
     expect(value).toMatch(
       /It earns £59\\\.12 an hour: wages and the profit it leaves \\\(£564\\\.49\\\)/,
     );
     expect(value).toContain('23\\.89 h');
     expect(value).not.toContain('Not complete');
+  });
+
+  test('names of partners are no pictures, links or cells', () => {
+    const label = '![x](https://a.example/b.png) | c';
+    const { value } = tooltip({ ...TOTALS, steps: [{ label, text: '£1' }] });
+    expect(value).toContain('| \\!\\[x\\]\\(https://a\\.example/b\\.png\\) \\| c | £1 |');
   });
 
   test('says from what to what, and what is missing', () => {

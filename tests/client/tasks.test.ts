@@ -2,7 +2,9 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test, vi } from 'vitest';
 import { nameOf, ourTask, wordsFor } from '../../client/tasks/definition';
+import { registerTasks } from '../../client/tasks/tasks';
 import { root } from '../tree';
+import { forget, tasks, Uri, workspace } from './vscode';
 
 vi.mock('vscode', () => import('./vscode'));
 
@@ -37,6 +39,33 @@ describe('a task', () => {
   test('is called by what it does', () => {
     expect(nameOf(ourTask(CHECK)!)).toBe('check all jobs');
     expect(nameOf(ourTask(WRITE)!)).toBe('write quote of a/job.perp');
+  });
+});
+
+describe('where a task may run', () => {
+  const node = '/usr/bin/node';
+  const given = (definition: object) =>
+    ({ definition, name: 'check all jobs', scope: workspace.workspaceFolders![0] }) as never;
+  const provider = (trusted: boolean) => {
+    forget();
+    Object.assign(workspace, { isTrusted: trusted });
+    const register = vi.spyOn(tasks, 'registerTaskProvider');
+    registerTasks({ extensionUri: Uri.file('/ext'), subscriptions: [] } as never, node);
+    const made = (register.mock.calls as unknown[][]).at(-1)![1];
+    register.mockRestore();
+    return made as { provideTasks(): unknown[]; resolveTask(task: never): unknown };
+  };
+
+  test('a folder that is trusted', () => {
+    const tasks = provider(true);
+    expect(tasks.provideTasks()).toHaveLength(1);
+    expect(tasks.resolveTask(given(CHECK))).toBeDefined();
+  });
+
+  test('and no other: neither offered nor resolved', () => {
+    const tasks = provider(false);
+    expect(tasks.provideTasks()).toEqual([]);
+    expect(tasks.resolveTask(given(CHECK))).toBeUndefined();
   });
 });
 

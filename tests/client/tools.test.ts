@@ -83,17 +83,22 @@ describe('tools for language models', () => {
     );
   });
 
-  test.each(['b.perp', '../outside.perp', '/etc/passwd', 'file:///etc/passwd'])(
-    '%s is not there, and the answer names what is',
-    async (file) => {
-      seen.files.set('file:///etc/passwd', new Uint8Array());
-      seen.files.set('file:///outside.perp', new Uint8Array());
-      await expect(invoke('perpend_check_job', { file })).rejects.toThrow(
-        /There is no file.*a\/job\.perp/,
-      );
-      expect(stub.asked).toEqual([]);
-    },
-  );
+  test.each([
+    'b.perp',
+    '../outside.perp',
+    '/jobs/../outside.perp',
+    'file:///jobs/../outside.perp',
+    'file:///jobs/%2e%2e/outside.perp',
+    '/etc/passwd',
+    'file:///etc/passwd',
+  ])('%s is not there, and the answer names what is', async (file) => {
+    seen.files.set('file:///etc/passwd', new Uint8Array());
+    seen.files.set('file:///outside.perp', new Uint8Array());
+    await expect(invoke('perpend_check_job', { file })).rejects.toThrow(
+      /There is no file.*a\/job\.perp/,
+    );
+    expect(stub.asked).toEqual([]);
+  });
 
   test('a file that is no job says what one is', async () => {
     seen.files.set('file:///jobs/notes.txt', new Uint8Array());

@@ -7,7 +7,11 @@ import { vi } from 'vitest';
 type Fn = (...given: never[]) => unknown;
 
 /** What the reader answers, first to last: a title of a button, a row of a list, a text. Nothing is turning away. */
-export const reader = { answers: [] as unknown[], saves: undefined as unknown };
+export const reader = {
+  answers: [] as unknown[],
+  saves: undefined as unknown,
+  folder: undefined as unknown,
+};
 
 export const seen = {
   messages: [] as string[],
@@ -26,6 +30,7 @@ export function forget(): void {
     for (const fn of Object.values(each)) if (vi.isMockFunction(fn)) fn.mockReset();
   reader.answers = [];
   reader.saves = undefined;
+  reader.folder = undefined;
   for (const list of [seen.messages, seen.picks, seen.ran, seen.opened, seen.edits])
     list.length = 0;
   for (const map of [seen.files, seen.commands, seen.tools]) map.clear();
@@ -235,6 +240,7 @@ export const window = {
     return items.find(({ label }) => label === wanted);
   }),
   showSaveDialog: vi.fn(async (_: unknown) => reader.saves),
+  showOpenDialog: vi.fn(async (_: unknown) => reader.folder && [reader.folder]),
   showTextDocument: vi.fn(async () => ({ revealRange: () => undefined })),
   withProgress: (_: unknown, work: Fn) =>
     work({ report: () => undefined } as never, { isCancellationRequested: false } as never),

@@ -86,8 +86,18 @@ const RULES: Readonly<Record<Exclude<Op, 'fact' | 'count'>, Rule>> = {
 /** The value from the leaves up. */
 export function evaluated(term: Term): Decimal {
   if (term.op === 'fact' || term.op === 'count') return term.value;
-  return RULES[term.op](term.args.map(evaluated), term);
+  const known = done.get(term);
+  if (known) return known;
+  const value = RULES[term.op](
+    term.args.map((arg) => evaluated(arg)),
+    term,
+  );
+  done.set(term, value);
+  return value;
 }
+
+/** Terms stand in many figures: each is worked out once. A term is never changed. */
+const done = new WeakMap<Term, Decimal>();
 
 /** Every term under a term, itself first; each once. */
 export function allTerms(term: Term, seen = new Set<Term>()): ReadonlySet<Term> {

@@ -10,7 +10,7 @@ import { installHost } from './install.mjs';
 import { root } from './places.mjs';
 import { startServer } from './server.mjs';
 import { Stage } from './stage.mjs';
-import { putOn, THEMES } from './themes.mjs';
+import { FOLLOWS, makeReady, putOn, THEMES } from './themes.mjs';
 
 const WAIT_MS = 60_000;
 /** It has nothing to measure, so it has nothing to say of it; everything else it shows something of. */
@@ -35,7 +35,9 @@ async function frameOf({ page }) {
 /** Drawings are hidden from whoever hears a page, and so from axe: what is said of them is tested beside, in tests/preview. */
 async function axe(frame) {
   if (!(await frame.evaluate('typeof axe !== "undefined"'))) await frame.evaluate(axeText);
-  const found = await frame.evaluate('axe.run({ exclude: [["svg"]] })');
+  const found = await frame.evaluate(
+    'axe.run({ exclude: [["svg"]] }, { resultTypes: ["violations"] })',
+  );
   return found.violations.flatMap(({ id, nodes }) =>
     nodes.map((node) => `${id}: ${node.html.slice(0, 120)} ${node.failureSummary}`),
   );
@@ -55,13 +57,23 @@ async function turnTo(stage, frame, kind) {
   await frame.evaluate('new Promise((done) => requestAnimationFrame(() => setTimeout(done, 50)))');
 }
 
+/** Papers can be shown as they are printed, in any theme. */
+async function asPaper(stage, frame) {
+  const look = frame.getByRole('button', { name: 'Show as a sheet of paper' });
+  await turnTo(stage, frame, 'quote');
+  await look.click();
+  const faults = await axe(frame);
+  await look.click();
+  return faults.map((fault) => `quote as a sheet of paper: ${fault}`);
+}
+
 async function inTheme(stage, frame, kinds) {
   const faults = [];
   for (const kind of kinds) {
     await turnTo(stage, frame, kind);
     faults.push(...(await axe(frame)).map((fault) => `${kind}: ${fault}`));
   }
-  return faults;
+  return [...faults, ...(await asPaper(stage, frame))];
 }
 
 /** A check that finds nothing proves something only if it would have. */
@@ -96,13 +108,14 @@ async function main() {
   if (host.kind === 'none') notRun(host.why, 'axe in an editor');
   installHost();
   const folder = mkdtempSync(path.join(tmpdir(), 'perpend-axe-'));
-  const [jobs, userFolder] = ['jobs', 'user'].map((name) => path.join(folder, name));
+  const jobs = path.join(folder, 'jobs');
   cpSync(path.join(root, 'examples'), jobs, { recursive: true });
-  const server = await startServer({ userFolder });
+  const server = await startServer({ settings: FOLLOWS });
   const browser = await startBrowser();
+  await makeReady(browser.page);
   const extension = process.argv[2] ?? root;
   try {
-    await drive(new Stage(browser.page, { port: server.port, userFolder, jobs, extension }));
+    await drive(new Stage(browser.page, { port: server.port, jobs, extension }));
   } finally {
     await browser.stop();
     await server.stop();

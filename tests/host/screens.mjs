@@ -9,7 +9,7 @@ import { installHost } from './install.mjs';
 import { missingForServer, root } from './places.mjs';
 import { startServer } from './server.mjs';
 import { Stage } from './stage.mjs';
-import { THEMES } from './themes.mjs';
+import { FOLLOWS, makeReady, THEMES } from './themes.mjs';
 import { VIEWS } from './views.mjs';
 
 const { values: wanted } = parseArgs({
@@ -39,18 +39,17 @@ async function take(stage, name) {
   } catch (error) {
     process.exitCode = 1;
     console.error(`${name}: ${error.message}`);
-    await stage.shot(`failed-${name}`);
+    await stage.look(`failed-${name}`);
     await stage.start('garden-wall/job.perp');
   }
 }
 
-async function takeAll(themes, views, jobs, userFolder) {
-  const settings = { 'workbench.colorTheme': THEMES[themes[0]] };
-  const server = await startServer({ settings, userFolder });
+async function takeAll(themes, views, jobs) {
+  const server = await startServer({ settings: FOLLOWS });
   const browser = await startBrowser();
-  const places = { port: server.port, userFolder, jobs, extension: wanted.extension };
-  const shown = { target: wanted.to, themes, theme: themes[0] };
-  const stage = new Stage(browser.page, { ...places, ...shown });
+  await makeReady(browser.page);
+  const places = { port: server.port, jobs, extension: wanted.extension };
+  const stage = new Stage(browser.page, { ...places, target: wanted.to, themes });
   try {
     await stage.start('garden-wall/job.perp');
     for (const name of views) await take(stage, name);
@@ -70,7 +69,7 @@ const folder = mkdtempSync(path.join(tmpdir(), 'perpend-jobs-'));
 const jobs = path.join(folder, 'examples');
 cpSync(path.join(root, 'examples'), jobs, { recursive: true });
 try {
-  await takeAll(themes, views, jobs, path.join(folder, 'user'));
+  await takeAll(themes, views, jobs);
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

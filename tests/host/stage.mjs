@@ -13,10 +13,10 @@ const REST_MS = 1200;
 const COLOURS = 128;
 
 export class Stage {
-  /** @param places `port` of the server, its `userFolder`, `jobs`, `extension`, `target` of the pictures, names of `themes` */
+  /** @param places `port` of the server, `jobs`, `extension`, `target` of the pictures, names of `themes` */
   constructor(page, places) {
     this.page = page;
-    Object.assign(this, places);
+    Object.assign(this, { theme: 'light', ...places });
   }
 
   file(job) {
@@ -24,14 +24,19 @@ export class Stage {
   }
 
   /** A picture in each theme, beginning with the one that is on: what is open stays open. */
-  async shot(name) {
-    const at = this.themes.indexOf(this.theme);
+  async shot(name, clip) {
+    const at = Math.max(0, this.themes.indexOf(this.theme));
     const order = [...this.themes.slice(at), ...this.themes.slice(0, at)];
     for (const theme of order) {
       if (theme !== this.theme) await putOn(this, theme);
-      const picture = withPalette(await this.page.screenshot(), COLOURS);
-      writeFileSync(path.join(this.target, `${name}-${theme}.png`), picture);
+      await this.look(name, clip);
     }
+  }
+
+  /** A picture as the window is now; with `clip`, of that part of it. */
+  async look(name, clip) {
+    const picture = withPalette(await this.page.screenshot({ clip }), COLOURS);
+    writeFileSync(path.join(this.target, `${name}-${this.theme}.png`), picture);
   }
 
   /** The window anew, with one file open in it. */
@@ -42,6 +47,7 @@ export class Stage {
       development: this.extension,
     });
     await waitForHint(this.page);
+    this.theme = 'light';
   }
 
   /** A window with no folder. */
@@ -51,6 +57,7 @@ export class Stage {
     url.searchParams.set('ew', 'true');
     await this.page.goto(url.href);
     await this.page.locator('.monaco-workbench').waitFor({ timeout: WAIT_MS });
+    this.theme = 'light';
   }
 
   development() {

@@ -1,36 +1,60 @@
 // The four kinds of theme that an editor has, each by the one that it comes with, and how one is put on.
-import { readFileSync, writeFileSync } from 'node:fs';
-import path from 'node:path';
-
-export const THEMES = {
-  light: 'Default Light Modern',
-  dark: 'Default Dark Modern',
-  contrast: 'Default High Contrast',
-  'contrast-light': 'Default High Contrast Light',
-};
-
-/** What a window says of its kind of theme. */
-const CLASSES = {
-  light: 'vs',
-  dark: 'vs-dark',
-  contrast: 'hc-black',
-  'contrast-light': 'hc-light',
-};
 const WAIT_MS = 30_000;
 /** Pages in the window hear of it a little later. */
-const FADE_MS = 500;
+const FADE_MS = 600;
 
-/** Changes the settings of a window that is open, as its reader may at any time. */
-export function settle({ userFolder }, settings) {
-  const file = path.join(userFolder, 'User/settings.json');
-  const before = JSON.parse(readFileSync(file, 'utf8'));
-  writeFileSync(file, JSON.stringify({ ...before, ...settings }));
+/** What the system asks for, and the class by which a window says that it has it on. */
+export const THEMES = {
+  light: { dark: false, contrast: false, kind: 'vs' },
+  dark: { dark: true, contrast: false, kind: 'vs-dark' },
+  contrast: { dark: true, contrast: true, kind: 'hc-black' },
+  'contrast-light': { dark: false, contrast: true, kind: 'hc-light' },
+};
+
+/** Settings of a window that follows what the system asks for. */
+export const FOLLOWS = {
+  'window.autoDetectColorScheme': true,
+  'window.autoDetectHighContrast': true,
+  'workbench.preferredLightColorTheme': 'Default Light Modern',
+  'workbench.preferredDarkColorTheme': 'Default Dark Modern',
+  'workbench.preferredHighContrastColorTheme': 'Default High Contrast',
+  'workbench.preferredHighContrastLightColorTheme': 'Default High Contrast Light',
+};
+
+/** Run in the window before anything else: a system whose wishes can be changed. A real one would force its own colours too. */
+function standIn() {
+  const real = globalThis.matchMedia.bind(globalThis);
+  const asked = { dark: false, contrast: false };
+  const answers = {
+    '(prefers-color-scheme: light)': () => !asked.dark,
+    '(prefers-color-scheme: dark)': () => asked.dark,
+    '(forced-colors: active)': () => asked.contrast,
+  };
+  const listening = new Set();
+  const listen = (_, told) => listening.add(told);
+  const leave = (_, told) => listening.delete(told);
+  globalThis.matchMedia = (media) => {
+    const answer = answers[media];
+    if (!answer) return real(media);
+    const list = { media, addEventListener: listen, removeEventListener: leave };
+    return Object.defineProperty(list, 'matches', { get: answer });
+  };
+  globalThis.askForTheme = (wish) => {
+    Object.assign(asked, wish);
+    for (const told of listening) told();
+  };
 }
 
-/** Puts on one of the themes, and waits until it is to be seen. */
+/** Before the window is opened. */
+export function makeReady(page) {
+  return page.addInitScript(standIn);
+}
+
+/** Puts on one of the themes, and waits until it is to be seen. Whatever is open stays open. */
 export async function putOn(stage, theme) {
-  settle(stage, { 'workbench.colorTheme': THEMES[theme] });
-  await stage.page.locator(`.monaco-workbench.${CLASSES[theme]}`).waitFor({ timeout: WAIT_MS });
+  const { kind, ...wish } = THEMES[theme];
+  await stage.page.evaluate((asked) => globalThis.askForTheme(asked), wish);
+  await stage.page.locator(`.monaco-workbench.${kind}`).waitFor({ timeout: WAIT_MS });
   await stage.page.waitForTimeout(FADE_MS);
   stage.theme = theme;
 }

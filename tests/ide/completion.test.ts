@@ -117,6 +117,11 @@ describe('after a word', () => {
     expect(labels(`${HEAD}wall a\n  opening x\nwall b\n  pier p\n    at $0`)).not.toContain('x');
   });
 
+  test('a wall makes no corner with itself, and an option stands in place of another', () => {
+    expect(labels(`${HEAD}wall a\nwall b\n  left quoin $0`)).toEqual(['a']);
+    expect(labels(`${HEAD}option a\noption b\n  instead-of $0`)).toEqual(['a']);
+  });
+
   test('nothing that the line has no room for', () => {
     expect(labels(`${HEAD}wall n\n  left stopped $0`)).toEqual([]);
     expect(labels(`${HEAD}wall n\n  brick red $0`)).toEqual([]);
@@ -187,6 +192,16 @@ describe('whole blocks', () => {
     expect(block('wall n\n  $0', 'opening …')).toMatch(
       /from +\$\{\d\|left,right\|\} \$\{\d:2\.7 m\}/,
     );
+  });
+
+  test('names begin with those of the example where no default says which', () => {
+    const parts = /parts +\$\{\d\|(\S+?),.*? \$\{\d\|(\S+?),.*? \$\{\d\|(\S+?),/;
+    const [, ...materials] = parts.exec(block('$0', 'mix …')) ?? [];
+    expect(materials).toEqual(['cement', 'lime', 'sand']);
+  });
+
+  test('a record begins with nothing that has not happened', () => {
+    expect(block('$0', 'record …')).toBe('record\n  $0');
   });
 
   test('inner blocks stand deeper than the cursor by one step', () => {

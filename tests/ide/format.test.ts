@@ -126,6 +126,76 @@ describe('some lines', () => {
     expect(after).toBe(format(text));
   });
 
+  /** `> ` stands before each line that is selected; runs of them are ranges of their own. */
+  function selected(marked: string): string {
+    const lines = marked.split('\n');
+    const text = lines.map((line) => line.replace(/^> /, '')).join('\n');
+    const ranges = lines.flatMap((line, i) =>
+      line.startsWith('> ') ? [{ first: i, last: i }] : [],
+    );
+    const after = formatted(text, ranges);
+    // What was put in order once stays.
+    if (after.split('\n').length === lines.length) expect(formatted(after, ranges)).toBe(after);
+    return after;
+  }
+
+  test.each([
+    [
+      'a line too deep',
+      'wall n\n>       brick red\n      mix general\n',
+      'wall n\n  brick     red\n      mix general\n',
+    ],
+    ['a tab', 'wall n\n> \tbrick red\n\tmix general\n', 'wall n\n  brick     red\n\tmix general\n'],
+    ['a heading', '> wall   n   "N"\n  brick   red\n', 'wall n "N"\n  brick   red\n'],
+    [
+      'room at the end',
+      'wall n  \n>   brick     red   \n  mix general  \n',
+      'wall n  \n  brick     red\n  mix general  \n',
+    ],
+    [
+      'a remark keeps its words',
+      'wall n\n>   brick red # a  b   "c\n',
+      'wall n\n  brick     red                       # a  b   "c\n',
+    ],
+    [
+      'a text keeps its room',
+      'job   "A"\n>   client "Ms  P.   L"\n',
+      'job   "A"\n  client    "Ms  P.   L"\n',
+    ],
+    [
+      'a hash in a text is no remark',
+      'job   "A"\n>   client "No  #  1"\n',
+      'job   "A"\n  client    "No  #  1"\n',
+    ],
+    [
+      'a unit close up to its number',
+      'wall n\n>   length 3m\n  height 2m\n',
+      'wall n\n  length    3 m\n  height 2m\n',
+    ],
+    [
+      'a line that cannot be read stays',
+      'wall n\n>   lenght   3m\n',
+      'wall n\n>   lenght   3m\n'.replace('> ', ''),
+    ],
+    [
+      'letters of two units',
+      'wall n "🧱"\n>   note   "🧱  🧱"   # 🧱\n',
+      'wall n "🧱"\n  note      "🧱  🧱"                  # 🧱\n',
+    ],
+    [
+      'two lines apart',
+      '> wall   a\n  brick   red\n\n> wall   b\n  brick   red\n',
+      'wall a\n  brick   red\n\nwall b\n  brick   red\n',
+    ],
+    [
+      'a line of nothing but room',
+      'wall a\n  brick   red\n>    \nwall   b\n',
+      'wall a\n  brick   red\n\nwall   b\n',
+    ],
+  ])('%s', (_, marked, wanted) => {
+    expect(selected(marked)).toBe(wanted);
+  });
+
   test('whatever the lines and the ranges: no other block changes, and the whole can follow', () => {
     const line = fc.constantFrom(
       '',

@@ -212,6 +212,18 @@ describe('looked at closer', () => {
     expect(leads(own, 'total', 'wall').join()).toContain('library:uk');
   });
 
+  test('courses as a height tell how, and lead to the brick', () => {
+    const { found } = closer(HEAD + WALL, 'line', 'height');
+    expect(spaced(found.text)).toMatch(/0\.6 m.*\n.*8 courses/);
+    expect(leads(HEAD + WALL, 'line', 'height')).toEqual(['firm.perp:3']);
+  });
+
+  test('a length in bricks leads to the size of the brick, said or taken', () => {
+    expect(leads(HEAD + WALL, 'line', 'length')).toEqual(['firm.perp:3']);
+    const [taken] = leads(HEAD + WALL.replace('  brick red\n', ''), 'line', 'length');
+    expect(taken).toMatch(/uk\.perp:\d+$/);
+  });
+
   test('what a name stands for leads to the line that says it', () => {
     // The size and the price of `red` in the firm’s file.
     expect(leads(HEAD + WALL, 'name', 'brick')).toEqual(['firm.perp:3', 'firm.perp:6']);

@@ -90,6 +90,21 @@ describe('key by key', () => {
     typed(typist, 8, 0, 'material cement');
   });
 
+  test('an amount in mm, which for a key is one in m', () => {
+    const typist = new Typist(WALLS.replace('  coping', '  \n  coping'));
+    typed(typist, 7, 2, 'joint 10 mm');
+    expect(typist.hints().every((hint) => !hint.held)).toBe(true);
+  });
+
+  test('an amount in m stands where it takes nothing away', () => {
+    const typist = new Typist(WALLS);
+    typist.hints();
+    typist.type(5, 9, '17.9 m', 7);
+    const hints = typist.hints();
+    expect(hints.some((hint) => hint.held)).toBe(false);
+    expect(hints.find((hint) => hint.line === 5)?.text).toContain('bricks');
+  });
+
   test('a new line in a wall', () => {
     const typist = new Typist(WALLS.replace('  coping', '  \n  coping'));
     typed(typist, 7, 2, 'mix general');

@@ -271,3 +271,13 @@ test('text of the job cannot become markup', () => {
   const outside = text.replace(/\\./g, '').replace(/(`+)(?!`).*?[^`]\1(?!`)/gs, '');
   expect(outside).not.toMatch(/[[<`]/);
 });
+
+test.each([
+  ['https://a.example/b', 'https\\://a.example/b'],
+  ['see www.a.example', 'see www\\.a.example'],
+  ['office@a.example', 'office\\@a.example'],
+  ['[go](command:x) ![p](y)', '\\[go\\](command:x) \\!\\[p\\](y)'],
+])('words of a job are no links: %s', (words, said) => {
+  const { job, at } = asked(`perpend 1\nuse uk\nwa$0ll n "${words}"\n  length 1 m`);
+  expect(hover(job, at)!.markdown).toContain(said);
+});

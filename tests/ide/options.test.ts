@@ -52,7 +52,7 @@ describe('completion in an option', () => {
 
   test('offers the options where one is named', () => {
     const other = 'option a\noption b\n  instead-of $0';
-    expect(labels(other)).toEqual(['a', 'b']);
+    expect(labels(other)).toEqual(['a']); // not itself
     expect(labels('option a\nwall w\n  option $0')).toEqual(['a']);
     expect(labels('option a\nrecord\n  accepted 2026-03-02 $0')).toEqual(['a']);
   });

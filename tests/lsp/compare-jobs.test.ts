@@ -195,6 +195,17 @@ describe('programs', () => {
     ]);
   });
 
+  test('are told names as they stand: shown as a page they are no elements, pictures or links', async () => {
+    const name = 'b <img src=x> ![p](q) www.a.example.perp';
+    writeFileSync(path.join(at.peer.folder, name), JOB.replace('length  5 m', 'length  fife m'));
+    await at.peer.tell('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: `file://${encodeURI(path.join(at.peer.folder, name))}`, type: 1 }],
+    });
+    const { markdown } = await ask(CHECK, {});
+    expect(markdown).toContain('- b \\<img src=x\\> \\!\\[p\\](q) www\\.a.example.perp:16 error');
+    expect(markdown).not.toMatch(/(?<!\\)<|(?<!\\)\[/);
+  });
+
   test('are told a price that adds up, open or not', async () => {
     const told = JSON.parse((await ask(PRICE, { uri: at.uri })).json);
     const of = (step: string) =>

@@ -239,3 +239,27 @@ describe('the same questions', () => {
     return { line, character: letters.slice(0, column % (letters.length + 1)).join('').length };
   }
 });
+
+test.each(['utf-8', 'utf-16', 'utf-32'])(
+  'a column beyond its line is the end of it, in %s',
+  async (encoding) => {
+    const peer = new Peer(near());
+    await peer.start({ capabilities: { general: { positionEncodings: [encoding] } } as never });
+    const uri = await peer.open('a.perp', 'wall a "🧱"\n  length 3 m\n');
+    const position = { line: 1, character: 9999 };
+    const end = { line: 1, character: 12 };
+    const [grown] = await peer.about<{ range: object }[]>('selectionRange', uri, {
+      positions: [position],
+    });
+    expect(grown!.range).toEqual({ start: end, end });
+    const { items } = await peer.about<{ items: { textEdit: { range: { end: object } } }[] }>(
+      'completion',
+      uri,
+      { position },
+    );
+    expect(new Set(items.map((each) => JSON.stringify(each.textEdit.range.end)))).toEqual(
+      new Set([JSON.stringify(end)]),
+    );
+    peer.stop();
+  },
+);

@@ -201,6 +201,16 @@ describe('rename', () => {
 });
 
 describe('symbols of all files', () => {
+  test('one is led to where it stands by now', async () => {
+    const uri = await begun();
+    const found = (await symbols('north')).find((each) => each.location.uri === uri)!;
+    await peer.edit(uri, '\n\nwall other\n', { line: 2, character: 0 });
+    const moved = await peer.ask<WorkspaceSymbol>('workspaceSymbol/resolve', found);
+    expect(moved.location).toMatchObject({ range: { start: { line: 5, character: 0 } } });
+    await peer.edit(uri, 'perpend 1\n');
+    expect(await peer.ask('workspaceSymbol/resolve', found)).toEqual(found);
+  });
+
   test('are found by a few letters, and their place when it is asked for', async () => {
     await begun();
     const found = await symbols('wn');

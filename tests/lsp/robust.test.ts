@@ -1,4 +1,4 @@
-import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, renameSync, symlinkSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import {
@@ -141,7 +141,13 @@ describe('files that a job uses', () => {
     put('firm.perp', FIRM);
     await peer.start();
     expect(await peer.hear('client/registerCapability')).toMatchObject({
-      registrations: [{ registerOptions: { watchers: [{ globPattern: '**/*.perp' }] } }],
+      registrations: [
+        {
+          registerOptions: {
+            watchers: [{ globPattern: '**/*.perp' }, { globPattern: '**/*', kind: 5 }],
+          },
+        },
+      ],
     });
     const uri = await peer.open('job.perp', JOB);
     const before = await peer.ask<Totals>(TOTALS, { uri });
@@ -163,6 +169,29 @@ describe('files that a job uses', () => {
     await peer.tell('workspace/didChangeWatchedFiles', {
       changes: [{ uri: peer.uri('firm.perp'), type: 1 }],
     });
+    expect(codes(await peer.findings(uri))).not.toContain('use-missing');
+  });
+
+  test('of a folder that goes the editor tells alone: what was in it is gone too, and comes back with it', async () => {
+    mkdirSync(path.join(peer.folder, 'the office'));
+    put('the office/firm.perp', FIRM);
+    await peer.start();
+    const uri = await peer.open('job.perp', JOB.replace('firm.perp', 'the office/firm.perp'));
+    expect(codes(await peer.findings(uri))).not.toContain('use-missing');
+    const [from, to] = ['the office', 'away'].map((name) => path.join(peer.folder, name));
+    const told = (type: number) =>
+      peer.tell('workspace/didChangeWatchedFiles', {
+        changes: [
+          { uri: peer.uri('node_modules/x.js'), type },
+          { uri: peer.uri('the office'), type },
+        ],
+      });
+    renameSync(from!, to!);
+    await told(3);
+    expect(codes(await peer.findings(uri))).toContain('use-missing');
+    await peer.hear('workspace/diagnostic/refresh');
+    renameSync(to!, from!);
+    await told(1);
     expect(codes(await peer.findings(uri))).not.toContain('use-missing');
   });
 

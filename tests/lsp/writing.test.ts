@@ -2,17 +2,18 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import type {
-  ClientCapabilities,
-  CodeLens,
-  CompletionItem,
-  CompletionList,
-  Hover,
-  InlayHint,
-  InlayHintLabelPart,
-  MarkupContent,
-  SignatureHelp,
-  TextEdit,
+import {
+  type ClientCapabilities,
+  type CodeLens,
+  type CompletionItem,
+  type CompletionList,
+  type Hover,
+  type InlayHint,
+  type InlayHintLabelPart,
+  LSPErrorCodes,
+  type MarkupContent,
+  type SignatureHelp,
+  type TextEdit,
 } from 'vscode-languageserver-protocol/node';
 import { withEdits } from '../harness/edits';
 import { FIRM, spaced } from '../ide/ask';
@@ -310,6 +311,14 @@ describe('lines over headings', () => {
     settings['job.perp'] = { ...settings['job.perp'], 'lenses.figures': false };
     await peer.tell('workspace/didChangeConfiguration', { settings: null });
     expect(await lenses(uri)).toEqual([]);
+  });
+
+  test('one of a text that has gone on is not told by its line, where something else may stand', async () => {
+    const uri = await started();
+    const [old] = await lenses(uri);
+    await peer.edit(uri, 'wall zero\n', { line: 1, character: 0 });
+    await expect(resolve(old!)).rejects.toMatchObject({ code: LSPErrorCodes.ContentModified });
+    expect((await lenses(uri)).length).toBeGreaterThan(5);
   });
 
   test('one that is not ours, or of a file that is closed, says little', async () => {

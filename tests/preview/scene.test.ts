@@ -5,6 +5,7 @@ import { spotOf, stepped } from '../../client/preview/page/rove';
 import { lengthSaid, markedFor, stopSaid } from '../../client/preview/page/spoken';
 import { type Stop, Stops } from '../../client/preview/page/stops';
 import { Store } from '../../client/preview/page/store';
+import { isHeld } from '../../server/documents/preview';
 import type { Shown } from '../../shared/protocol/preview';
 import { pageWordsOf } from '../../shared/protocol/preview-words';
 import { lineOf, Previewing, WALL, type Wished } from './shown';
@@ -343,5 +344,47 @@ describe('what belongs to the cursor’s line', () => {
     expect(marked(/^wall/)).toEqual([]);
     expect(marked(/brick {5}standard/)).toEqual([]);
     expect(marked(/^perpend/)).toEqual([]);
+  });
+});
+
+test('an outline that is hollow is hit where it is, and not in its hollow', () => {
+  const at = [0, 0, 3000, 0, 3000, 3000, 2000, 3000, 2000, 1000, 1000, 1000, 1000, 3000, 0, 3000];
+  const store = Store.of({
+    width: 30,
+    height: 30,
+    order: ['m'],
+    parts: {
+      m: { kind: 'marks', of: 'work', lines: [], texts: [], shapes: [{ ink: 0, from: 0, at }] },
+    },
+  })!;
+  const stops = new Stops(store);
+  const hits = [
+    [5, 20],
+    [15, 5],
+    [25, 20],
+    [15, 20],
+    [35, 5],
+  ].map(([x, y]) => Boolean(stops.at(x!, y!)));
+  expect(hits).toEqual([true, true, true, false, false]);
+});
+
+describe('while a line is being written', () => {
+  const line = lineOf(WALL, /16 courses/);
+  const written = (text: string) => new Previewing(WALL.replace('height    16 courses', text)).job;
+  const of = { line, show: 'front', work: 'wall north' };
+
+  test.each(['height', 'height 1', 'height x', ''])(
+    '“%s”: the wall that is drawn stays',
+    (text) => {
+      expect(isHeld(written(text), of)).toBe(true);
+      expect(isHeld(written(text), { ...of, line: 0, pinned: true })).toBe(true);
+    },
+  );
+
+  test('not once it can be drawn, on a paper, or elsewhere', () => {
+    expect(isHeld(written('height 17 courses'), of)).toBe(false);
+    expect(isHeld(written('height'), { ...of, show: 'quote' })).toBe(false);
+    expect(isHeld(written('height'), { ...of, line: 0 })).toBe(false);
+    expect(isHeld(written('height'), { ...of, work: 'wall other' })).toBe(false);
   });
 });

@@ -11,6 +11,7 @@ export type Wished = Partial<Omit<PreviewParams, 'uri'>>;
 
 export class Previewing {
   private readonly kept = new Kept();
+  around: Parameters<typeof previewOf>[2] = { version: '1.0' };
   private readonly workspace;
   private version = 1;
 
@@ -34,7 +35,7 @@ export class Previewing {
   }
 
   previewed(wished: Wished = {}): Previewed {
-    return previewOf(this.job, { line: 0, show: 'front', room: ROOM, ...wished }, '1.0');
+    return previewOf(this.job, { line: 0, show: 'front', room: ROOM, ...wished }, this.around);
   }
 
   shown(wished: Wished = {}): Shown {

@@ -33,7 +33,11 @@ const TAGS: Readonly<Record<string, keyof HTMLElementTagNameMap>> = {
   TH: 'th',
   TD: 'td',
   FIGURE: 'figure',
+  IMG: 'img',
 };
+
+/** The firm’s logo: a picture that is here already, of a kind that holds nothing but itself. */
+const PICTURE = /^data:image\/(?:png|jpeg);base64,[A-Za-z\d+/]+=*$/;
 
 const CLASSES: ReadonlySet<string> = new Set([
   'firm',
@@ -60,9 +64,15 @@ function copied(node: Node, depth: number): Node[] {
   if (node.nodeType === Node.TEXT_NODE) return [document.createTextNode(node.nodeValue ?? '')];
   if (!(node instanceof Element) || depth > DEEPEST || !Object.hasOwn(TAGS, node.tagName))
     return [];
+  if (node.tagName === 'IMG') return pictureOf(node);
   const copy = element(TAGS[node.tagName]!, attributesOf(node));
   for (const inner of node.childNodes) copy.append(...copied(inner, depth + 1));
   return [copy];
+}
+
+function pictureOf(node: Element): Node[] {
+  const src = node.getAttribute('src') ?? '';
+  return PICTURE.test(src) ? [element('img', { src, alt: node.getAttribute('alt') ?? '' })] : [];
 }
 
 function attributesOf(node: Element): Record<string, string> {

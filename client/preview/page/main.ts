@@ -1,5 +1,5 @@
 /** The page of the preview: it shows what it is told, and says what its reader does. */
-import type { Shown } from '../../../shared/protocol/preview';
+import { DRAWINGS, type Shown } from '../../../shared/protocol/preview';
 import { type FromPage, type Kept, keptOf, toPage } from '../../../shared/protocol/preview-page';
 import { pageWordsOf } from '../../../shared/protocol/preview-words';
 import { Bar } from './bar';
@@ -48,6 +48,8 @@ class Page {
   private room = { width: 0, height: 0 };
   private waiting: ReturnType<typeof setTimeout> | undefined;
   private fresh = true;
+  /** The whole has been asked for, and has not come. */
+  private again = false;
 
   constructor() {
     const line = (from: number, focus: boolean) => this.say({ say: 'line', from, focus });
@@ -102,8 +104,10 @@ class Page {
   }
 
   private begin(): void {
-    this.board.zoom = this.kept.zoom;
-    this.paper.zoom = this.kept.zoom;
+    // A size is of what was shown: eight times is right for a drawing, and none for a paper.
+    const { zoom, show } = this.kept;
+    if (DRAWINGS.some((view) => view === show)) this.board.zoom = zoom;
+    else this.paper.zoom = zoom;
     this.look(this.kept.paperLook);
     window.addEventListener('message', ({ data }) => this.hear(data));
     new ResizeObserver(() => this.resized()).observe(this.board.element.parentElement!);
@@ -128,9 +132,12 @@ class Page {
   ): void {
     const { picture, paper, from, show, work } = shown;
     if (picture && !this.board.show(picture, from, TALL.has(show))) {
-      this.say({ say: 'again' });
+      // Once: a whole that makes no sense either would be asked for without end.
+      if (!this.again) this.say({ say: 'again' });
+      this.again = true;
       return;
     }
+    this.again = false;
     const other = this.kept.show !== show || this.kept.uri !== uri || this.kept.work !== work;
     this.bar.show(shown);
     this.bar.pinned(pinned);

@@ -171,15 +171,13 @@ function isIn(stop: Stop, x: number, y: number): boolean {
   return within && (!stop.corners || isInside(stop.corners, x * 100, y * 100));
 }
 
-/** Of a convex outline: on one side of all its edges. */
+/** Of any outline, hollow ones too: a line to the left crosses its edges an odd number of times. */
 function isInside(at: readonly number[], x: number, y: number): boolean {
-  let side = 0;
-  for (let i = 0; i < at.length; i += 2) {
+  let inside = false;
+  for (let i = 0, j = at.length - 2; i < at.length; j = i, i += 2) {
     const [x1, y1] = [at[i]!, at[i + 1]!];
-    const [x2, y2] = [at[(i + 2) % at.length]!, at[(i + 3) % at.length]!];
-    const cross = (x2 - x1) * (y - y1) - (y2 - y1) * (x - x1);
-    if (cross && side && cross > 0 !== side > 0) return false;
-    if (cross) side = cross;
+    const [x2, y2] = [at[j]!, at[j + 1]!];
+    if (y1 > y !== y2 > y && x > ((x2 - x1) * (y - y1)) / (y2 - y1) + x1) inside = !inside;
   }
-  return true;
+  return inside;
 }

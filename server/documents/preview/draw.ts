@@ -219,6 +219,6 @@ function addChains(drawing: Drawing, place: Place, key: string, asked: Asked, in
 function keysOf(keys: readonly Key[]): KeyShown[] {
   return keys.map(({ style, text, list = [] }) => ({
     ink: style,
-    text: [text, ...list].join(' '),
+    text: list.length ? `${text}: ${list.join(' ')}` : text,
   }));
 }

@@ -18,7 +18,7 @@ import { choicesFor, viewWords } from './choices';
 import { type Drawn, drawFace, drawSet } from './draw';
 import { type Found, Lines, linesOf } from './lines';
 import { Origins } from './origins';
-import { paperOf } from './papers';
+import { type Around, paperOf } from './papers';
 
 export type Asking = Pick<PreviewParams, 'line' | 'show' | 'work' | 'pinned' | 'room'>;
 
@@ -36,8 +36,7 @@ export interface Previewed {
   readonly nothing?: string;
 }
 
-/** @param version of the tool, for the small print of papers */
-export function previewOf(job: Job, asking: Asking, version: string): Previewed {
+export function previewOf(job: Job, asking: Asking, around: Around): Previewed {
   const paper = kindNamed(asking.show);
   const works = worksOf(job);
   const drawable = works.filter(({ work }) => canDraw(work));
@@ -49,7 +48,7 @@ export function previewOf(job: Job, asking: Asking, version: string): Previewed 
   };
   const lines = new Lines();
   if (paper) {
-    const made = paperOf(paper.kind, job, lines, version);
+    const made = paperOf(paper.kind, job, lines, around);
     const title = paper.title();
     const at = { show: paper.kind, title, described: '', lines: lines.list, ...head };
     if (typeof made === 'string') return { ...at, nothing: made };
@@ -59,6 +58,16 @@ export function previewOf(job: Job, asking: Asking, version: string): Previewed 
   const view = DRAWINGS.find((each) => each === asking.show) ?? FRONT;
   if (!chosen) return { ...head, show: view, ...nothingDrawn(job), lines: [] };
   return { ...head, ...drawnWork(chosen.work, job, view, asking, lines) };
+}
+
+/**
+ * The work that is shown cannot be drawn for now, most often because a line of it is being written: what was drawn of it
+ * stays then, and no other work takes its place.
+ */
+export function isHeld(job: Job, { line, show, work, pinned }: Omit<Asking, 'room'>): boolean {
+  const shown = kindNamed(show) ? undefined : worksOf(job).find(({ key }) => key === work);
+  if (!shown || canDraw(shown.work)) return false;
+  return pinned === true || isIn(line, shown.work);
 }
 
 interface Keyed {

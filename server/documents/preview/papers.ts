@@ -5,22 +5,32 @@ import { agreedJob } from '../../engine/life/agreed';
 import type { Job } from '../../engine/workspace/job';
 import { escaped } from '../html';
 import { pageOf } from '../pages';
+import type { Picture } from '../paper';
 import { shownIn } from '../paper/html';
 import type { Paper } from '../paper/model';
 import type { Lines } from './lines';
 import { markedBy } from './said';
 import { pictureOf } from './sheets';
 
+/** What a paper has that is not in its job: the version of the tool, for the small print, and the firm’s logo. */
+export interface Around {
+  readonly version: string;
+  readonly logo?: Omit<Picture, 'words'>;
+  /** Why there is none. */
+  readonly logoAsides?: readonly string[];
+}
+
 /** @returns a sentence where there is no such paper of the job */
 export function paperOf(
   kind: PageKind,
   job: Job,
   lines: Lines,
-  version: string,
+  { version, logo, logoAsides = [] }: Around,
 ): (PaperShown & { readonly title: string }) | string {
-  const made = pageOf(job, kind, { version });
+  const made = pageOf(job, kind, { version, logo });
   if (typeof made === 'string') return made;
-  const { paper, asides } = made;
+  const { paper } = made;
+  const asides = [...made.asides, ...(paper.letterhead ? logoAsides : [])];
   return { title: paper.title, asides, ...shown(paper, agreedJob(job), lines) };
 }
 

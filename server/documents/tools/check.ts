@@ -2,6 +2,7 @@
 import type { Finding } from '../../../shared/finding';
 import { phrase } from '../../../shared/phrase';
 import type { Told } from '../../../shared/protocol/deeds';
+import { plain } from '../../engine/ide/markdown';
 import type { Job } from '../../engine/workspace/job';
 import { usedWithErrors } from '../used';
 
@@ -79,15 +80,20 @@ function markdownOf(
   const head = phrase`Errors: ${error}; warnings: ${warning}; notes: ${information}; hints: ${hint}; files: ${files.length}.`;
   const lines = files.flatMap(({ file, findings, used }) => [
     ...findings.map(({ line, severity, code, message }) => {
-      return `- ${file}:${line} ${severity} \`${code}\`: ${flat(message)}`;
+      return `- ${flat(file)}:${line} ${severity} \`${code}\`: ${flat(message)}`;
     }),
-    ...used.map((each) => `- ${file}: ${phrase`${each.file} has ${each.errors} errors.`}`),
+    ...used.map((each) => {
+      return `- ${flat(file)}: ${flat(phrase`${each.file} has ${each.errors} errors.`)}`;
+    }),
   ]);
   const more = all > MOST_TOLD ? [phrase`And ${all - MOST_TOLD} more.`] : [];
   return `${[head, ...(lines.length ? [lines.join('\n')] : []), ...more].join('\n\n')}\n`;
 }
 
-/** A message holds words of a file that anybody may have written: it stays on its line. */
+/**
+ * A message holds words of a file that anybody may have written, and so does a file’s name: it stays on its line, and is
+ * no link, picture or element where it is shown as a page.
+ */
 function flat(text: string): string {
-  return text.replace(/\s+/g, ' ');
+  return plain(text.replace(/\s+/g, ' '));
 }

@@ -2,6 +2,7 @@
 import { phrase } from '../../../shared/phrase';
 import type { FigureItem } from '../../../shared/protocol';
 import type { Told } from '../../../shared/protocol/deeds';
+import { plain } from '../../engine/ide/markdown';
 import { figureItems, workingFor } from '../../engine/ide/working';
 import type { Job } from '../../engine/workspace/job';
 
@@ -45,7 +46,7 @@ function meant(found: readonly FigureItem[], figure: string): string {
 
 function listed(items: readonly FigureItem[], file: string): Told {
   const some = items.slice(0, MOST_LISTED);
-  const lines = some.map(({ id, label, text }) => `- \`${id}\` ${label}: ${text}`);
+  const lines = some.map(({ id, label, text }) => `- \`${id}\` ${plain(label)}: ${plain(text)}`);
   const figures = some.map(({ id, label, text }) => ({ id, label, text }));
   return {
     markdown: `${lines.join('\n')}\n`,

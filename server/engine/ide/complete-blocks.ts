@@ -54,7 +54,12 @@ function bodyOf(kind: LineKind, block: SourceBlock | undefined, job: Job): strin
 function linesOf(kind: LineKind): readonly LineKind[] {
   const too = (kind.top && SAID_TOO[kind.key]) || [];
   const asked = (kind.body ?? []).filter((line) => isAsked(line) || too.includes(line.key));
-  return asked.length > MOST ? [] : asked;
+  return asked.length > MOST || isList(kind) ? [] : asked;
+}
+
+/** What has happened, day by day: its one line that may stand only once is no beginning. */
+function isList({ body = [] }: LineKind): boolean {
+  return body.filter((line) => line.many).length * 2 > body.length;
 }
 
 /** As the default that holds says it, so that what is put in means what would hold without it. */
@@ -115,10 +120,8 @@ function wordsOf(
   if (slot.slot === 'choice') return firstOf(slot.of, example);
   if (!names.length) return [];
   const things = namedThings(job, names, block).map((thing) => thing.name);
-  return firstOf([...new Set(things)], inForce(job, (slot as Slot & { key: string }).key)).slice(
-    0,
-    MOST_CHOICES,
-  );
+  const likeliest = inForce(job, (slot as Slot & { key: string }).key) ?? example;
+  return firstOf([...new Set(things)], likeliest).slice(0, MOST_CHOICES);
 }
 
 function firstOf(words: readonly string[], first: string | undefined): readonly string[] {

@@ -7,7 +7,7 @@ import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
 import { wordsFor } from './complete-words';
 import { hoverThing } from './hover-name';
-import { namedThings, shortName, titleOf } from './names';
+import { isInner, namedThings, shortName, titleOf } from './names';
 import { type Completion, PLAIN } from './types';
 
 export function valuesFor(
@@ -88,15 +88,17 @@ function nameItems(
   job: Job,
   by?: string,
 ): Completion[] {
-  return namedThings(job, kinds, block).map((thing) => ({
-    label: thing.name,
-    kind: 'name',
-    detail: titleOf(thing) || undefined,
-    from: thing.block.file === job.file ? undefined : shortName(thing.block.file),
-    explains: () => hoverThing([thing], job, PLAIN),
-    insert: thing.name,
-    commits: by ? [by] : undefined,
-  }));
+  return namedThings(job, kinds, block)
+    .filter((thing) => thing.block !== block || isInner(thing))
+    .map((thing) => ({
+      label: thing.name,
+      kind: 'name',
+      detail: titleOf(thing) || undefined,
+      from: thing.block.file === job.file ? undefined : shortName(thing.block.file),
+      explains: () => hoverThing([thing], job, PLAIN),
+      insert: thing.name,
+      commits: by ? [by] : undefined,
+    }));
 }
 
 /** After a number: units of the dimensions that its slot takes, or trades where it counts people. */

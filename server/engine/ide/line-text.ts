@@ -3,7 +3,7 @@
 import type { ReadLine } from '../../../grammar/read/values';
 import { phrase } from '../../../shared/phrase';
 import { lengthShown, lengthText } from '../brickwork/lengths';
-import type { Work } from '../brickwork/needs';
+import type { Figure, Work } from '../brickwork/needs';
 import { wordOf } from '../resolve/book';
 import type { Env } from '../resolve/env';
 import type { Segment, SettingOut } from '../setting-out';
@@ -49,9 +49,15 @@ function inBricks(halves: number): string {
 
 /** Said in courses, its height; said as a length, its courses. */
 function ownHeight(line: ReadLine, work: Work, env: Env): string | undefined {
+  const figure = heightFigure(line, work);
+  return figure && showTerm(figure.term, env);
+}
+
+/** Of the work itself; nothing where it is not known. */
+export function heightFigure(line: ReadLine, work: Work): Figure | undefined {
   const key = line.values.courses ? 'height' : 'courses';
   const figure = work.figures.find((f) => f.key === key);
-  return figure && figure.term.gaps.length === 0 ? showTerm(figure.term, env) : undefined;
+  return figure?.term.gaps.length === 0 ? figure : undefined;
 }
 
 function pierHeight(

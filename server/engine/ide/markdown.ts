@@ -3,9 +3,13 @@ import { phrase } from '../../../shared/phrase';
 import type { WorkingView } from '../../../shared/views';
 import { type Linker, PLAIN } from './types';
 
-/** Text as it is, whatever signs are in it. */
+/** What readers of Markdown make addresses of by themselves: `http:`, `www.`, and what has an `@` in it. */
+const ADDRESS = /\b(?:https?|ftp)(?=:)|\bwww(?=\.)/gi;
+
+/** Text as it is, whatever signs are in it: no mark, and no link. */
 export function plain(text: string): string {
-  return text.replace(/[\\`*_{}[\]<>#|~!]/g, '\\$&').replace(/\r?\n/g, ' ');
+  const signs = text.replace(/[\\`*_{}[\]<>#|~!@]/g, '\\$&');
+  return signs.replace(ADDRESS, '$&\\').replace(/\r?\n/g, ' ');
 }
 
 /** Between more backticks than there are in it. */

@@ -90,6 +90,11 @@ export class Workspace implements FileStore {
     this.kept.delete(name);
   }
 
+  /** Files that are not open and were read. */
+  get keptFiles(): Iterable<string> {
+    return this.kept.keys();
+  }
+
   isOpen(name: string): boolean {
     return this.open.has(name);
   }

@@ -1,15 +1,10 @@
 /** Ways out of what is told, all of them at once, and changes that mend nothing. */
 
-import {
-  type CodeAction,
-  type CodeActionParams,
-  LSPErrorCodes,
-  ResponseError,
-} from 'vscode-languageserver';
-import { phrase } from '../../../shared/phrase';
+import type { CodeAction, CodeActionParams } from 'vscode-languageserver';
 import { actionsFor, fixAllOf, type Named, refactoringsFor } from '../../engine/ide/actions';
 import type * as ide from '../../engine/ide/types';
 import type { Job } from '../../engine/workspace/job';
+import { modified } from '../answers';
 import * as from from '../from-proto';
 import type { Parts } from '../parts';
 import type { OpenFile } from '../session';
@@ -25,7 +20,7 @@ export function registerActions(parts: Parts): void {
     ),
   );
   const resolved = answers.quick(({ data, action }: Resolve, file) =>
-    file.version === data.version ? resolvedIn(parts, file, data, action) : stale<CodeAction>(),
+    file.version === data.version ? resolvedIn(parts, file, data, action) : (modified() as never),
   );
   connection.onCodeActionResolve(async (action, token) => {
     const { data } = action as { data?: to.ActionData };
@@ -80,9 +75,4 @@ function resolvedIn(
   );
   const edit = found ? to.actionEdit(found, file, session(), client()) : { changes: {} };
   return { ...action, edit };
-}
-
-function stale<R>(): R {
-  const message = phrase`the file was edited in the meantime`;
-  return new ResponseError(LSPErrorCodes.ContentModified, message) as R;
 }

@@ -48,11 +48,17 @@ function textAt({ session }: Parts, file: string, { line }: Glimpse): string {
   return session().folder.source(file)?.lines[line] ?? '';
 }
 
-/** With the columns of its line, as the file stands now. */
+/** With the columns of its line, as the file stands now: of those that are called so the nearest to where it was. */
 function resolved({ session }: Parts, symbol: WorkspaceSymbol): WorkspaceSymbol | undefined {
-  const line: unknown = symbol.data?.line;
-  if (typeof line !== 'number') return undefined;
-  const file = session().lent.names.nameOf(symbol.location.uri);
-  const text = session().folder.source(file)?.lines[line];
-  return text === undefined ? undefined : to.atLine(symbol, line, text);
+  const before: unknown = symbol.data?.line;
+  if (typeof before !== 'number') return undefined;
+  const { folder, lent } = session();
+  const file = lent.names.nameOf(symbol.location.uri);
+  const far = ({ line }: Glimpse) => Math.abs(line - before);
+  const things = folder.glance(file)?.things ?? [];
+  const [thing] = things
+    .filter((each) => to.symbolName(each) === symbol.name)
+    .sort((a, b) => far(a) - far(b));
+  const text = thing && folder.source(file)?.lines[thing.line];
+  return text === undefined ? undefined : to.atLine(symbol, thing!.line, text);
 }

@@ -73,7 +73,7 @@ async function wishesOf(
 }
 
 /** What is wrong with it is said, and the paper goes without. */
-async function logoOf(session: Session, job: Job) {
+export async function logoOf(session: Session, job: Job) {
   const named = logoNamed(job);
   if (!named) return { asides: [] };
   const found = await pictureIn(session, named);

@@ -7,10 +7,11 @@ import {
   type Shown,
 } from '../../../shared/protocol/preview';
 import { VERSION } from '../../../shared/version';
-import { type Previewed, previewOf } from '../../documents/preview';
+import { isHeld, type Previewed, previewOf } from '../../documents/preview';
 import { changeSince, type State } from '../../documents/preview/change';
 import type { Parts } from '../parts';
 import type { OpenFile } from '../session';
+import { Logos } from './logos';
 
 /** So many drawings are remembered: one for each preview that anybody keeps open. */
 const MOST_KEPT = 8;
@@ -19,12 +20,16 @@ const ROOM = { least: 20, most: 4000 };
 
 type Asked = PreviewParams & { readonly textDocument: { readonly uri: string } };
 
-export function registerPreview({ connection, answers, session }: Parts): void {
-  const kept = new Kept();
+export function registerPreview(parts: Parts): void {
+  const { connection, answers, session } = parts;
+  const [kept, logos] = [new Kept(), new Logos(parts)];
   const shown = answers.slow((params: Asked, file) => {
     const job = session().job(file);
+    if (params.have !== undefined && isHeld(job, params)) return null;
     const asking = { ...params, room: within(params.room) };
-    return told(previewOf(job, asking, VERSION), file, params.have, kept, session().uriOf);
+    const { asides: logoAsides, ...logo } = logos.of(job);
+    const around = { version: VERSION, logoAsides, ...logo };
+    return told(previewOf(job, asking, around), file, params.have, kept, session().uriOf);
   });
   connection.onRequest<Shown | null, never>(
     PREVIEW,

@@ -3,8 +3,9 @@ import type { CodeLens, Command } from 'vscode-languageserver';
 import type { Lens } from '../../engine/ide/lenses';
 import { range } from './places';
 
-export function codeLens({ line, kind }: Lens, uri: string): CodeLens {
-  return { range: range({ line, start: 0, end: 0 }), data: { uri, line, kind } };
+/** `version`: of the text in which it stands there. */
+export function codeLens({ line, kind }: Lens, uri: string, version: number): CodeLens {
+  return { range: range({ line, start: 0, end: 0 }), data: { uri, line, kind, version } };
 }
 
 /** A text that leads nowhere. */

@@ -84,11 +84,16 @@ export interface SymbolPlace {
   readonly thing: Glimpse;
 }
 
+/** As it is called in a list of all. */
+export function symbolName({ kind, name, title }: Glimpse): string {
+  return [kind, name, title && `“${title}”`].filter(Boolean).join(' ');
+}
+
 /** `text`: its line, for a client that does not ask for it later. */
 export function workspaceSymbol({ uri, file, thing }: SymbolPlace, text?: string): WorkspaceSymbol {
-  const { kind, name, title, line, within } = thing;
+  const { kind, line, within } = thing;
   const symbol: WorkspaceSymbol = {
-    name: [kind, name, title && `“${title}”`].filter(Boolean).join(' '),
+    name: symbolName(thing),
     kind: SYMBOL_KINDS[kind] ?? SymbolKind.Property,
     containerName: [within, file.split(/[\\/]/).at(-1)].filter(Boolean).join(', '),
     location: { uri },

@@ -365,8 +365,13 @@ describe('what nobody should write', () => {
     ];
     for (const message of odd) await on.tell(message as object);
     const parts = { ...good.picture!.parts, px: { kind: 'pattern', pieces: [1, 2, 99, 0] } };
-    await on.show({ ...good, picture: { ...good.picture!, parts: parts as never } });
+    const broken = { ...good, picture: { ...good.picture!, parts: parts as never } };
+    await on.show(broken);
     expect(await on.last('again')).toEqual({ say: 'again' });
+    // A whole that is broken too is not asked for again and again.
+    for (let i = 0; i < 3; i++) await on.show(broken);
+    const asked = (await on.said()) as FromPage[];
+    expect(asked.filter(({ say }) => say === 'again')).toHaveLength(1);
     await closed(on);
   });
 });

@@ -95,6 +95,17 @@ describe('what changes a job', () => {
     assert.doesNotMatch(made.getText(), /£|Quillbank/);
   });
 
+  it('takes in what a partner’s copy says otherwise, and Undo takes it out again', async () => {
+    const good = await textOf(uriOf(JOB));
+    const theirs = await openText('came-back.perp', good.replace('height    16', 'height    18'));
+    const ours = await openText('sent-out.perp', good);
+    const uris = { uri: ours.uri.toString(), theirs: theirs.uri.toString() };
+    await run('perpend.take', { ...uris, rates: false });
+    assert.equal(ours.getText(), theirs.getText());
+    await run('undo');
+    assert.equal(ours.getText(), good);
+  });
+
   it('makes a job from a template', async () => {
     await run('perpend.new', { template: 'garden-wall', answers: [], folder: uriOf('fresh') });
     const made = vscode.window.activeTextEditor?.document;

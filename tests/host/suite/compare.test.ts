@@ -93,10 +93,29 @@ describe('comparing', () => {
     );
   });
 
-  it('has the file beside another', async () => {
+  it('says so where nothing was sent, and shows nothing', async () => {
     const show = vscode.commands.executeCommand('perpend.compare.sent', uriOf(FILE));
     // Nothing was sent: it is said, and nothing else happens.
     await Promise.race([show, new Promise((resolve) => setTimeout(resolve, 3000))]);
     assert.equal(tabs().filter(({ input }) => input instanceof vscode.TabInputTextDiff).length, 1);
+  });
+
+  it('shows what the record keeps of what was sent, and both sides once a revision holds it', async () => {
+    await closeAll();
+    const uri = uriOf(FILE).toString();
+    await run('perpend.record', { uri, what: 'sent', date: '2026-03-02' });
+    await run('perpend.compare.sent', uriOf(FILE));
+    await until('a page', tabs, (all) =>
+      all.some(
+        ({ input, label }) => input instanceof vscode.TabInputWebview && /\.md$/.test(label),
+      ),
+    );
+    assert.equal(diffTab(), undefined);
+    await vscode.workspace.saveAll();
+    git('commit', '-q', '-a', '-m', 'Sent');
+    await run('perpend.compare.sent', uriOf(FILE));
+    const [left, right] = await sides();
+    assert.match(left, /£4,050\.00/);
+    assert.equal(left, right);
   });
 });

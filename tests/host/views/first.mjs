@@ -28,7 +28,7 @@ export default {
     await on.page.locator('.quick-input-widget input').first().fill('>Perpend');
     await on.rest();
     await on.shot('palette');
-    for (let i = 0; i < 34; i++) await on.press('ArrowDown');
+    for (let i = 0; i < 20; i++) await on.press('ArrowDown');
     await on.rest(0.5);
     await on.shot('palette-end');
     await on.away();

@@ -13,9 +13,9 @@ async function ask(on, title, shows) {
 export default {
   async questions(on) {
     await on.only(JOB);
-    await ask(on, 'New Job…', 'What is to be built');
+    await ask(on, 'New Job…', 'Garden wall');
     await on.shot('new');
-    await choose(on.page, 'wall');
+    await choose(on.page, 'Garden wall');
     await on.rest();
     await on.shot('new-answer');
     await ask(on, 'Save a Paper, Page or Drawing', 'For the client');
@@ -35,7 +35,7 @@ export default {
     await ask(on, 'Copy for a Partner Firm', '');
     await on.rest();
     await on.shot('share');
-    await ask(on, 'Open an Example', 'It is a copy');
+    await ask(on, 'Open an Example', 'wall');
     await on.shot('examples');
     await on.away();
   },

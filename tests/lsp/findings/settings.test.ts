@@ -150,6 +150,36 @@ describe('live', () => {
   });
 });
 
+describe('a folder that is opened or closed later', () => {
+  const folders = (event: object) => editor.tell('workspace/didChangeWorkspaceFolders', { event });
+
+  test('brings its files and its settings, and the editor is told to ask again', async () => {
+    const [job, firm] = [folder('job', {}), folder('firm', {})];
+    const of = (name: string) => [{ uri: editor.uri(name), name }];
+    settings = { firm: { hints: false } };
+    await editor.begin({ folders: [job], capabilities: CAN });
+    const uri = await editor.open('job/a.perp', HINT.replace('firm.perp', '../firm/firm.perp'));
+    const codes = async (file: string) => (await editor.findings(file)).map((d) => d.code);
+    expect(await codes(uri)).toContain('use-outside');
+    await editor.hear('workspace/diagnostic/refresh');
+    const beside = await editor.open('firm/b.perp', HINT);
+    expect(hints(await editor.findings(beside))).toHaveLength(1);
+    await editor.hear('workspace/diagnostic/refresh');
+    await new Promise((resolve) => setTimeout(resolve, 400));
+    for (const [event, outside] of [
+      [{ added: of('firm'), removed: [] }, false],
+      [{ added: [], removed: of('firm') }, true],
+    ] as const) {
+      editor.heard.length = 0;
+      await folders(event);
+      await editor.hear('workspace/diagnostic/refresh');
+      expect((await codes(uri)).includes('use-outside')).toBe(outside);
+      expect(hints(await editor.findings(beside))).toHaveLength(outside ? 1 : 0);
+    }
+    expect(firm).toBeTruthy();
+  });
+});
+
 describe('whatever a client sends', () => {
   test.each([
     [null],

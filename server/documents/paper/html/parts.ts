@@ -76,7 +76,10 @@ function list({ items, ordered }: Extract<Part, { part: 'list' }>, marked: Marke
 
 function table(part: Table, marked: Marked): string {
   const rows = part.rows.map((row) => rowIn(row, part, marked));
-  const head = part.columns.map(({ title, holds }) => textIn('th', title, scope('col', holds)));
+  // A column that needs no title is none to whoever hears the table, either.
+  const head = part.columns.map(({ title, holds }) =>
+    title ? textIn('th', title, scope('col', holds)) : '<td></td>',
+  );
   const parts = [
     part.caption ? textIn('caption', part.caption) : '',
     element('thead', element('tr', head.join(''))),

@@ -33,7 +33,7 @@ thead { display: table-header-group; }
 th, td { text-align: left; vertical-align: top; padding: 1mm 4mm 1mm 0; font-weight: normal; border-bottom: 0.25pt solid #777; }
 th:last-child, td:last-child { padding-right: 0; }
 .number { text-align: right; white-space: nowrap; }
-thead th { font-size: 8.5pt; font-weight: bold; vertical-align: bottom; border-bottom: 0.75pt solid #000; }
+thead th, thead td { font-size: 8.5pt; font-weight: bold; vertical-align: bottom; border-bottom: 0.75pt solid #000; }
 .total th, .total td { font-weight: bold; }
 .grand th, .grand td { font-weight: bold; font-size: 12pt; border-bottom: 1.5pt double #000; }
 .total, .grand { break-before: avoid; }

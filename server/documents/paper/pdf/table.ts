@@ -68,8 +68,9 @@ function headPieces(grid: Grid, parent: StructElement | undefined): Piece[] {
   const cells = columns.map(({ title, width }) => ({
     lines: wrapped(title, width, HEAD, set.type),
     style: HEAD,
-    element: row && add(row, 'TH', set, 'Column'),
-    tag: 'TH',
+    // One without a title heads nothing.
+    element: row && (title ? add(row, 'TH', set, 'Column') : add(row, 'TD', set)),
+    tag: title ? 'TH' : 'TD',
   }));
   return linesOf(cells, grid, { hold: 2, gap: 2 * MM, weight: 0.75 });
 }

@@ -1,9 +1,12 @@
 /** Behind lengths and heights: what they work out to in bricks, joints and courses. */
+import type { ReadLine } from '../../../../grammar/read/values';
 import type { Work } from '../../brickwork/needs';
+import { wordOf } from '../../resolve/book';
+import { factsNamed } from '../../resolve/env';
 import type { Job } from '../../workspace/job';
 import type { SourceBlock } from '../../workspace/source';
-import { lineText } from '../line-text';
-import { behind, type MadeHint } from './made';
+import { heightFigure, lineText } from '../line-text';
+import { behind, type MadeHint, type MadePart } from './made';
 
 const kept = new WeakMap<Work, readonly MadeHint[]>();
 
@@ -22,7 +25,23 @@ function linesOf(work: Work, job: Job): MadeHint[] {
   return parents.flatMap((parent) =>
     parent.body.flatMap((line): MadeHint[] => {
       const text = lineText(line, parent, work, job.env);
-      return text ? [{ ...behind(line), kind: 'line', parts: [{ text }] }] : [];
+      const part = text ? { text, ...cameFrom(line, parent, work, job) } : undefined;
+      return part ? [{ ...behind(line), kind: 'line', parts: [part] }] : [];
     }),
   );
+}
+
+/** A height of the work is a figure of it; all else is told of its brick: courses by the gauge, bricks by the size. */
+function cameFrom(line: ReadLine, parent: ReadLine, work: Work, job: Job): Partial<MadePart> {
+  const height = line.kind.key === 'height';
+  const figure = height && parent.kind.top ? heightFigure(line, work) : undefined;
+  if (figure) return { term: figure.term };
+  const facts = factsNamed(job.env, 'brick', brickOf(work, job));
+  const said = (height ? facts?.line('gauge') : undefined) ?? facts?.line('size');
+  return said ? { from: { block: said.block, line: said.line } } : {};
+}
+
+function brickOf({ block }: Work, { book }: Job): string {
+  const own = block.read.heading!.body.find((line) => line.kind.key === 'brick');
+  return wordOf((own ?? book.setting('defaults', 'brick')?.line)?.values.brick);
 }

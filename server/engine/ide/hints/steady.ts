@@ -5,7 +5,7 @@
 import type { Job } from '../../workspace/job';
 import type { SourceBlock, SourceFile } from '../../workspace/source';
 import type { Hint, LineRange } from '../types';
-import { isBroken } from './broken';
+import { isBroken, mayGoOn } from './broken';
 import { hintsOf, type Wanted } from './index';
 
 /** How the file stood when its hints were last all known. */
@@ -26,6 +26,11 @@ interface Changed {
   readonly before: number;
 }
 
+/** A change of one line that is being written; `broken`: it cannot be read yet. */
+interface Typed extends Changed {
+  readonly broken: boolean;
+}
+
 export class SteadyHints {
   private good: Good | undefined;
 
@@ -33,7 +38,8 @@ export class SteadyHints {
     const fresh = hintsOf(job, range, wanted);
     const { good } = this;
     const typed = good && good.wanted === wanted ? typedIn(job, good) : undefined;
-    if (good && typed) return held(fresh, good, typed, job, range);
+    if (good && typed && (typed.broken || losesAny(fresh, good, typed, range)))
+      return held(fresh, good, typed, job, range);
     this.keep(job, range, wanted, fresh);
     return fresh;
   }
@@ -53,12 +59,25 @@ function standOf({ version, blocks }: SourceFile): Pick<Good, 'version' | 'block
   return { version, blocks: [...blocks], firsts: blocks.map((block) => block.firstLine) };
 }
 
-/** The line that is being typed, where no other has changed and it cannot be read yet. */
-function typedIn(job: Job, good: Good): Changed | undefined {
+/** The line that is being typed, where no other has changed and it is not whole yet, or may not be. */
+function typedIn(job: Job, good: Good): Typed | undefined {
   if (good.version === job.file.version) return undefined;
   const changed = changedFrom(good, job.file);
-  const one = changed.now === 1 && changed.before <= 1;
-  return one && isBroken(job, changed.at) ? changed : undefined;
+  if (changed.now !== 1 || changed.before > 1) return undefined;
+  const broken = isBroken(job, changed.at);
+  return broken || mayGoOn(job, changed.at) ? { ...changed, broken } : undefined;
+}
+
+/** Whether another line would lose its hints: by joints of `10 m` nothing can be laid, and `10 mm` is a key away. */
+function losesAny(fresh: readonly Hint[], good: Good, typed: Typed, range: LineRange): boolean {
+  const { at, now, before } = typed;
+  const own = (line: number) => before === 1 && line === at;
+  const stand = new Set(fresh.map(({ line }) => line));
+  return [...good.hints].some(([line, hints]) => {
+    const place = line < at ? line : line + now - before;
+    const seen = range.first <= place && place <= range.last;
+    return seen && hints.length > 0 && !own(line) && !stand.has(place);
+  });
 }
 
 /** A block that says what it said is the same object: only lines of the others are compared. */
