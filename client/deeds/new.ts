@@ -1,5 +1,5 @@
 /** A job from a template: which, then its questions, each answer looked at by the server before the next is asked. */
-import { l10n, Uri, workspace } from 'vscode';
+import { commands, l10n, Uri, window, workspace } from 'vscode';
 import {
   type AskItem,
   NEW,
@@ -11,6 +11,7 @@ import {
 import { deed, sayAsides } from '../asking';
 import { askFolder, ownFolder } from '../place';
 import type { Server } from '../server';
+import { inFront } from '../status-bar';
 import { freePlace, openNew, openSaved } from './put';
 import { ask, choose, runSteps, type Step } from './steps';
 
@@ -21,6 +22,7 @@ interface Wishes {
 
 /** What `perpend.new` may be given; with answers nothing is asked for. */
 export interface NewRequest {
+  /** One that ships by its name, or a file of the firm by its address. */
   readonly template?: string;
   readonly answers?: NewParams['answers'];
   /** The folder of the new file. */
@@ -40,7 +42,8 @@ export async function newJob(server: Server, given?: NewRequest | Uri): Promise<
   // With no folder open, a text that is not saved stands nowhere, and would not find the firm’s prices beside it.
   if (to && !workspace.workspaceFolders?.length) await openSaved(to, made.text);
   else await openNew(to, made.text);
-  sayAsides(toldOf(made));
+  if (made.firm || !made.missing.length) sayAsides(toldOf(made));
+  else void sayNoFirm();
 }
 
 function folderFor({ folder }: NewRequest): Uri | undefined {
@@ -56,11 +59,19 @@ async function placeFor(folder: Uri | undefined, stem: string): Promise<Uri | un
 }
 
 function stemOf(name: string): string {
-  return name.replace(/^.*\//, '').replace(/\.perp$/i, '');
+  const way = name.includes(':') ? Uri.parse(name, true).path : name;
+  return way.replace(/^.*\//, '').replace(/\.perp$/i, '');
+}
+
+/** A template of the firm is a file: the one that is named by its address, else the one in front, if it is one. */
+async function ownTemplate(template: string | undefined): Promise<Uri | undefined> {
+  if (!template?.includes(':')) return inFront()?.uri;
+  return (await workspace.openTextDocument(Uri.parse(template, true))).uri;
 }
 
 async function wishesFor(server: Server, request: NewRequest): Promise<Wishes | undefined> {
-  const templates = await deed(server, TEMPLATES, {});
+  const own = await ownTemplate(request.template);
+  const templates = await deed(server, TEMPLATES, { uri: own && server.uri(own) });
   if (!templates) return undefined;
   const template = templates.find(({ name }) => name === request.template);
   if (template && request.answers) return { template, answers: request.answers };
@@ -112,6 +123,16 @@ function emptied(value: string | undefined): string {
 function answerOf(said: string, line: string): string {
   const answer = said.trim();
   return answer.startsWith(`${line} `) ? answer.slice(line.length).trim() : answer;
+}
+
+/** Who begins with the job instead of the prices is shown the way to them. */
+async function sayNoFirm(): Promise<void> {
+  const prices = l10n.t('Your Firm’s Prices');
+  const why = l10n.t(
+    'No firm.perp stands beside this job, so nothing has a price yet. Put your prices in, then write a line use "firm.perp" in the job.',
+  );
+  const said = await window.showWarningMessage(why, prices);
+  if (said === prices) await commands.executeCommand('perpend.firm');
 }
 
 function toldOf({ price, missing, firm }: NewMade): string[] {

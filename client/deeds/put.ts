@@ -84,5 +84,6 @@ async function openNowhere(content: string): Promise<TextDocument> {
 /** @param place is free */
 export async function openSaved(place: Uri, text: string): Promise<void> {
   await workspace.fs.writeFile(place, new TextEncoder().encode(text));
-  await window.showTextDocument(await workspace.openTextDocument(place));
+  const document = await workspace.openTextDocument(place);
+  await window.showTextDocument(document, { preview: false });
 }

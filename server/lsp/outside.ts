@@ -28,9 +28,9 @@ export function concerned(changes: readonly FileEvent[], known: Known): string[]
   });
 }
 
-/** As far as its name tells. A file of such a name costs a look. */
+/** As far as its name tells, and not where nobody looks. A file of such a name costs a look. */
 function mayBeFolder(uri: string): boolean {
-  return !uri.slice(uri.lastIndexOf('/')).includes('.');
+  return !/\/(\.|node_modules(\/|$))|\.[^/]*$/.test(uri);
 }
 
 /** All files in each folder, at whatever depth. */

@@ -119,6 +119,18 @@ describe('new texts are not saved before the reader has seen them', () => {
   });
 });
 
+test('a template of the firm is the file that is named: its server is told of it', async () => {
+  const name = 'file:///jobs/our%20wall.perp';
+  const made = { text: 'perpend 1', wrong: [], firm: '../firm.perp', price: '£3', missing: [] };
+  const template = { name, title: 'Our wall', asks: [] };
+  const { server, asked } = serverWith({ [TEMPLATES]: [template], [NEW]: made });
+  await newJob(server, { template: name, answers: [], folder: 'file:///jobs/b' });
+  expect(asked.map(({ params }) => params)).toEqual([
+    { uri: name },
+    { template: name, to: 'file:///jobs/b/our%20wall.perp', answers: [] },
+  ]);
+});
+
 test('what a partner’s copy says is taken in as an edit', async () => {
   const made = {
     edit: edit(),

@@ -44,8 +44,9 @@ const template = { name: 'garden-wall', title: 'Garden wall', asks: [] };
 const made = { text: 'perpend 1', wrong: [], price: '£3', missing: ['no price is given for Lime'] };
 const request = { template: 'garden-wall', answers: [] };
 
-async function madeAt(): Promise<unknown> {
-  const { server, asked } = serverWith({ [TEMPLATES]: [template], [NEW]: made });
+async function madeAt(more = {}): Promise<unknown> {
+  const answers = { [TEMPLATES]: [template], [NEW]: { ...made, ...more } };
+  const { server, asked } = serverWith(answers);
   await newJob(server, request);
   return (asked[1]!.params as { to: string }).to;
 }
@@ -93,7 +94,23 @@ describe('a new job with no folder open', () => {
       .mockImplementation(async () => FIRM as never);
     await madeAt();
     expect(opened.mock.calls).toEqual([[{ language: 'perpend', content: 'perpend 1' }]]);
-    expect(seen.messages[0]).toBe('The price is not complete: no price is given for Lime.');
+    expect(seen.messages[0]).toMatch(/^No firm\.perp stands beside this job/);
+  });
+
+  test('without prices leads to them', async () => {
+    front(FIRM);
+    reader.answers = ['Your Firm’s Prices'];
+    await madeAt();
+    await Promise.resolve();
+    expect(seen.ran.map(({ command }) => command)).toEqual(['perpend.firm']);
+  });
+
+  test('says what its price lacks', async () => {
+    front(FIRM);
+    await madeAt({ firm: 'firm.perp' });
+    expect(seen.messages).toEqual([
+      'It uses your firm’s file firm.perp. The price is not complete: no price is given for Lime.',
+    ]);
   });
 });
 

@@ -1,3 +1,5 @@
+import { copyFileSync } from 'node:fs';
+import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import {
   EXPORT,
@@ -11,7 +13,9 @@ import {
   type PageShown,
   type Refused,
 } from '../../shared/protocol/pages';
+import { type PaperShown, PREVIEW, type Shown } from '../../shared/protocol/preview';
 import { FIRM, JOB } from '../cli/jobs';
+import { root } from '../tree';
 import { openedJob } from './opened';
 
 const at = openedJob();
@@ -172,5 +176,26 @@ test('a logo that cannot be used is told, and the paper goes without', async () 
   expect(await asides()).toMatch(/is left out: it lies outside the open folders/);
   await at.peer.edit(firm, logo('job.perp'));
   expect(await asides()).toMatch(/is left out/);
+  await at.peer.edit(firm, FIRM);
+});
+
+test('a preview has the logo once it is read, tells what is wrong with one, and reads none at a key', async () => {
+  const named = (name: string) => FIRM.replace('  terms ', `  logo "${name}"\n  terms `);
+  const asked = { uri: at.uri, line: 0, show: 'quote', room: { width: 100, height: 100 } };
+  const shown = async () => (await at.peer.ask<Shown>(PREVIEW, asked)).paper!;
+  /** The client is told when it has come, and asks again: here it asks until then. */
+  const until = async (is: (paper: PaperShown) => boolean) => {
+    for (let i = 0; i < 40 && !is(await shown()); i++)
+      await new Promise((resolve) => setTimeout(resolve, 25));
+    return shown();
+  };
+  copyFileSync(path.join(root, 'client/media/icon.png'), path.join(at.peer.folder, 'sign.png'));
+  const firm = await at.peer.open('firm.perp', named('sign.png'));
+  const { html } = await until((paper) => paper.html.includes('<img'));
+  expect(html).toMatch(/<img src="data:image\/png;base64,/);
+  await at.peer.edit(firm, named('none.png'));
+  const wrong = await until((paper) => paper.asides.length > 0);
+  expect(wrong.asides.join(' ')).toMatch(/The logo none\.png is left out: there is no such file/);
+  expect(wrong.html).not.toContain('<img');
   await at.peer.edit(firm, FIRM);
 });

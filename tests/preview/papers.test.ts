@@ -73,7 +73,7 @@ test.each(kinds)(
   '%s: in a file nothing is marked, and in a preview nothing else is said',
   (kind) => {
     const made = pageOf(of.job, kind, { version: '1.0' });
-    const shown = paperOf(kind, of.job, new Lines(), '1.0');
+    const shown = paperOf(kind, of.job, new Lines(), { version: '1.0' });
     if (typeof made === 'string') {
       expect(shown).toBe(made);
       return;

@@ -24,7 +24,7 @@ test.each([
   ['measure', 'length ?'],
   ['record', 'found 2026-02-03 "a drain"'],
 ] as const)('%s: a row leads to its line', (show, text) => {
-  const { paper, lines } = previewOf(job, { line: 0, show, room }, '1');
+  const { paper, lines } = previewOf(job, { line: 0, show, room }, { version: '1' });
   const marks = [...paper!.html.matchAll(/<tr data-from="(\d+)"/g)].map(
     ([, at]) => lines[Number(at)],
   );

@@ -1,8 +1,11 @@
 /** The page itself, driven in a browser: light, dark, both high contrasts, and colours that the system forces. */
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { FromPage } from '../../../shared/protocol/preview-page';
 import { lineOf, Previewing, WALL } from '../../preview/shown';
+import { root } from '../../tree';
 import {
   axe,
   bundled,
@@ -319,6 +322,26 @@ describe('a paper', () => {
     expect(await axe(on)).toEqual([]);
     await closed(on);
   });
+});
+
+test('the firm’s logo stands on its paper, and no other picture does', async () => {
+  const of = new Previewing(`${WALL}\nfirm "Alder & Son"\n`);
+  const bytes = new Uint8Array(readFileSync(path.join(root, 'client/media/icon.png')));
+  of.around = { version: '1.0', logo: { bytes, type: 'png' } };
+  const on = await open();
+  const quote = of.shown({ line: north, show: 'quote' });
+  const odd = [
+    'https://a.invalid/b.png',
+    'data:image/svg+xml,<svg/>',
+    'data:text/html;base64,AA==',
+  ];
+  const html = quote.paper!.html + odd.map((src) => `<img src="${src}">`).join('');
+  await on.show({ ...quote, paper: { ...quote.paper!, html } }, { line: north });
+  const wide = () =>
+    on.page.evaluate(`[...document.images].map((image) => image.complete && image.naturalWidth)`);
+  await expect.poll(wide).toEqual([256]);
+  expect(await axe(on)).toEqual([]);
+  await closed(on);
 });
 
 describe('what nobody should write', () => {

@@ -17,6 +17,9 @@ async function brick(): Promise<At> {
 
 const nameOf = (uri: vscode.Uri) => uri.path.split('/').slice(-2).join('/');
 
+const codeOf = (code: vscode.Diagnostic['code']) =>
+  String(typeof code === 'object' ? code.value : code);
+
 async function write(name: string, text: string): Promise<vscode.Uri> {
   await vscode.workspace.fs.writeFile(uriOf(name), new TextEncoder().encode(text));
   return uriOf(name);
@@ -116,5 +119,19 @@ describe('names and files', () => {
     assert.ok(await vscode.workspace.applyEdit(edit));
     const text = async () => (await vscode.workspace.openTextDocument(job)).getText();
     await until('the line to be mended', text, (found) => found.includes('use "../house.perp"'));
+  });
+
+  it('tells that a used file is gone when the folder around it is deleted', async () => {
+    await write('gone/firm.perp', 'perpend 1\nuse uk\nbrick red\n  price £1 each\n');
+    await write('beside/wall.perp', 'perpend 1\nuse "../gone/firm.perp"\nwall a\n  brick red\n');
+    const { uri } = await open('beside/wall.perp');
+    const missing = () =>
+      vscode.languages.getDiagnostics(uri).some(({ code }) => codeOf(code) === 'use-missing');
+    const told = () => vscode.languages.getDiagnostics(uri).length > 0;
+    await until('findings of the wall', told, (found) => found && !missing());
+    await vscode.workspace.fs.delete(uriOf('gone'), { recursive: true });
+    await until('the file to be missed', missing, (found) => found);
+    await write('gone/firm.perp', 'perpend 1\nuse uk\nbrick red\n  price £1 each\n');
+    await until('the file to be found again', missing, (found) => !found);
   });
 });
