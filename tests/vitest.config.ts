@@ -30,5 +30,7 @@ export default defineConfig({
     // One worker reads the engine once, not once a file: half of the time of the whole suite was that. So a test leaves
     // nothing behind in a module: what it sets (the language that is spoken, say) it sets back.
     isolate: false,
+    // All cores: left to itself it keeps one free, which of two is half.
+    maxWorkers: '100%',
   },
 });
