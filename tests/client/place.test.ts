@@ -16,7 +16,7 @@ const file = (address: string) => ({
   lineCount: 1,
 });
 const EXAMPLE = file('file:///u/globalStorage/perpend.perpend/examples/garden-wall/job.perp');
-const FIRM = file('file:///work/firm.perp');
+const FIRM = file('file:///jobs/firm.perp');
 const inEditor = (document: unknown) => ({ document });
 
 let closing: (document: unknown) => void = () => undefined;
@@ -70,13 +70,13 @@ describe('a command asked for from a page that stands over the job', () => {
 describe('a new job with no folder open', () => {
   test('goes beside the firm’s file in front', async () => {
     front(FIRM);
-    expect(await madeAt()).toBe('file:///work/garden-wall.perp');
+    expect(await madeAt()).toBe('file:///jobs/garden-wall.perp');
   });
 
   test('goes beside a firm’s file that is open, and never among the examples', async () => {
     workspace.textDocuments = [EXAMPLE, FIRM];
     front(EXAMPLE);
-    expect(await madeAt()).toBe('file:///work/garden-wall.perp');
+    expect(await madeAt()).toBe('file:///jobs/garden-wall.perp');
   });
 
   test('asks where, is saved there so that it finds its prices, and writes over nothing', async () => {

@@ -102,23 +102,4 @@ describe('500 cuts', () => {
       { numRuns: 300 },
     );
   });
-
-  test('twice as many do not take ten times as long', () => {
-    const takenBy = (most: number) => {
-      const spent = fc
-        .sample(
-          fc.array(fc.integer({ min: 50, max: 140 }), { minLength: most, maxLength: most }),
-          11,
-        )
-        .map((all) => {
-          const cuts = counted(all);
-          const before = process.cpuUsage().user;
-          bricksFor(cuts);
-          return process.cpuUsage().user - before;
-        });
-      return spent.sort((a, b) => a - b)[5]!;
-    };
-    takenBy(250);
-    expect(takenBy(500) / takenBy(250)).toBeLessThan(10);
-  });
 });
