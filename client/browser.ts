@@ -7,8 +7,8 @@ import {
   type MessageTransports,
 } from 'vscode-languageclient/browser';
 import { begin, type Seen } from './extension';
+import { LANGUAGE } from './language';
 import { partBytes } from './parts';
-import { LANGUAGE } from './server';
 
 /** The server asks for the engine by `require`, as it would be asked for in Node; nothing else is asked for so. */
 async function scriptOf(extension: Uri): Promise<Blob> {

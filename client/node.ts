@@ -2,7 +2,7 @@
 import { type ExtensionContext, Uri } from 'vscode';
 import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
 import { begin, type Seen } from './extension';
-import { LANGUAGE } from './server';
+import { LANGUAGE } from './language';
 import { registerTasks } from './tasks/tasks';
 
 /** The one thing of Node that is asked for here: which program this runs in. */

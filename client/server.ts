@@ -31,8 +31,6 @@ import { scratchOf } from './first/examples';
 import { LANGUAGE } from './language';
 import { serverWords } from './words';
 
-export { LANGUAGE };
-
 /** What a hover may lead to: a page to read. A job's own words never become a link. */
 const TRUSTED = ['perpend.working'];
 /** What the server may name. */

@@ -25,7 +25,9 @@ import {
   type Kept,
   type ToPage,
 } from '../../shared/protocol/preview-page';
-import { LANGUAGE, type Server } from '../server';
+import { LANGUAGE } from '../language';
+import type { Server } from '../server';
+import { Choice, type Chosen, chosenBy } from './choice';
 import { besides, editorOf, lineOf, opened, renamedTo } from './editors';
 import { Follow, Latest } from './follow';
 import { pageFolder, pageHtml } from './html';
@@ -43,17 +45,14 @@ export type Print = (of: { uri: Uri; show: string; work?: string }) => Promise<v
 const SMALL: Room = { width: 160, height: 100 };
 
 export class PreviewPanel extends Disposable {
-  private uri: Uri;
-  private show: string;
-  private work: string | undefined;
-  private pinned: boolean;
+  private readonly choice: Choice;
   private line: number;
   private room = SMALL;
   private ready = false;
-  /** The drawing that the page has. */
-  private have: string | undefined;
   private from: readonly From[] = [];
   private quiet = false;
+  /** The file that has come to the front last, while it is asked whether there is anything to show of it. */
+  private turning: object | undefined;
   private readonly follow = new Follow();
   private readonly latest = new Latest(() => this.tell());
   private readonly listening: Disposable;
@@ -66,10 +65,8 @@ export class PreviewPanel extends Disposable {
     start: Omit<Partial<Kept>, 'uri'> & { uri: Uri; line?: number },
   ) {
     super(() => this.end());
-    this.uri = start.uri;
-    this.show = start.show || FRONT;
-    this.work = start.work;
-    this.pinned = start.pinned ?? false;
+    const { uri, show, work, pinned = false } = start;
+    this.choice = new Choice({ uri, show: show || FRONT, work, pinned, have: undefined });
     this.line = start.line ?? lineOf(start.uri) ?? 0;
     panel.webview.options = { enableScripts: true, localResourceRoots: [pageFolder(extension)] };
     this.listening = this.listen();
@@ -77,6 +74,7 @@ export class PreviewPanel extends Disposable {
   }
 
   private end(): void {
+    this.ready = false;
     this.listening.dispose();
   }
 
@@ -89,7 +87,7 @@ export class PreviewPanel extends Disposable {
         if (!panel.visible) this.ready = false;
       }),
       workspace.onDidChangeTextDocument(({ document }) => {
-        if (document.uri.toString() === this.uri.toString()) this.refresh();
+        if (this.isOf(document.uri)) this.refresh();
       }),
       workspace.onDidRenameFiles(({ files }) => this.renamed(files)),
       workspace.onDidDeleteFiles(() => this.refresh()),
@@ -101,26 +99,39 @@ export class PreviewPanel extends Disposable {
 
   /** What is to be shown from now on, by a command. */
   wish({ uri, line, show }: Wish): void {
-    if (uri.toString() !== this.uri.toString()) this.work = undefined;
-    this.uri = uri;
+    this.turning = undefined;
     this.line = line ?? lineOf(uri) ?? 0;
-    if (show) this.show = show;
-    if (line !== undefined) this.pinned = false;
+    this.choose({
+      uri,
+      ...(this.isOf(uri) ? {} : { work: undefined }),
+      ...(show ? { show } : {}),
+      ...(line === undefined ? {} : { pinned: false }),
+    });
+  }
+
+  private choose(other: Partial<Chosen>): void {
+    this.choice.choose(other);
     this.refresh();
+  }
+
+  private get uri(): Uri {
+    return this.choice.now.uri;
+  }
+
+  private isOf(uri: Uri): boolean {
+    return uri.toString() === this.uri.toString();
   }
 
   /** Of which file, and what of it. */
   get shows(): { uri: Uri; show: string; work?: string; pinned: boolean; from: readonly From[] } {
-    const { uri, show, work, pinned, from } = this;
-    return { uri, show, work, pinned, from };
+    const { uri, show, work, pinned } = this.choice.now;
+    return { uri, show, work, pinned, from: this.from };
   }
 
   /** The file has another name, or a folder that it is in. */
   private renamed(files: readonly { readonly oldUri: Uri; readonly newUri: Uri }[]): void {
     const now = renamedTo(this.uri, files);
-    if (!now) return;
-    this.uri = now;
-    this.refresh();
+    if (now) this.choose({ uri: now });
   }
 
   private refresh(): void {
@@ -132,14 +143,16 @@ export class PreviewPanel extends Disposable {
     if (document.languageId !== LANGUAGE) return;
     const [uri, line] = [document.uri, selection.active.line];
     const at = { uri: uri.toString(), line };
-    if (at.uri !== this.uri.toString()) {
+    const { pinned } = this.choice.now;
+    if (!this.isOf(uri)) {
       const brought = this.follow.brought(at.uri);
       if (brought) this.follow.moved(at);
-      if (!brought && !this.pinned) void this.turnTo(uri, line);
+      if (!brought && !pinned) void this.turnTo(uri, line);
       return;
     }
+    this.turning = undefined;
     const quiet = this.follow.moved(at);
-    if (line === this.line || this.pinned) return;
+    if (line === this.line || pinned) return;
     this.line = line;
     // The page knows what belongs to which line: the server is asked only where other work is to be shown.
     this.post({ say: 'cursor', line, quiet });
@@ -150,16 +163,18 @@ export class PreviewPanel extends Disposable {
 
   /** Whether what belongs to a line is shown already: a paper is of the whole job, a drawing of one piece of work. */
   private isShown(line: number): boolean {
-    if (!DRAWINGS.some((view) => view === this.show)) return true;
+    if (!DRAWINGS.some((view) => view === this.choice.now.show)) return true;
     const [heading] = this.from;
     return heading !== undefined && line >= heading.line && line <= heading.last;
   }
 
   /** A file with nothing to show is no reason to leave what is shown: prices are looked up in the firm’s file. */
   private async turnTo(uri: Uri, line: number): Promise<void> {
-    const { show, room } = this;
-    const shown = await this.ask(uri, { line, show, room });
-    if (!shown?.works.length || this.pinned) return;
+    const mine = { uri };
+    this.turning = mine;
+    const { show } = this.choice.now;
+    const shown = await this.ask(uri, { line, show, room: this.room });
+    if (!shown?.works.length || this.turning !== mine || this.choice.now.pinned) return;
     this.wish({ uri, line });
   }
 
@@ -168,26 +183,29 @@ export class PreviewPanel extends Disposable {
   }
 
   private async tell(): Promise<void> {
-    const { uri, line, show, work, pinned, room, have, quiet } = this;
+    const { line, room, quiet, choice } = this;
+    const asked = choice.now;
+    const { uri, show, work, pinned, have } = asked;
     const document = await opened(uri);
-    if (!document) return this.post({ say: 'nothing', why: l10n.t('The file cannot be opened.') });
+    if (!document) return this.tellNothing(asked);
     const shown = await this.ask(uri, { line, show, work, pinned, room, have });
-    if (!shown || !this.ready) return;
+    if (!shown || !choice.took(shown, asked)) return;
     this.quiet = false;
-    this.took(shown);
+    this.from = shown.from;
+    this.panel.title = shown.title;
     this.post({ say: 'shown', uri: uri.toString(), shown, line, pinned, quiet });
+    // Gone on to where it seemed to be shown already, by what was here before this.
+    if (this.line !== line && !pinned && !this.isShown(this.line)) this.refresh();
   }
 
-  private took({ picture, from, work, show, title }: Shown): void {
-    if (picture) this.have = picture.is;
-    this.from = from;
-    this.work = work ?? this.work;
-    this.show = show;
-    this.panel.title = title;
+  private tellNothing(asked: Chosen): void {
+    if (this.choice.now === asked)
+      this.post({ say: 'nothing', why: l10n.t('The file cannot be opened.') });
   }
 
   private post(message: ToPage): void {
-    void this.panel.webview.postMessage(message);
+    // To a page that has gone nothing can be said.
+    if (this.ready) void this.panel.webview.postMessage(message);
   }
 
   private hear(message: unknown): void {
@@ -196,44 +214,12 @@ export class PreviewPanel extends Disposable {
   }
 
   private answer(said: FromPage): void {
-    switch (said.say) {
-      case 'ready':
-        this.ready = true;
-        this.have = said.have;
-        this.room = said.room;
-        break;
-      case 'room':
-        this.room = said.room;
-        break;
-      case 'again':
-        this.have = undefined;
-        break;
-      case 'line':
-        return void this.lead(said.from, said.focus);
-      case 'show':
-        this.show = said.show;
-        break;
-      case 'work':
-        this.turnWork(said.work);
-        break;
-      case 'pin':
-        this.pin(said.pinned);
-        break;
-      case 'print':
-        return void this.print({ uri: this.uri, show: this.show, work: this.work });
-    }
-    this.refresh();
-  }
-
-  /** Work that is chosen stays, wherever the cursor is: it is no other work’s. */
-  private turnWork(work: string): void {
-    this.work = work;
-    this.pinned = true;
-  }
-
-  private pin(pinned: boolean): void {
-    this.pinned = pinned;
-    if (!pinned) this.line = lineOf(this.uri) ?? this.line;
+    if (said.say === 'line') return void this.lead(said.from, said.focus);
+    if (said.say === 'print') return void this.print(this.shows);
+    if (said.say === 'ready') this.ready = true;
+    if (said.say === 'ready' || said.say === 'room') this.room = said.room;
+    if (said.say === 'pin' && !said.pinned) this.line = lineOf(this.uri) ?? this.line;
+    this.choose(chosenBy(said));
   }
 
   /** Shows the line that something comes from, and leaves the text where it is if the line is to be seen already. */

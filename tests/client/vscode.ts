@@ -89,12 +89,16 @@ export class Uri {
 }
 
 export class Disposable {
-  constructor(private readonly end: () => unknown) {}
+  /** Of its own, as an editor’s is: who extends it may have one of that name. */
+  readonly #end: () => unknown;
+  constructor(end: () => unknown) {
+    this.#end = end;
+  }
   static from(...all: { dispose(): unknown }[]): Disposable {
     return new Disposable(() => all.forEach((each) => void each.dispose()));
   }
   dispose(): void {
-    this.end();
+    this.#end();
   }
 }
 
@@ -212,6 +216,7 @@ export const l10n = {
 };
 
 export const env = {
+  language: 'en',
   remoteName: undefined as string | undefined,
   uiKind: UIKind.Desktop,
   openExternal: vi.fn(async (uri: Uri) => {
@@ -223,6 +228,13 @@ export const env = {
 const message = async (text: string) => {
   seen.messages.push(text);
   return reader.answers.shift();
+};
+
+/** What a test makes happen in the editor. */
+export const happens = {
+  selection: new EventEmitter<unknown>(),
+  front: new EventEmitter<unknown>(),
+  edit: new EventEmitter<unknown>(),
 };
 
 const nothing = new Disposable(() => undefined);
@@ -244,7 +256,8 @@ export const window = {
   showTextDocument: vi.fn(async () => ({ revealRange: () => undefined })),
   withProgress: (_: unknown, work: Fn) =>
     work({ report: () => undefined } as never, { isCancellationRequested: false } as never),
-  onDidChangeActiveTextEditor: quiet,
+  onDidChangeActiveTextEditor: happens.front.event,
+  onDidChangeTextEditorSelection: happens.selection.event,
 };
 
 export const workspace = {
@@ -270,7 +283,9 @@ export const workspace = {
     readDirectory: async () => [],
   },
   registerTextDocumentContentProvider: quiet,
-  onDidChangeTextDocument: quiet,
+  onDidChangeTextDocument: happens.edit.event,
+  onDidRenameFiles: quiet,
+  onDidDeleteFiles: quiet,
   onDidCloseTextDocument: quiet,
 };
 
