@@ -37,7 +37,8 @@ export const Comma = token('Comma', /,/);
 export const Colon = token('Colon', /:/);
 export const Slash = token('Slash', /\//);
 export const Unknown = token('Unknown', /\?/);
-export const Junk = token('Junk', /[\u0000-\uffff]/);
+/** A sign that takes two units stays one. */
+export const Junk = token('Junk', /[\ud800-\udbff][\udc00-\udfff]|[\u0000-\uffff]/);
 
 export const TOKENS = [
   Space,

@@ -1,5 +1,5 @@
 /** A caution of a country or a firm: when it applies, what to do, whom to ask, and who says so. */
-import { SOURCE } from './job';
+import { SOURCE } from './said';
 import {
   choice,
   either,

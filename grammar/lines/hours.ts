@@ -1,7 +1,7 @@
 /** When a gang works, and what of its day goes on other things than the work. */
 import { clock, type LineKind, line, lit, quantity } from './slots';
 
-export const SET_UP = line(
+const SET_UP = line(
   'set-up',
   [quantity('time', 'time'), lit('per'), lit('day')],
   'Setting up of a morning: tools out, mixer, lines, boards.',
@@ -9,7 +9,7 @@ export const SET_UP = line(
   { unless: 'the defaults’ set-up' },
 );
 
-export const CLEAR_UP = line(
+const CLEAR_UP = line(
   'clear-up',
   [quantity('time', 'time'), lit('per'), lit('day')],
   'Cleaning down of an evening: mixer washed, work covered, site swept.',

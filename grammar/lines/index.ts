@@ -1,11 +1,15 @@
 /** Every kind of line there is. */
 import { CAUTION } from './caution';
 import { DECIDED } from './decided';
-import { BRICK, LABOUR, MATERIAL, MIX, OUTPUT, SERVING } from './goods';
-import { DEFAULTS, EDITION, JOB, USE } from './job';
+import { DEFAULTS } from './defaults';
+import { EDITION, USE } from './file';
+import { BRICK, MATERIAL, MIX } from './goods';
+import { JOB } from './job';
+import { LABOUR } from './labour';
 import { BOND, CURRENCIES, LIMIT, PIER_PLAN } from './library';
 import { LEAST_MORTAR, MEASURES, MORTAR_CLASS, YIELD_MODEL } from './mortar/library';
 import { OPTION } from './option';
+import { OUTPUT, SERVING } from './outputs';
 import { BILL_TO, FIRM } from './parties';
 import { PARTNER } from './partner';
 import { COST, PRICE, TRAVEL } from './price';

@@ -1,5 +1,5 @@
 /** What a library of a country holds beside bricks and mixes: bonds, pier plans, limits, currencies. */
-import { SOURCE } from './job';
+import { SOURCE } from './said';
 import {
   choice,
   either,

@@ -1,5 +1,5 @@
 /** Another way to do a part of the work, or more of it: priced beside the job, and in its price only when it is taken. */
-import { NOTE } from './job';
+import { NOTE } from './said';
 import { type LineKind, line, list, name, newName, optional, rest, text, word } from './slots';
 
 /** In the body of a piece of work or of a cost. */

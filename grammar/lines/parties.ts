@@ -1,13 +1,13 @@
 /** Who is on the papers: the firm, and who is billed. */
-import { type LineKind, line, quantity, text, word } from './slots';
+import { type LineKind, line, quantity, text, toFill, word } from './slots';
 
 /** Where a party is found: what an invoice needs of both. */
 const WHERE: readonly LineKind[] = [
-  line('address', [text('text')], 'A line of the address.', 'address "4 Kiln Row"', {
+  line('address', [toFill('text')], 'A line of the address.', 'address "4 Kiln Row"', {
     many: true,
   }),
-  line('town', [text('text')], 'The town of the address.', 'town "Saltmarsh End"'),
-  line('postcode', [text('text')], 'The code of the address.', 'postcode "SX9 4QD"'),
+  line('town', [toFill('text')], 'The town of the address.', 'town "Saltmarsh End"'),
+  line('postcode', [toFill('text')], 'The code of the address.', 'postcode "SX9 4QD"'),
   line(
     'country',
     [word('country', 'country')],
@@ -15,12 +15,12 @@ const WHERE: readonly LineKind[] = [
     'country GB',
     { unless: 'the defaults’ country' },
   ),
-  line('phone', [text('text')], 'Telephone.', 'phone "01632 960 144"'),
-  line('email', [text('text')], 'Address for mail.', 'email "tamsin@reed-brickwork.example"'),
-  line('tax-number', [text('text')], 'The tax number.', 'tax-number "GB 999 0000 00"'),
+  line('phone', [toFill('text')], 'Telephone.', 'phone "01632 960 144"'),
+  line('email', [toFill('text')], 'Address for mail.', 'email "tamsin@reed-brickwork.example"'),
+  line('tax-number', [toFill('text')], 'The tax number.', 'tax-number "GB 999 0000 00"'),
   line(
     'registration',
-    [text('text')],
+    [toFill('text')],
     'The number in a register of companies or of traders.',
     'registration "00000000"',
   ),
@@ -28,7 +28,7 @@ const WHERE: readonly LineKind[] = [
 
 export const FIRM: LineKind = line(
   'firm',
-  [text('name')],
+  [toFill('name')],
   'The firm, as its papers show it.',
   'firm "Tamsin Reed Brickwork"',
   {
@@ -43,7 +43,7 @@ export const FIRM: LineKind = line(
       ),
       line(
         'account',
-        [text('text')],
+        [toFill('text')],
         'The account that invoices are paid to: an IBAN, or what the country’s banks use.',
         'account "GB00 TEST 0000 0000 0000 00"',
       ),
@@ -56,7 +56,7 @@ export const FIRM: LineKind = line(
       ),
       line(
         'terms',
-        [text('text')],
+        [toFill('text')],
         'A sentence that every quote ends with.',
         'terms "Payment within 14 days."',
         {
@@ -69,7 +69,7 @@ export const FIRM: LineKind = line(
 
 export const BILL_TO: LineKind = line(
   'bill-to',
-  [text('name')],
+  [toFill('name')],
   'Who the invoice goes to, where the client’s name in the job is not enough.',
   'bill-to "Quillbank Growers’ Society"',
   { top: true, body: WHERE },

@@ -1,5 +1,5 @@
 /** A firm that does a part of the work, by its own rates and outputs. */
-import { NOTE } from './job';
+import { NOTE } from './said';
 import { type LineKind, line, name, newName, optional, text } from './slots';
 
 /** In the body of a piece of work. */

@@ -1,7 +1,7 @@
 /** Travel, other costs, and the price. */
 import { DRIVING } from './hours';
-import { NOTE, OWN_TAX, SOURCE } from './job';
 import { IN_OPTION } from './option';
+import { NOTE, SOURCE } from './said';
 import {
   choice,
   either,
@@ -19,6 +19,7 @@ import {
   text,
   word,
 } from './slots';
+import { OWN_TAX } from './tax';
 
 export const TRAVEL: LineKind = line(
   'travel',

@@ -1,5 +1,5 @@
 /** How far bricks may be from their work size, as a standard's class gives it. */
-import { SOURCE } from './job';
+import { SOURCE } from './said';
 import { type LineKind, line, lit, newName, number, optional, quantity, text } from './slots';
 
 export const TOLERANCE: LineKind = line(

@@ -25,7 +25,7 @@ export function clockFault(item: ClockItem): Fault {
 }
 
 /** Gregorian: every fourth year, but of the centuries only every fourth. */
-export function isLeap(year: number): boolean {
+function isLeap(year: number): boolean {
   return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
 }
 

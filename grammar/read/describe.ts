@@ -37,7 +37,7 @@ export function describe(slot: Slot): string {
     case 'money':
       return phrase`money such as £6.40`;
     case 'choice':
-      return slot.of.length === 1 ? `“${slot.of[0]}”` : phrase`one of ${slot.of.join(', ')}`;
+      return slot.of.length === 1 ? phrase`“${slot.of[0]}”` : phrase`one of ${slot.of.join(', ')}`;
     case 'name':
       return phrase`the name of ${slot.of.map(article).join(phrase` or `)}`;
     case 'new-name':
@@ -53,7 +53,7 @@ export function describe(slot: Slot): string {
     case 'code':
       return phrase`a reference such as 26-041`;
     case 'literal':
-      return `“${slot.text}”`;
+      return phrase`“${slot.text}”`;
     case 'optional':
       return describe(slot.slots[0]!);
     case 'either':
@@ -80,7 +80,7 @@ function describeQuantity(slot: QuantitySlot): string {
     const [kind, usual] = QUANTITIES[dimension];
     const what = spoken(kind);
     const example = slot.example ?? usual;
-    return example ? phrase`${what} such as ${example}` : what;
+    return example ? phrase`${what} such as ${example.replace(' or ', phrase` or `)}` : what;
   });
   if (slot.range === 'usual') ways.push(phrase`a range such as 60..75`);
   return ways.join(phrase`, or `);
@@ -123,7 +123,7 @@ export function patternOf(slot: Slot): string {
     case 'word':
       return slot.what.replaceAll(' ', '-');
     case 'literal':
-      return `“${slot.text}”`;
+      return phrase`“${slot.text}”`;
     case 'optional':
       return `[${slot.slots.map(patternOf).join(' ')}]`;
     case 'either':

@@ -6,7 +6,7 @@ import { type Span, span } from '../../shared/span';
 import { readBlock } from '../blocks';
 import { BODY_ONLY, HEADINGS, headingNamed, type LineKind, lineOf } from '../lines';
 import type { Item, LineSyntax, TextItem } from '../syntax';
-import { article, pattern } from './describe';
+import { article } from './describe';
 import { clipped, type Fault, type FaultWay, fault, replace } from './fault';
 import { type Match, match } from './match';
 import { misfit } from './misfit';
@@ -219,5 +219,3 @@ function openText(item: TextItem): Fault {
     [replace(phrase`Close the text`, end, item.closing ?? '"', true)],
   );
 }
-
-export { pattern };

@@ -57,8 +57,9 @@ function oneOrOther(text: NumberText, { readings }: Doubtful, after: After): Sai
   const both = readings.map((reading) => `${reading}${unit}`).join(phrase` or `);
   const finer = finerOf(text, readings, after);
   if (!finer) return { says: phrase`${both}. Write the one you mean.` };
-  const mark = text.digits!.includes(',') ? phrase`comma` : phrase`point`;
-  const says = phrase`${both}. If the ${mark} is a decimal ${mark}, write ${finer.text}.`;
+  const says = text.digits!.includes(',')
+    ? phrase`${both}. If the comma is a decimal comma, write ${finer.text}.`
+    : phrase`${both}. If the point is a decimal point, write ${finer.text}.`;
   return { says, first: finer.way };
 }
 

@@ -17,10 +17,12 @@ export interface QuantityValue {
   readonly whole?: boolean;
 }
 
-/** `?`: still to be measured. */
+/** `?`: still to be measured, or to be found out. */
 export interface UnknownValue {
   readonly kind: 'unknown';
   readonly span: Span;
+  /** Of a text that is still to be found out: what is to stand there, where it says so. */
+  readonly wanted?: string;
 }
 
 export interface SizeValue {

@@ -50,7 +50,7 @@ function phrase(slot: Slot): string {
         ? slot.what
         : article(slot.what);
     case 'text':
-      return 'a text';
+      return slot.blank ? 'a text, or `?` while it is not known' : 'a text';
     case 'date':
       return 'a date';
     case 'clock':

@@ -75,7 +75,9 @@ const MORE_NUMBERS = `- **Fractions**: \`1/2 brick\`, \`7 5/8 in\`, \`7½ h\`.
   price is said with a low and a high, between which the defaults’ \`price-between\` of all jobs alike lie; \`perpend measure\`
   tells which range it most hangs on.
 - **Not known yet**: \`?\` in place of a quantity, a size or money means “still to be measured”. A unit may follow it, and
-  tells what it is: \`repoint ? m2\`, \`repoint ? m\`. What depends on it says that it is incomplete.
+  tells what it is: \`repoint ? m2\`, \`repoint ? m\`. What depends on it says that it is incomplete. In place of a text that
+  papers show of the firm or the client it means “still to be filled in”, and so does a text that begins with it and says
+  what is wanted: \`town "? Your town"\`. A paper leaves it out, and whoever makes the paper is told.
 - A number may have at most 30 digits. More bricks, metres or money than any job could have is taken for a slip and said.`;
 
 const UNITS = `## Units

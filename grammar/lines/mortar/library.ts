@@ -1,5 +1,5 @@
 /** What a library holds about mortar: measures, yield models, classes, and which place wants which. */
-import { SOURCE } from '../job';
+import { SOURCE } from '../said';
 import {
   choice,
   type LineKind,

@@ -6,6 +6,7 @@ import {
   line,
   list,
   lit,
+  looseMaterial,
   money,
   name,
   number,
@@ -21,7 +22,7 @@ const BATCH = line(
       'batch',
       ',',
       either([quantity('amount', 'mass', 'volume')], [counted('count', 'measure')]),
-      name('material', 'material'),
+      looseMaterial(),
     ),
   ],
   'Its materials as they are put into the mixer, in place of parts: by weight, by volume, by the bag of the material, or by a measure of the `measures`.',
@@ -59,7 +60,7 @@ const DOSE = line(
 export const MIX_LINES: readonly LineKind[] = [
   line(
     'parts',
-    [list('parts', ',', name('material', 'material'), number('parts'))],
+    [list('parts', ',', looseMaterial(), number('parts'))],
     'Its materials and their parts by volume, dry and loose.',
     'parts cement 1, lime 1, sand 6',
   ),

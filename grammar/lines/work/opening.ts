@@ -1,5 +1,5 @@
 /** Gaps in a wall, what spans them and what lies at their foot. */
-import { NOTE } from '../job';
+import { NOTE } from '../said';
 import {
   choice,
   either,
@@ -9,6 +9,7 @@ import {
   newName,
   number,
   optional,
+  pieceMaterial,
   quantity,
   size,
   text,
@@ -38,10 +39,7 @@ const HEAD = line(
 
 const LINTEL = line(
   'lintel',
-  [
-    either([size('size', [2, 3], 'length')], [choice('kind', 'angle')]),
-    optional(name('material', 'material')),
-  ],
+  [either([size('size', [2, 3], 'length')], [choice('kind', 'angle')]), optional(pieceMaterial())],
   'What carries the work above: how wide, how high and, where it is bought by length, how long; or a steel angle, whose leg lies in a bed joint. And which one is bought.',
   'lintel 100 x 65 mm',
   { unless: 'none' },
@@ -98,7 +96,7 @@ export const OPENING = line(
       ),
       line(
         'centre',
-        [name('material', 'material')],
+        [pieceMaterial()],
         'The centre that its arch is turned on, bought or hired by the piece.',
         'centre arch-centre',
         { unless: 'one that the firm has' },

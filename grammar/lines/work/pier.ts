@@ -1,7 +1,6 @@
 /** Piers in a wall, and piers that stand alone. */
-import { BRICK_LINE, GAUGE_LINE, JOINT_LINE, MIX_LINE, NOTE, OWN_TAX, SAYS } from '../job';
-import { IN_OPTION } from '../option';
-import { BY_PARTNER } from '../partner';
+import { BRICK_LINE, GAUGE_LINE, JOINT_LINE, MIX_LINE } from '../laid';
+import { NOTE } from '../said';
 import {
   choice,
   either,
@@ -19,6 +18,7 @@ import {
 } from '../slots';
 import { BATS } from './bats';
 import { SITE } from './site';
+import { TOLD } from './told';
 import { CAP, DPC, FIT, HEIGHT, PIER_COPING } from './tops';
 
 export const PIER_SIZE = line(
@@ -113,11 +113,7 @@ export const PIER: LineKind = line(
       ...SITE,
       BATS,
       FIT,
-      BY_PARTNER,
-      OWN_TAX,
-      NOTE,
-      SAYS,
-      IN_OPTION,
+      ...TOLD,
     ],
   },
 );

@@ -1,7 +1,7 @@
 /** Where the work stands and how it stands: nothing is counted by these lines, cautions go by them. */
 import { choice, either, line, name, quantity } from '../slots';
 
-export const LEANS = line(
+const LEANS = line(
   'leans',
   [quantity('leans', 'length')],
   'How far its top stands out of plumb, measured on site.',
@@ -9,7 +9,7 @@ export const LEANS = line(
   { unless: 'upright' },
 );
 
-export const BOUNDARY = line(
+const BOUNDARY = line(
   'boundary',
   [quantity('distance', 'length')],
   'How far it is from the boundary of the land; 0 mm on the line itself.',
@@ -17,7 +17,7 @@ export const BOUNDARY = line(
   { unless: 'not known' },
 );
 
-export const ROAD = line(
+const ROAD = line(
   'road',
   [quantity('distance', 'length')],
   'How far it is from a road, its pavement counted with it; 0 mm beside it.',

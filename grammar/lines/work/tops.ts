@@ -7,6 +7,7 @@ import {
   name,
   number,
   optional,
+  pieceMaterial,
   quantity,
   size,
   whole,
@@ -112,15 +113,11 @@ export const COPING = line(
   [
     either(
       ON_EDGE,
-      [
-        choice('kind', 'precast'),
-        size('size', [2, 3], 'length'),
-        optional(name('material', 'material')),
-      ],
+      [choice('kind', 'precast'), size('size', [2, 3], 'length'), optional(pieceMaterial())],
       [
         choice('kind', 'tiles'),
         optional(quantity('courses', 'courses')),
-        optional(name('material', 'material')),
+        optional(pieceMaterial()),
         optional(lit('under'), name('brick', 'brick')),
       ],
       [choice('kind', 'none')],
@@ -143,7 +140,7 @@ export const PIER_COPING = line(
 
 export const CAP = line(
   'cap',
-  [size('size', [2, 3], 'length'), optional(name('material', 'material'))],
+  [size('size', [2, 3], 'length'), optional(pieceMaterial())],
   'A cap on top of the pier, how thick if it is known, and which one is bought.',
   'cap 400 x 400 mm',
   { unless: 'none' },

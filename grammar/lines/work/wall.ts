@@ -6,13 +6,8 @@ import {
   GAUGE_LINE,
   JOINT_LINE,
   MIX_LINE,
-  NOTE,
-  OWN_TAX,
-  SAYS,
   THICK_LINE,
-} from '../job';
-import { IN_OPTION } from '../option';
-import { BY_PARTNER } from '../partner';
+} from '../laid';
 import { choice, type LineKind, line, newName, optional, quantity, text } from '../slots';
 import { BACKING } from './backing';
 import { BATS } from './bats';
@@ -20,6 +15,7 @@ import { LEFT, MOVEMENT_JOINT, RIGHT } from './ends';
 import { OPENING } from './opening';
 import { WALL_PIER } from './pier';
 import { SITE } from './site';
+import { TOLD } from './told';
 import { BAND, COPING, CORBEL, DPC, FIT, FOOTING, GROUND, HEIGHT, PLINTH, TOP } from './tops';
 
 export const WALL: LineKind = line(
@@ -67,11 +63,7 @@ export const WALL: LineKind = line(
       ...SITE,
       BATS,
       FIT,
-      BY_PARTNER,
-      OWN_TAX,
-      NOTE,
-      SAYS,
-      IN_OPTION,
+      ...TOLD,
       OPENING,
       WALL_PIER,
     ],

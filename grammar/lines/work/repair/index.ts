@@ -1,20 +1,9 @@
 /** Mending of work that stands. */
-import {
-  BOND_LINE,
-  BRICK_LINE,
-  GAUGE_LINE,
-  JOINT_LINE,
-  MIX_LINE,
-  NOTE,
-  OWN_TAX,
-  SAYS,
-  THICK_LINE,
-} from '../../job';
-import { IN_OPTION } from '../../option';
-import { BY_PARTNER } from '../../partner';
+import { BOND_LINE, BRICK_LINE, GAUGE_LINE, JOINT_LINE, MIX_LINE, THICK_LINE } from '../../laid';
 import { type LineKind, line, name, newName, optional, text } from '../../slots';
 import { CORE, PIER_SIZE } from '../pier';
 import { SITE, STANDS_IN } from '../site';
+import { TOLD } from '../told';
 import { FIT } from '../tops';
 import { IN_PLACE } from './joints';
 import { MATCHING } from './matching';
@@ -59,11 +48,7 @@ export const REPAIR: LineKind = line(
       STANDS_IN,
       ...SITE,
       FIT,
-      BY_PARTNER,
-      OWN_TAX,
-      NOTE,
-      SAYS,
-      IN_OPTION,
+      ...TOLD,
     ],
   },
 );

@@ -1,7 +1,7 @@
 /** What is taken down and built again, and what of it can be used again. */
 import { either, type LineKind, line, lit, optional, ranged, whole } from '../../slots';
 
-export const REBUILD: LineKind = line(
+const REBUILD: LineKind = line(
   'rebuild',
   [
     either(
@@ -17,7 +17,7 @@ export const REBUILD: LineKind = line(
   'rebuild 1.35 m x 9 courses',
 );
 
-export const SALVAGE: LineKind = line(
+const SALVAGE: LineKind = line(
   'salvage',
   [either([{ ...ranged('share', 'percent'), most: 1 }], [whole(ranged('bricks', 'bricks'))])],
   'How much of what comes down is laid again once it is cleaned: a share of it, or so many bricks.',
@@ -25,7 +25,7 @@ export const SALVAGE: LineKind = line(
   { unless: '0%' },
 );
 
-export const HALVES: LineKind = line(
+const HALVES: LineKind = line(
   'halves',
   [
     either(

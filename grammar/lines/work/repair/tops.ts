@@ -1,5 +1,5 @@
 /** Copings and caps taken off, bedded again or replaced. */
-import { either, type LineKind, line, name, optional, ranged, whole } from '../../slots';
+import { either, type LineKind, line, optional, pieceMaterial, ranged, whole } from '../../slots';
 
 const RECOPE = line(
   'recope',
@@ -13,7 +13,7 @@ const REBED = line(
   'rebed',
   [
     either([ranged('length', 'length')], [whole(ranged('pieces', 'pieces'))]),
-    optional(name('material', 'material')),
+    optional(pieceMaterial()),
   ],
   'Copings or caps lifted, cleaned and bedded again: a length of them, or so many. Their size is that of the material, else that of the coping or cap of what stands.',
   'rebed 3 pieces',
@@ -22,7 +22,7 @@ const REBED = line(
 
 const REPLACE = line(
   'replace',
-  [whole(ranged('pieces', 'pieces')), name('material', 'material')],
+  [whole(ranged('pieces', 'pieces')), pieceMaterial()],
   'Copings or caps taken off and new ones bedded: how many, and what is bought.',
   'replace 2 pieces slab',
   { many: true, unless: 'none' },

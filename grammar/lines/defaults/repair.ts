@@ -5,12 +5,12 @@ import {
   line,
   list,
   lit,
-  name,
   number,
+  pieceMaterial,
   quantity,
   share,
   text,
-} from './slots';
+} from '../slots';
 
 export const REPAIR_DEFAULTS: readonly LineKind[] = [
   line(
@@ -40,7 +40,7 @@ export const REPAIR_DEFAULTS: readonly LineKind[] = [
   line(
     'crack-stitch',
     [
-      name('material', 'material'),
+      pieceMaterial(),
       quantity('length', 'length'),
       lit('every'),
       quantity('apart', 'length'),

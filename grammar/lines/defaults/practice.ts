@@ -1,9 +1,16 @@
 /** Defaults that are the practice of the trade: how work goes on, how finely it is measured, how a price is told. */
-import { choice, type LineKind, limits, line, list, number, quantity } from './slots';
-import { TASKS } from './tasks';
+import { choice, type LineKind, limits, line, list, number, quantity } from '../slots';
+import { TASKS } from '../tasks';
 
 const tasks = (key: string, means: string, example: string): LineKind =>
   line(key, [list('tasks', ',', choice('task', ...TASKS))], means, example);
+
+export const LIFT: LineKind = line(
+  'lift',
+  [quantity('height', 'length')],
+  'The most that is built up in a day.',
+  'lift 1500 mm',
+);
 
 export const PRACTICE_DEFAULTS: readonly LineKind[] = [
   line(

@@ -2,8 +2,7 @@
  * What may stand in a line, as data. One table drives reading, messages, completion, highlighting and the
  * reference; so a slot says everything about itself that any of them needs.
  */
-import type { Dimension } from '../../shared/units';
-import type { Why } from './decided';
+import type { Dimension } from '../../../shared/units';
 
 /** The kinds of named things a job or a library may hold. */
 export type NamedKind =
@@ -50,6 +49,8 @@ export interface QuantitySlot extends Keyed {
   readonly fixed?: string;
   /** A range of it is what is let pass, and no amount that is not known. */
   readonly limits?: boolean;
+  /** Of its dimensions those that one would mostly write; the others are read all the same. */
+  readonly offers?: readonly Dimension[];
 }
 
 /** A number and then any word: so many of a trade. The word is found under `key` + `Of`. */
@@ -86,6 +87,8 @@ export interface ChoiceSlot extends Keyed {
 export interface NameSlot extends Keyed {
   readonly slot: 'name';
   readonly of: readonly NamedKind[];
+  /** Of a material: what is meant is measured loose, or counted by the piece. Others are read, but not offered. */
+  readonly by?: 'loose' | 'piece';
 }
 
 /** A name that this line gives. */
@@ -99,8 +102,13 @@ export interface WordSlot extends Keyed {
   readonly what: string;
 }
 
+/**
+ * A text. `blank`: it may be still to be found out, written `?`, or as a text that begins with `?` and says what is
+ * wanted: `"? Your town"`.
+ */
 export interface TextSlot extends Keyed {
   readonly slot: 'text';
+  readonly blank?: boolean;
 }
 
 export interface DateSlot extends Keyed {
@@ -167,75 +175,6 @@ export type Slot =
   | ListSlot
   | RestSlot;
 
-export const quantity = (key: string, ...dimensions: Dimension[]): QuantitySlot => ({
-  slot: 'quantity',
-  key,
-  dimensions,
-});
-export const ranged = (key: string, ...dimensions: Dimension[]): QuantitySlot => ({
-  slot: 'quantity',
-  key,
-  dimensions,
-  range: 'usual',
-});
-/** From what to what is let pass. */
-export const limits = (key: string, ...dimensions: Dimension[]): QuantitySlot => ({
-  ...ranged(key, ...dimensions),
-  limits: true,
-});
-/** A percentage of something, so no more than all of it. */
-export const share = (key: string): QuantitySlot => ({ ...quantity(key, 'percent'), most: 1 });
-/** A thickness of a wall: a brick has but a few of them. */
-export const thickness = (key: string): QuantitySlot => ({
-  ...quantity(key, 'bricks'),
-  example: '1/2 brick or 1 brick',
-  fixed: 'a wall has one thickness, and another is another wall',
-});
-/** So many of something that no one makes or builds a part of. */
-export const whole = (slot: QuantitySlot): QuantitySlot => ({ ...slot, whole: true });
-/** One that is never a range, and why. */
-export const fixed = <S extends QuantitySlot | SizeSlot>(slot: S, why: string): S => ({
-  ...slot,
-  fixed: why,
-});
-/** A plain number, with no unit. */
-export const number = (key: string): QuantitySlot => ({
-  slot: 'quantity',
-  key,
-  dimensions: ['number'],
-  bare: true,
-});
-export const size = (
-  key: string,
-  count: readonly number[],
-  ...dimensions: Dimension[]
-): SizeSlot => ({
-  slot: 'size',
-  key,
-  count,
-  dimensions,
-});
-export const counted = (key: string, of: NamedKind): CountedSlot => ({ slot: 'counted', key, of });
-export const money = (key: string): MoneySlot => ({ slot: 'money', key });
-export const choice = (key: string, ...of: string[]): ChoiceSlot => ({ slot: 'choice', key, of });
-export const name = (key: string, ...of: NamedKind[]): NameSlot => ({ slot: 'name', key, of });
-export const newName = (): NewNameSlot => ({ slot: 'new-name', key: 'name' });
-export const word = (key: string, what: string): WordSlot => ({ slot: 'word', key, what });
-export const text = (key: string): TextSlot => ({ slot: 'text', key });
-export const rest = (key: string, what: string): RestSlot => ({ slot: 'rest', key, what });
-export const date = (key: string): DateSlot => ({ slot: 'date', key });
-export const clock = (key: string): ClockSlot => ({ slot: 'clock', key });
-export const code = (key: string): CodeSlot => ({ slot: 'code', key });
-export const lit = (textOf: string): LiteralSlot => ({ slot: 'literal', text: textOf });
-export const optional = (...slots: Slot[]): OptionalSlot => ({ slot: 'optional', slots });
-export const either = (...of: Slot[][]): EitherSlot => ({ slot: 'either', of });
-export const list = (key: string, by: ListSlot['by'], ...slots: Slot[]): ListSlot => ({
-  slot: 'list',
-  key,
-  slots,
-  by,
-});
-
 /** One kind of line: a heading, or a line that belongs to one. */
 export interface LineKind {
   readonly key: string;
@@ -258,48 +197,4 @@ export interface LineKind {
   readonly inColumn?: boolean;
   /** A heading in the first column. */
   readonly top?: boolean;
-}
-
-export const line = (
-  key: string,
-  takes: readonly Slot[],
-  means: string,
-  example: string,
-  more: Partial<LineKind> = {},
-): LineKind => ({ key, takes, means, example, ...more });
-
-/**
- * The same kind of line, its amounts, money and sizes taking ranges, and those of the lines that belong to it: for what
- * a job may not know exactly yet. `decided`: lines that take none, and why.
- */
-export function inRanges(kind: LineKind, decided: Why = {}): LineKind {
-  const why = typeof decided === 'string' ? decided : undefined;
-  const body = kind.body?.map((inner) => inRanges(inner, why ?? whyOf(decided, inner.key)));
-  return { ...kind, takes: kind.takes.map((slot) => rangedSlot(slot, why)), body };
-}
-
-function whyOf(decided: Why, key: string): Why | undefined {
-  return typeof decided !== 'string' && Object.hasOwn(decided, key) ? decided[key] : undefined;
-}
-
-function rangedSlot(slot: Slot, why: string | undefined): Slot {
-  const all = (slots: readonly Slot[]) => slots.map((each) => rangedSlot(each, why));
-  switch (slot.slot) {
-    case 'quantity':
-      if (why && !slot.range) return { ...slot, fixed: slot.fixed ?? why };
-      return slot.fixed ? slot : { ...slot, range: slot.range ?? 'may' };
-    case 'money':
-    case 'counted':
-    case 'size':
-      if (why) return { ...slot, fixed: slot.fixed ?? why };
-      return slot.fixed ? slot : { ...slot, range: 'may' };
-    case 'list':
-      return { ...slot, slots: all(slot.slots) };
-    case 'optional':
-      return { ...slot, slots: all(slot.slots) };
-    case 'either':
-      return { ...slot, of: slot.of.map(all) };
-    default:
-      return slot;
-  }
 }

@@ -1,5 +1,5 @@
 /** Defaults of a firm’s jobs together: when its quarters begin, and what it takes to believe what past jobs show. */
-import { type LineKind, line, lit, number, share, whole } from './slots';
+import { type LineKind, line, lit, number, share, whole } from '../slots';
 
 export const FIRM_DEFAULTS: readonly LineKind[] = [
   line(

@@ -1,0 +1,3 @@
+export * from './make';
+export * from './ranges';
+export type * from './types';
