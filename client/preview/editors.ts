@@ -24,6 +24,11 @@ export function besides({ viewColumn }: WebviewPanel): number {
   return viewColumn === 1 ? 2 : 1;
 }
 
+/** Of a file, without where it lies. */
+export function nameOf({ path }: Uri): string {
+  return path.slice(path.lastIndexOf('/') + 1);
+}
+
 /** The text of a file; nothing where it cannot be had any more. */
 export async function opened(uri: Uri): Promise<TextDocument | undefined> {
   try {

@@ -17,6 +17,9 @@ import { PreviewPanel, type Print, type Wish } from './panel';
 /** Named in the manifest: a window that had a preview starts the extension to have it again. */
 export const VIEW_TYPE = 'perpend.preview';
 
+/** True from the first preview on, however it came about: by it the first steps know that one has been seen. */
+export const SEEN = 'perpend.previewSeen';
+
 export class Previews extends Disposable {
   private readonly all = new Set<PreviewPanel>();
   private readonly registered: Disposable;
@@ -80,6 +83,7 @@ export class Previews extends Disposable {
     const { extensionUri } = this.context;
     const preview = new PreviewPanel(panel, this.server, extensionUri, this.print, start);
     this.all.add(preview);
+    void commands.executeCommand('setContext', SEEN, true);
     panel.onDidDispose(() => {
       this.all.delete(preview);
       preview.dispose();

@@ -1,4 +1,5 @@
 /** The text of the page that a preview is shown by. Nothing of a job is in it: that is told to it, and looked at twice. */
+import { escaped } from '../../shared/escaped';
 import type { PageWords } from '../../shared/protocol/preview-words';
 
 export interface PageParts {
@@ -39,16 +40,4 @@ export function pageText({ lang, title, words, script, style, source, nonce }: P
 </body>
 </html>
 `;
-}
-
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
-
-function escaped(text: string): string {
-  return text.replace(/[&<>"']/g, (sign) => ENTITIES[sign]!);
 }

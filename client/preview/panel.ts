@@ -28,9 +28,10 @@ import {
 import { LANGUAGE } from '../language';
 import type { Server } from '../server';
 import { Choice, type Chosen, chosenBy } from './choice';
-import { besides, editorOf, lineOf, opened, renamedTo } from './editors';
+import { besides, editorOf, lineOf, nameOf, opened, renamedTo } from './editors';
 import { Follow, Latest } from './follow';
 import { pageFolder, pageHtml } from './html';
+import { comesAndGoes, isThere } from './presence';
 
 export interface Wish {
   readonly uri: Uri;
@@ -90,7 +91,10 @@ export class PreviewPanel extends Disposable {
         if (this.isOf(document.uri)) this.refresh();
       }),
       workspace.onDidRenameFiles(({ files }) => this.renamed(files)),
-      workspace.onDidDeleteFiles(() => this.refresh()),
+      comesAndGoes(
+        () => this.uri,
+        () => this.refresh(),
+      ),
       window.onDidChangeTextEditorSelection(({ textEditor }) => this.moved(textEditor)),
       window.onDidChangeActiveTextEditor((editor) => editor && this.moved(editor)),
       this.server.onChanged(() => this.refresh()),
@@ -186,8 +190,8 @@ export class PreviewPanel extends Disposable {
     const { line, room, quiet, choice } = this;
     const asked = choice.now;
     const { uri, show, work, pinned, have } = asked;
-    const document = await opened(uri);
-    if (!document) return this.tellNothing(asked);
+    const there = await isThere(uri);
+    if (!there || !(await opened(uri))) return this.tellNothing(asked, there);
     const shown = await this.ask(uri, { line, show, work, pinned, room, have });
     if (!shown || !choice.took(shown, asked)) return;
     this.quiet = false;
@@ -198,9 +202,16 @@ export class PreviewPanel extends Disposable {
     if (this.line !== line && !pinned && !this.isShown(this.line)) this.refresh();
   }
 
-  private tellNothing(asked: Chosen): void {
-    if (this.choice.now === asked)
-      this.post({ say: 'nothing', why: l10n.t('The file cannot be opened.') });
+  private tellNothing(asked: Chosen, there: boolean): void {
+    if (this.choice.now !== asked) return;
+    const name = nameOf(asked.uri);
+    const why = there
+      ? l10n.t('{0} cannot be opened.', name)
+      : l10n.t(
+          '{0} is not there any more: it was deleted or moved. It is shown again once it is back.',
+          name,
+        );
+    this.post({ say: 'nothing', why });
   }
 
   private post(message: ToPage): void {

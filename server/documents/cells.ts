@@ -2,14 +2,16 @@
 import { showTerm } from '../engine/views/show';
 import type { Term } from '../engine/working/term';
 import type { Job } from '../engine/workspace/job';
-import type { Cell, Column, Part, Row, Table } from './paper/model';
+import { fromTerms } from './from';
+import type { Cell, Column, From, Part, Row, Table } from './paper/model';
 
 /** What is not known at all is a question mark, never a nought. */
 export function termCell(term: Term | undefined, { env }: Pick<Job, 'env'>): Cell {
   if (!term) return { text: '' };
-  if (term.gaps.length && term.value.isZero()) return { text: '?' };
+  const from = fromTerms(term);
+  if (term.gaps.length && term.value.isZero()) return { text: '?', from };
   const text = showTerm(term, env);
-  return term.mixed ? { text } : { text, value: term.value.toFixed(), unit: term.unit };
+  return term.mixed ? { text, from } : { text, value: term.value.toFixed(), unit: term.unit, from };
 }
 
 /** @param numbers which columns hold figures, by their places; without it all but the first */
@@ -30,13 +32,17 @@ export function rowOf(label: string, ...cells: readonly (Cell | string)[]): Row 
   return { cells: [label, ...cells].map((of) => (typeof of === 'string' ? { text: of } : of)) };
 }
 
+/** A heading, and what it is of where that is a block or a line. */
+export type Title = string | { readonly text: string; readonly from: From };
+
 /** Parts under a heading of theirs, on one page where they go on one; nothing where there are none. */
-export function under(text: string, ...parts: readonly Part[]): Part[] {
+export function under(title: Title, ...parts: readonly Part[]): Part[] {
   if (!parts.length) return [];
-  return [{ part: 'together', parts: [{ part: 'heading', level: 2, text }, ...parts] }];
+  const said = typeof title === 'string' ? { text: title } : title;
+  return [{ part: 'together', parts: [{ part: 'heading', level: 2, ...said }, ...parts] }];
 }
 
 /** A table under a heading; nothing where it has no rows. */
-export function tableUnder(text: string, table: Table): Part[] {
-  return table.rows.length ? under(text, table) : [];
+export function tableUnder(title: Title, table: Table): Part[] {
+  return table.rows.length ? under(title, table) : [];
 }

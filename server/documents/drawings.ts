@@ -1,5 +1,5 @@
 /** Drawings of a piece of work by the views that were asked for, each view with the name that a file of it has. */
-import type { Work } from '../engine/brickwork/needs';
+import type { Work } from '../engine/brickwork/work';
 import { A4_LANDSCAPE, LETTER_LANDSCAPE, type Sheet } from '../engine/drawing';
 import type { Job } from '../engine/workspace/job';
 import { sheetsOf, type View } from './work-sheets';

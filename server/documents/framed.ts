@@ -32,7 +32,7 @@ export function framed({ job, letterhead, version, kind, ...of }: Framed): Paper
     title: [title, about.title].filter(Boolean).join(' · '),
     letterhead,
     parts: [
-      { part: 'heading', level: 1, text: name, under: about.title },
+      { part: 'heading', level: 1, text: name, under: about.title, from: about.from },
       { part: 'facts', rows: about.rows },
       ...of.parts(words),
     ],

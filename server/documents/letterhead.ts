@@ -2,6 +2,7 @@
 import { wordOf } from '../engine/resolve/book';
 import { type BlockFacts, defaultLine, factsOf } from '../engine/resolve/env';
 import type { Job } from '../engine/workspace/job';
+import { fromBlock, fromLines } from './from';
 import type { Letterhead, Picture } from './paper/model';
 import { type QuoteWords, wordsFor } from './words';
 
@@ -29,13 +30,19 @@ export function letterheadOf(
       Boolean,
     ),
     logo: logo && { ...logo, words: words.logo(name) },
+    from: {
+      name: fromBlock(firm.block),
+      under: fromLines(...UNDER.flatMap((key) => firm.lines(key))),
+    },
   };
 }
+
+const UNDER = ['address', 'town', 'postcode', 'phone', 'email', 'tax-number'];
 
 /** Tax is charged, and no number says that the firm may: who is not registered for it charges none. */
 export function chargesUnregistered(job: Job): boolean {
   const firm = firmFacts(job);
-  return firm !== undefined && !firm.line('tax-number') && job.price.tax.value.gt(0);
+  return firm !== undefined && !firm.line('tax-number')?.word('text') && job.price.tax.value.gt(0);
 }
 
 /** The file of the firm's logo as its line has it, and the file which that line stands in. */

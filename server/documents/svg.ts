@@ -1,5 +1,11 @@
-import type { Drawing, Ink, Mark, Paper, Sheet } from '../engine/drawing';
-import { toSheet } from '../engine/drawing';
+import {
+  type Drawing,
+  type Ink,
+  type Mark,
+  type Paper,
+  type Sheet,
+  toSheet,
+} from '../engine/drawing';
 import { type Drawn, runsOf, type TextMark } from './runs';
 import { FONT, HATCHES, LOOKS } from './svg-looks';
 

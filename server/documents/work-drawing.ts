@@ -1,6 +1,6 @@
 /** The drawing of a face of a piece of work, from what it says of itself. */
 
-import type { Work } from '../engine/brickwork/needs';
+import type { Work } from '../engine/brickwork/work';
 import {
   asBlocks,
   type Drawing,

@@ -1,6 +1,6 @@
 /** Heights of a piece of work that have a name: what a gauge rod is marked with beside its courses. */
 import { phrase } from '../../shared/phrase';
-import type { Work } from '../engine/brickwork/needs';
+import type { Work } from '../engine/brickwork/work';
 import type { BandShown, Level } from '../engine/drawing';
 import { wordOf } from '../engine/resolve/book';
 import type { OpeningSpec, SettingOut } from '../engine/setting-out';

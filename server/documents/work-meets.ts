@@ -1,6 +1,6 @@
 /** Where a wall meets others of its job, as its plans take it. */
 import { phrase } from '../../shared/phrase';
-import type { Work } from '../engine/brickwork/needs';
+import type { Work } from '../engine/brickwork/work';
 import type { PlanWork, Quoin, Tee } from '../engine/drawing';
 import type { SettingOut } from '../engine/setting-out';
 

@@ -1,5 +1,5 @@
 /** Piers of a wall whose every brick has its place, as drawings take them. */
-import type { Work } from '../engine/brickwork/needs';
+import type { Work } from '../engine/brickwork/work';
 import type { PlacedPier } from '../engine/drawing';
 import { calledIn } from './work-tops';
 

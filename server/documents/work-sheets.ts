@@ -1,6 +1,6 @@
 /** All drawings of a piece of work, on sheets, by what they show. */
 import { phrase } from '../../shared/phrase';
-import type { Work } from '../engine/brickwork/needs';
+import type { Work } from '../engine/brickwork/work';
 import {
   type Drawing,
   type DrawingSet,

@@ -1,5 +1,6 @@
 /** What stands on a piece of work, as its drawings take it. */
-import type { TopRun, Work } from '../engine/brickwork/needs';
+import type { TopRun } from '../engine/brickwork/faces';
+import type { Work } from '../engine/brickwork/work';
 import type { Topping } from '../engine/drawing';
 import { wordOf } from '../engine/resolve/book';
 

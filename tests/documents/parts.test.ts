@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { escaped } from '../../server/documents/html';
 import { daysLater, wordsFor } from '../../server/documents/words';
+import { escaped } from '../../shared/escaped';
 
 describe('days of the calendar', () => {
   // Counted by hand on a wall calendar; 2028 and 2000 are leap years, 2100 is none.

@@ -56,7 +56,7 @@ describe('the price of a quote', () => {
       'All: £292.41',
       'Held back, and paid 180 days after the work is done: £15.39',
     ]);
-    expect(told.reasons).toEqual([
+    expect(told.reasons.map(({ text }) => text)).toEqual([
       'Paid for you',
       'Reverse charge: customer to pay the VAT to HMRC. VAT at 20%, £5.40, is not charged here: you pay it to the tax office.',
     ]);

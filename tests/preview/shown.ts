@@ -24,10 +24,12 @@ export class Previewing {
     this.workspace.opened(inRoot(name), text);
   }
 
-  /** The whole text anew, as an edit of it. */
-  edit(text: string): void {
+  /** The whole text anew, as an edit of it, or of a file beside it. */
+  edit(text: string, name = this.name): void {
     this.version += 1;
-    this.workspace.replaced(inRoot(this.name), text);
+    const file = inRoot(name);
+    if (name !== this.name) this.workspace.opened(file, text);
+    else this.workspace.replaced(file, text);
   }
 
   get job() {

@@ -50,6 +50,9 @@ const CLASSES: ReadonlySet<string> = new Set([
   'new-page',
 ]);
 
+/** Places in a list, as many as a figure hangs on at most. */
+const ALSO = /^\d{1,7}(?: \d{1,7}){0,63}$/;
+
 /** Deeper than any paper: nothing real is dropped. */
 const DEEPEST = 30;
 
@@ -86,6 +89,8 @@ function attributesOf(node: Element): Record<string, string> {
     const value = node.getAttribute(name);
     if (value && /^\d{1,7}$/.test(value)) kept[name] = value;
   }
+  const also = node.getAttribute('data-also');
+  if (also && ALSO.test(also)) kept['data-also'] = also;
   const scope = node.getAttribute('scope');
   if (scope === 'row' || scope === 'col') kept.scope = scope;
   const label = node.getAttribute('aria-label');

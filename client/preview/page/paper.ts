@@ -38,6 +38,7 @@ export class PaperView {
     this.sheet.addEventListener('click', (event) => this.choose(event.target, false));
     this.sheet.addEventListener('dblclick', (event) => this.choose(event.target, true));
     this.sheet.addEventListener('focusin', (event) => this.focused(event.target));
+    this.sheet.addEventListener('pointerover', (event) => this.pointed(event.target));
     this.element.addEventListener('keydown', (event) => this.key(event));
     this.element.addEventListener('wheel', (event) => this.wheel(event), { passive: false });
     this.element.addEventListener('scroll', () => this.says.moved(), { passive: true });
@@ -95,6 +96,8 @@ export class PaperView {
     for (const mark of this.marks()) {
       const is = marked.has(Number(mark.dataset.from));
       mark.classList.toggle('marked', is);
+      // What hangs on the line as well, and leads elsewhere.
+      mark.classList.toggle('touched', !is && alsoOf(mark).some((each) => marked.has(each)));
       // All of a wall: a rule beside it will do.
       mark.classList.toggle('broad', is && lines[Number(mark.dataset.from)]?.most === true);
       if (is) first ??= mark;
@@ -127,6 +130,12 @@ export class PaperView {
     if (!mark) return;
     for (const each of this.marks()) each.tabIndex = each === mark ? 0 : -1;
     this.says.told(lineSaid(this.lines[Number(mark.dataset.from)], this.words), true);
+  }
+
+  /** A pointer is told what a click would lead to. */
+  private pointed(target: EventTarget | null): void {
+    const line = this.lines[Number(this.markOf(target)?.dataset.from)];
+    if (line) this.says.told(lineSaid(line, this.words), false);
   }
 
   private key(event: KeyboardEvent): void {
@@ -174,4 +183,9 @@ export class PaperView {
   get percent(): number {
     return Math.round((this.zoom || 1) * 100);
   }
+}
+
+/** Other lines that something hangs on. */
+function alsoOf({ dataset: { also } }: HTMLElement): readonly number[] {
+  return also ? also.split(' ').map(Number) : [];
 }

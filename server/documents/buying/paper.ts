@@ -1,6 +1,7 @@
 /** The buying list as a paper: a table for each merchant. */
 import type { Job } from '../../engine/workspace/job';
 import { framed } from '../framed';
+import { fromTerms } from '../from';
 import type { Letterhead, Paper, Part } from '../paper/model';
 import type { BuyingWords } from '../words';
 import { type Order, ordersOf } from './list';
@@ -36,7 +37,8 @@ export function buyingPaper(
 function gaps({ price }: Job, words: BuyingWords): Part[] {
   const missing = new Set(price.purchases.flatMap((p) => p.bought.gaps.map((gap) => gap.what)));
   if (!missing.size) return [];
-  return [{ part: 'warning', strong: words.notWhole, text: [...missing].join('; ') }];
+  const from = fromTerms(...price.purchases.map((p) => p.bought).filter((of) => of.gaps.length));
+  return [{ part: 'warning', strong: words.notWhole, text: [...missing].join('; '), from }];
 }
 
 function lists(job: Job, { prices, as }: BuyingWishes, words: BuyingWords): Part[] {

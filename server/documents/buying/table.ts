@@ -1,10 +1,11 @@
 /** What is bought as a table: for readers, or with bare figures and their units apart, for other programs. */
-import { exact } from '../../../shared/exact';
 import type { Purchase } from '../../engine/price/buying';
-import type { Term } from '../../engine/working/term';
+import { factsNamed } from '../../engine/resolve/env';
+import { sum, type Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
 import { termCell } from '../cells';
-import type { Cell, Row, Table } from '../paper/model';
+import { fromBlock, fromTerms } from '../from';
+import type { Cell, From, Row, Table } from '../paper/model';
 import type { BuyingWords } from '../words';
 import { heldBy, type Order } from './list';
 
@@ -35,9 +36,10 @@ export function orderTable(
     const holds = heldBy(purchase);
     const amounts = [needed, bought].flatMap((term) => amount(term));
     const none = shown.bare ? [{ text: '' }, { text: '' }] : [{ text: '' }];
-    const pack = holds ? amount(holds) : none;
+    const pack = holds ? amount(holds).map((cell) => ({ ...cell, from: fromTerms(bought) })) : none;
     const first = shown.merchant ? [{ text: merchant }, { text: title }] : [{ text: title }];
-    return { cells: [...first, ...amounts, ...pack, ...(shown.prices ? amount(cost) : [])] };
+    const money = shown.prices ? amount(cost) : [];
+    return { cells: [...first, ...amounts, ...pack, ...money], from: fromGoods(purchase, job) };
   }
 
   function amount(term: Term): Cell[] {
@@ -48,17 +50,22 @@ export function orderTable(
   function total(): Row[] {
     if (!shown.prices || shown.bare) return [];
     const costs = orders.flatMap((order) => order.purchases.map(({ cost }) => cost));
-    const sum = costs.map((cost) => cost.value).reduce((a, b) => a.add(b), exact(0));
     const blank = { text: '' };
     const cells = [
       { text: words.all },
       blank,
       blank,
       blank,
-      termCell({ ...costs[0]!, value: sum }, job),
+      termCell(sum(words.all, job.env.money.code, costs), job),
     ];
     return [{ cells, role: 'total' }];
   }
+}
+
+/** The block that says what it is and costs. */
+function fromGoods({ kind, name }: Purchase, { env }: Job): From {
+  const kinds = kind === 'brick' ? (['brick'] as const) : (['material', 'mix', 'brick'] as const);
+  return () => fromBlock(kinds.map((of) => factsNamed(env, of, name)?.block).find(Boolean))();
 }
 
 function columns({ prices, bare: apart, merchant }: Shown, words: BuyingWords): Table['columns'] {

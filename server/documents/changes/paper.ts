@@ -8,7 +8,8 @@ import { recordOf } from '../../engine/life/record';
 import { showValue } from '../../engine/views/show';
 import type { Job } from '../../engine/workspace/job';
 import { framed } from '../framed';
-import type { Cell, Letterhead, Paper, Part, Row } from '../paper/model';
+import { fromLines, fromTerms } from '../from';
+import type { Cell, From, Letterhead, Paper, Part, Row } from '../paper/model';
 import type { ChangesWords } from '../words';
 import { workParts } from './work';
 
@@ -27,7 +28,12 @@ export function changesPaper(
     kind: 'changes',
     title: (words) => words.changes.title,
     parts: (words) => [
-      { part: 'words', text: words.changes.since(sent && words.date(sent)), strong: true },
+      {
+        part: 'words',
+        text: words.changes.since(sent && words.date(sent)),
+        strong: true,
+        from: fromSent(job, sent),
+      },
       ...why(job, sent, words.changes),
       ...(between ? workParts(between, words) : []),
       ...price(job, between, words.changes),
@@ -41,13 +47,22 @@ function lastSent(job: Job, between: Comparison | undefined): string {
   return of.at(-1)?.date ?? recordOf(job).sent.at(-1)?.date ?? '';
 }
 
+/** The record’s line of that day. */
+function fromSent(job: Job, day: string): From {
+  return () => fromLines(recordOf(job).sent.findLast(({ date }) => date === day)?.line)();
+}
+
 /** What turned up since. */
 function why(job: Job, sent: string, words: ChangesWords): Part[] {
   const found = recordOf(job).found.filter(({ date }) => date >= sent);
   if (!found.length) return [];
   return [
     { part: 'heading', level: 2, text: words.why },
-    { part: 'list', items: found.map(({ what }) => [what]) },
+    {
+      part: 'list',
+      items: found.map(({ what }) => [what]),
+      from: found.map(({ line }) => fromLines(line)),
+    },
   ];
 }
 
@@ -59,7 +74,14 @@ interface Money {
 
 function price(job: Job, between: Comparison | undefined, words: ChangesWords): Part[] {
   if (job.price.total.gaps.length)
-    return [{ part: 'warning', strong: words.notComplete, text: words.notAnOffer }];
+    return [
+      {
+        part: 'warning',
+        strong: words.notComplete,
+        text: words.notAnOffer,
+        from: fromTerms(job.price.total),
+      },
+    ];
   const rows = between ? compared(between, words) : kept(job, words);
   if (!rows.length) return [{ part: 'words', text: words.nothing }];
   const heads = [words.what, words.was, words.is, words.by];
@@ -110,6 +132,7 @@ function rowOf({ label, was, is }: Money, job: Job, last: boolean): Row {
   return {
     cells: [{ text: label }, cell(was, job), cell(is, job), cell(is.sub(was), job, true)],
     role: last ? 'grand' : undefined,
+    from: fromTerms(job.price.total),
   };
 }
 

@@ -1,7 +1,8 @@
 /** The work that has changed, in the words that the quotes have for it. */
 import type { Comparison, WorkChange, WorkIn } from '../../engine/compare';
 import type { Job } from '../../engine/workspace/job';
-import type { Part } from '../paper/model';
+import { fromBlock } from '../from';
+import type { From, Part } from '../paper/model';
 import { saysOf, titleOf } from '../quote/work';
 import type { ChangesWords, Words } from '../words';
 
@@ -18,11 +19,12 @@ function changePart(change: WorkChange, { before, after }: Comparison, words: Wo
   const called = ({ work, title }: WorkIn, of: Comparison['after']) =>
     work ? titleOf(work, of.works, words.quote) : title;
   const all = (piece: WorkIn, of: Job) => allSaid(piece, of).map((text) => [text]);
+  const from = fromBlock(now?.work?.block);
   if (old && now) {
     const items = moved(allSaid(old, before), allSaid(now, after), say);
-    return [group(called(now, after), items)];
+    return [group(called(now, after), items, from)];
   }
-  if (now) return [group(say.added(called(now, after)), all(now, after))];
+  if (now) return [group(say.added(called(now, after)), all(now, after), from)];
   return old ? [group(say.dropped(called(old, before)), all(old, before))] : [];
 }
 
@@ -41,11 +43,11 @@ function allSaid({ work }: WorkIn, job: Job): readonly string[] {
   return work ? [...saysOf(work, job), ...work.notes] : [];
 }
 
-function group(title: string, items: readonly (readonly string[])[]): Part {
+function group(title: string, items: readonly (readonly string[])[], from?: From): Part {
   return {
     part: 'together',
     parts: [
-      { part: 'heading', level: 3, text: title },
+      { part: 'heading', level: 3, text: title, from },
       { part: 'list', items },
     ],
   };

@@ -7,7 +7,7 @@ import type { Handles, Tag } from './tags';
 import { dxfText } from './words';
 
 /** The block that all of the drawing is in, by its handle. */
-export const MODEL_SPACE = '20';
+const MODEL_SPACE = '20';
 
 /** Letters are measured by their capitals here, and from the foot to the top of a line in SVG. */
 const CAPITAL = 0.72;
@@ -152,7 +152,7 @@ export function entityOf(mark: Mark, plane: Plane, handles: Handles): Tag[] {
 }
 
 /** Round a box or a shape, mm on paper. */
-export function cornersOf(mark: Exclude<Mark, { kind: 'text' | 'line' }>): readonly Point[] {
+function cornersOf(mark: Exclude<Mark, { kind: 'text' | 'line' }>): readonly Point[] {
   if (mark.kind === 'shape') return mark.points;
   const { x, y, width, height } = mark;
   return [

@@ -19,6 +19,7 @@ export const TEXT_LAYER = 'TEXT';
 /** The key to the drawing, so that counting a layer of the work counts the work. */
 export const KEY_LAYER = 'KEY';
 
+/** The name of the layer that a kind of line is drawn on. */
 export function layerOf(ink: Ink): string {
   return NAMES[ink] ?? ink.toUpperCase();
 }

@@ -18,6 +18,7 @@ function numberText(code: number, value: number): string {
   return text.endsWith('.') ? `${text}0` : text;
 }
 
+/** The text of a DXF file: code and value on lines of their own. */
 export function written(tags: readonly Tag[]): string {
   return tags
     .map(([code, value]) => {

@@ -3,6 +3,8 @@ import { type Exact, ZERO } from '../../../shared/exact';
 import { heldPrice } from '../../engine/life/agreed';
 import { type Invoiced, recordOf } from '../../engine/life/record';
 import type { Job } from '../../engine/workspace/job';
+import { fromLines, fromTerms } from '../from';
+import type { From } from '../paper/model';
 
 /** What is asked of {@link billed}; with nothing, the last invoice of the record, else the next stage, else the rest. */
 export interface Asked {
@@ -25,6 +27,8 @@ export interface Billed {
   readonly before: Exact;
   /** With tax: what the client pays in all. */
   readonly whole: Exact;
+  /** The stage, the record’s line, or what the price hangs on. */
+  readonly from?: From;
 }
 
 /** @returns a sentence where there is nothing to bill, or no such thing */
@@ -39,7 +43,8 @@ export function billed(job: Job, asked: Asked): Billed | string {
       : invoiced.find((each) => each.number === asked.number);
   if (found) return recorded(found, invoiced, whole);
   const before = sumOf(invoiced);
-  const common = { number: asked.number ?? '', date: asked.date ?? '', before, whole };
+  const from = fromTerms(heldPrice(job));
+  const common = { number: asked.number ?? '', date: asked.date ?? '', before, whole, from };
   if (asked.amount) return { ...common, title: '', amount: asked.amount };
   return staged(job, asked.stage, before, whole, common);
 }
@@ -47,7 +52,8 @@ export function billed(job: Job, asked: Asked): Billed | string {
 function recorded(found: Invoiced, all: readonly Invoiced[], whole: Exact): Billed {
   const before = sumOf(all.slice(0, all.indexOf(found)));
   const { number, date, what } = found;
-  return { number, date, title: what, amount: found.amount.value, before, whole };
+  const from = fromLines(found.line);
+  return { number, date, title: what, amount: found.amount.value, before, whole, from };
 }
 
 function staged(
@@ -62,13 +68,17 @@ function staged(
   const named = wanted === undefined ? undefined : stageNamed(job, wanted);
   if (wanted !== undefined && !named)
     return `There is no stage “${wanted}”. ${stages.length ? `Stages: ${stages.map((s) => s.title).join('; ')}.` : 'The price has none.'}`;
-  if (named) return { ...common, title: named.title, amount: named.amount.value };
+  if (named) return { ...common, ...stageOf(named) };
   if (!whole.gt(0)) return 'There is no price to invoice yet.';
   if (!left.gt(0)) return 'All of the price is invoiced already.';
   const next = nextStage(job, before);
   return next?.amount.value.lt(left)
-    ? { ...common, title: next.title, amount: next.amount.value }
+    ? { ...common, ...stageOf(next) }
     : { ...common, title: '', amount: left };
+}
+
+function stageOf({ title, amount, line }: Job['price']['stages'][number]) {
+  return { title, amount: amount.value, from: fromLines(line) };
 }
 
 function stageNamed(job: Job, wanted: string) {

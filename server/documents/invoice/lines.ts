@@ -7,6 +7,9 @@ import { fromMinor, shareOut } from '../../../shared/money';
 import { documentTotals } from '../../engine/price/document-totals';
 import type { TaxGroup as PriceTax } from '../../engine/price/tax/taxes';
 import type { Job } from '../../engine/workspace/job';
+import { fromBlock, fromLines, fromTerms } from '../from';
+import type { From } from '../paper/model';
+import type { Told } from '../quote/money';
 import { alsoIncluded } from '../quote/work';
 import type { Billed } from './billed';
 import { sellerOf } from './parties';
@@ -17,7 +20,8 @@ type Money = Pick<Invoice, 'lines' | 'allowances' | 'taxes' | 'totals'>;
 /** @param titles of the pieces of work and what is said of them, in their order */
 export interface Sold {
   readonly title: string;
-  readonly says: readonly string[];
+  readonly says: readonly Told[];
+  readonly from?: From;
 }
 
 export function moneyOf(job: Job, billed: Billed, sold: readonly Sold[], part: string): Money {
@@ -31,11 +35,20 @@ export function moneyOf(job: Job, billed: Billed, sold: readonly Sold[], part: s
 function wholeLines(job: Job, sold: readonly Sold[], part: string): InvoiceLine[] {
   const works = job.works.map((work, i): InvoiceLine => {
     const { gross, tax } = job.shareOf(work);
-    return { name: sold[i]!.title, says: sold[i]!.says, net: gross.value, tax: taxOf(tax, job) };
+    const { title, says, from } = sold[i]!;
+    return {
+      name: title,
+      says: says.map(({ text }) => text),
+      from,
+      saysFrom: says.map((each) => each.from),
+      net: gross.value,
+      tax: taxOf(tax, job),
+    };
   });
   const items = job.itemShares.map(({ item, gross, tax }) => ({
     name: item.title,
     says: [],
+    from: fromBlock(item.block),
     net: gross.value,
     tax: taxOf(tax, job),
   }));
@@ -52,7 +65,9 @@ function restLines(job: Job, part: string): InvoiceLine[] {
   return job.price.taxes.flatMap((tax) => {
     const own = apart.filter((each) => each.tax === tax);
     const net = own.reduce((left, { gross }) => left.sub(gross.value), tax.gross.value);
-    return net.isZero() ? [] : [{ name, says: [], net, tax: taxOf(tax, job) }];
+    return net.isZero()
+      ? []
+      : [{ name, says: [], from: fromTerms(tax.gross), net, tax: taxOf(tax, job) }];
   });
 }
 
@@ -60,14 +75,15 @@ function restLines(job: Job, part: string): InvoiceLine[] {
 function discounts(job: Job): Allowance[] {
   const { price } = job;
   const reason = price.discounts.map((d) => d.title).join(', ');
+  const from = fromLines(...price.discounts.map((d) => d.line));
   return price.taxes.flatMap((tax) => {
     const amount = tax.gross.value.sub(tax.base.value);
-    return amount.gt(0) ? [{ reason, amount, tax: taxOf(tax, job) }] : [];
+    return amount.gt(0) ? [{ reason, from, amount, tax: taxOf(tax, job) }] : [];
   });
 }
 
 /** A line for each tax: the stage, of that part of the work. */
-function partLines(job: Job, { amount, before, whole }: Billed, name: string): InvoiceLine[] {
+function partLines(job: Job, { amount, before, whole, from }: Billed, name: string): InvoiceLine[] {
   const { price, env } = job;
   const { digits } = env.money;
   const held = basesOf(job, whole);
@@ -76,7 +92,7 @@ function partLines(job: Job, { amount, before, whole }: Billed, name: string): I
   return price.taxes.map((tax, i) => {
     const base = held[i]!;
     const net = upTo(base, before.add(amount)).sub(upTo(base, before));
-    return { name, says: [], net, tax: taxOf(tax, job) };
+    return { name, says: [], from, net, tax: taxOf(tax, job) };
   });
 }
 

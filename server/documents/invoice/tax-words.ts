@@ -2,7 +2,8 @@
 import { HUNDRED, roundTo } from '../../../shared/exact';
 import { showTerm, showValue } from '../../engine/views/show';
 import type { Job } from '../../engine/workspace/job';
-import type { Part } from '../paper/model';
+import { fromAll, fromLines, fromTerms } from '../from';
+import type { From, Part } from '../paper/model';
 import type { InvoiceWords, QuoteWords } from '../words';
 import type { Invoice, Tax, TaxGroup } from './types';
 
@@ -14,6 +15,12 @@ export function taxSaid({ category, rate, base }: TaxGroup, job: Job, words: Inv
   return category === 'S' || category === 'Z'
     ? words.taxAt(name, showValue(rate, '%', env), on)
     : words.noTax(name, on);
+}
+
+/** The line that says how it is taxed, and what is asked for. */
+export function fromTax({ category, rate }: Tax, { price }: Job, asked: From | undefined): From {
+  const of = price.taxes.find((t) => t.category === category && t.rate.value.eq(rate));
+  return fromAll(fromLines(of?.line), fromTerms(of?.rate), asked);
 }
 
 function taxName({ category, rate }: Tax, { price }: Job): string {
@@ -50,5 +57,6 @@ export function reasons(
     const told = showValue(amount, env.money.code, env);
     return [words.taxOwed(reason, first.name, showTerm(rate, env), told)];
   });
-  return [...new Set(said)].map((text) => ({ part: 'words', text }));
+  const from = fromLines(...price.taxes.filter(({ reason }) => reason).map(({ line }) => line));
+  return [...new Set(said)].map((text) => ({ part: 'words', text, from }));
 }

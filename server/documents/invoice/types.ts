@@ -1,5 +1,6 @@
 /** An invoice as values, in the terms of EN 16931 (the European standard for what an electronic invoice says). */
 import type { Exact } from '../../../shared/exact';
+import type { From } from '../paper/model';
 
 /** VAT categories of UNCL 5305 that a builder meets: standard, zero, exempt, reverse charge, outside the tax. */
 export type TaxCategory = 'S' | 'Z' | 'E' | 'AE' | 'O';
@@ -26,6 +27,9 @@ export interface Party {
 export interface InvoiceLine {
   readonly name: string;
   readonly says: readonly string[];
+  /** Of it, and of each sentence. */
+  readonly from?: From;
+  readonly saysFrom?: readonly (From | undefined)[];
   /** Before tax, in whole cents; less than nothing for a credit. */
   readonly net: Exact;
   readonly tax: Tax;
@@ -34,6 +38,7 @@ export interface InvoiceLine {
 /** Taken off the whole, as a discount is. */
 export interface Allowance {
   readonly reason: string;
+  readonly from?: From;
   readonly amount: Exact;
   readonly tax: Tax;
 }

@@ -1,10 +1,11 @@
 /** The cut list of a job, and the bricks that the pieces are cut from. */
 import type { CutPart } from '../../engine/brickwork/cuts/sheet';
 import { lengthText } from '../../engine/brickwork/lengths';
-import type { Work } from '../../engine/brickwork/needs';
+import type { Work } from '../../engine/brickwork/work';
 import type { Job } from '../../engine/workspace/job';
 import { under } from '../cells';
 import { framed } from '../framed';
+import { fromBlock } from '../from';
 import type { Letterhead, Paper, Part } from '../paper/model';
 import { titleOf } from '../quote/work';
 import { cutTable } from '../site/cuts';
@@ -39,13 +40,16 @@ export function cutsPage(
 function workPart(work: Work, job: Job, words: Words): Part[] {
   const title = titleOf(work, job.works, words.quote);
   const parts = work.facts.cuts?.() ?? [];
-  if (!parts.length) return [{ part: 'words', text: words.pages.cuts.nothingCut(title) }];
+  if (!parts.length)
+    return [
+      { part: 'words', text: words.pages.cuts.nothingCut(title), from: fromBlock(work.block) },
+    ];
   const all = parts.flatMap((part) => [
     ...cutTable(part, job, words.site),
     ...notes(part, job, words.pages.cuts),
   ]);
   const [first, ...others] = all;
-  return [...under(title, first!), ...others];
+  return [...under({ text: title, from: fromBlock(work.block) }, first!), ...others];
 }
 
 function notes({ needed, alike, onEdge }: CutPart, { env }: Job, words: CutsWords): Part[] {

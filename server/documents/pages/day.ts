@@ -1,10 +1,11 @@
 /** The timetable of a job: each task at its time, day by day. */
 import { type Day, MOST_DAYS } from '../../engine/labour/timetable';
 import { showTerm } from '../../engine/views/show';
-import { clockText, timetableOf } from '../../engine/views/timetable';
+import { clockText, hoursOf, timetableOf } from '../../engine/views/timetable';
 import type { Job } from '../../engine/workspace/job';
 import { rowOf, tableOf, under } from '../cells';
 import { framed } from '../framed';
+import { fromTerms } from '../from';
 import type { Letterhead, Paper, Part } from '../paper/model';
 import type { DayWords, SiteWords, Words } from '../words';
 
@@ -38,7 +39,7 @@ function partsOf(job: Job, days: readonly Day[], { pages: { day }, site }: Words
   ];
   return [
     ...days.flatMap((each, i) => oneDay(each, i, day, site)),
-    ...said.map((text): Part => ({ part: 'words', text })),
+    ...said.map((text): Part => ({ part: 'words', text, from: fromTerms(price.hours) })),
   ];
 }
 
@@ -49,9 +50,13 @@ export function takesLonger({ length }: readonly Day[], { price: { days } }: Job
 
 function oneDay({ entries, waits }: Day, i: number, words: DayWords, site: SiteWords): Part[] {
   const [from, to] = [entries[0]?.from ?? 0, entries.at(-1)?.to ?? 0].map(clockText);
-  const rows = entries.map((e) => rowOf(clockText(e.from), clockText(e.to), e.label, e.work ?? ''));
+  const rows = entries.map((e) => {
+    const row = rowOf(clockText(e.from), clockText(e.to), e.label, e.work ?? '');
+    return { ...row, from: fromTerms(hoursOf(e)) };
+  });
   const heads = [site.from, site.to, site.what, site.work];
-  const title = words.dayFromTo(i + 1, from!, to!);
+  const text = words.dayFromTo(i + 1, from!, to!);
+  const title = { text, from: fromTerms(...entries.map(hoursOf)) };
   const wait: Part[] = waits ? [{ part: 'words', text: site.waits[waits] }] : [];
   return under(title, tableOf(site.day(i + 1), heads, rows, []), ...wait);
 }

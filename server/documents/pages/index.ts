@@ -1,7 +1,7 @@
 /** Which papers and pages there are of a job, and each of them made. */
 import { phrase } from '../../../shared/phrase';
 import type { Form, PageItem, PageKind, PageOptions } from '../../../shared/protocol/pages';
-import type { Work } from '../../engine/brickwork/needs';
+import type { Work } from '../../engine/brickwork/work';
 import { type Comparison, compared } from '../../engine/compare';
 import { agreedJob } from '../../engine/life/agreed';
 import type { Job } from '../../engine/workspace/job';
@@ -13,7 +13,7 @@ import type { Kind, Made } from './kinds';
 import { OWN } from './own';
 import { PAPERS } from './papers';
 
-export type { Kind, Made } from './kinds';
+export type { Made } from './kinds';
 
 export const KINDS: readonly Kind[] = [...PAPERS, ...OWN];
 

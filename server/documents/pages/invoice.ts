@@ -7,8 +7,7 @@ import { draftOf } from '../invoice/draft';
 import { type Made as Invoiced, invoiceOf } from '../invoice/make';
 import { invoicePaper } from '../invoice/paper';
 import { invoiceUbl, lacking } from '../invoice/ubl';
-import { chargesUnregistered } from '../letterhead';
-import { noTaxNumber } from '../quote';
+import { invoiceAsides } from '../quote';
 import { hasErrors } from '../used';
 import { dayOf } from '../words/dates';
 import type { Made, Making } from './kinds';
@@ -25,7 +24,7 @@ export function makeInvoice({ job, head, version, options, form }: Making): Made
     return phrase`An electronic invoice needs ${lacks.join('; ')}.`;
   return {
     paper: invoicePaper(made, head, draftOf(made, job), version),
-    asides: chargesUnregistered(made.job) ? [noTaxNumber()] : [],
+    asides: invoiceAsides(made.job),
     ...(form === 'xml' ? { xml: invoiceUbl(made.invoice) } : {}),
   };
 }
@@ -42,7 +41,7 @@ function wrongIn({ amount, date }: PageOptions): string | undefined {
 }
 
 /** A document of UBL has no place that says it is a draft: so none is made of what is no invoice yet. */
-export function unfinished({ job }: Invoiced, given: Job): string[] {
+function unfinished({ job }: Invoiced, given: Job): string[] {
   if (hasErrors(given)) return [phrase`a job without errors`];
   return job.price.total.gaps.length ? [phrase`a price that is complete`] : [];
 }

@@ -1,6 +1,6 @@
 /** Every paper and page that can be made of a job, under its name. */
 import type { Form, PageKind, PageOptions, Reader } from '../../../shared/protocol/pages';
-import type { Work } from '../../engine/brickwork/needs';
+import type { Work } from '../../engine/brickwork/work';
 import type { Comparison } from '../../engine/compare';
 import type { Job } from '../../engine/workspace/job';
 import type { Letterhead, Paper } from '../paper/model';

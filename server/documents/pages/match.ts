@@ -1,19 +1,14 @@
 /** Bricks that might be bought for a repair, each beside what stands there. */
+
 import type { Candidate } from '../../engine/brickwork/matching';
-import type { Work } from '../../engine/brickwork/needs';
-import {
-  bedText,
-  costText,
-  driftText,
-  largerText,
-  moreTexts,
-  nearText,
-  stoodText,
-} from '../../engine/views/match';
+import { criteriaSaid } from '../../engine/brickwork/matching/rank';
+import type { Work } from '../../engine/brickwork/work';
+import { columnTexts, moreTexts, nearText, stoodText } from '../../engine/views/match';
 import type { Job } from '../../engine/workspace/job';
 import { rowOf, tableOf, under } from '../cells';
 import { framed } from '../framed';
-import type { Letterhead, Paper, Part } from '../paper/model';
+import { fromBlock } from '../from';
+import type { From, Letterhead, Paper, Part } from '../paper/model';
 import type { MatchWords } from '../words';
 
 /** Repairs that have something to compare. */
@@ -44,13 +39,15 @@ function repairParts(work: Work, job: Job, words: MatchWords): Part[] {
   const { env } = job;
   const matching = work.facts.matching!;
   const rows = matching.candidates.map((one) => {
-    const texts = [largerText, bedText, driftText, costText].map((text) => text(one, env));
-    return rowOf(`${one.rank} ${one.brick.title}`, ...texts);
+    return {
+      ...rowOf(`${one.rank} ${one.brick.title}`, ...columnTexts(one, env)),
+      from: fromBrick(one),
+    };
   });
-  const said = [words.beside(stoodText(matching, env)), words.ranked(matching.order)];
+  const said = [words.beside(stoodText(matching, env)), words.ranked(criteriaSaid(matching.order))];
   return [
     ...under(
-      work.title,
+      { text: work.title, from: fromBlock(work.block) },
       ...said.map((text): Part => ({ part: 'words', text })),
       tableOf(work.name, words.heads, rows, [3, 4]),
       { part: 'words', text: words.columns, small: true },
@@ -59,10 +56,15 @@ function repairParts(work: Work, job: Job, words: MatchWords): Part[] {
   ];
 }
 
+/** The block of the brick. */
+function fromBrick({ brick }: Candidate): From {
+  return fromBlock(brick.facts?.block);
+}
+
 function candidateParts(one: Candidate, { env }: Job, words: MatchWords): Part[] {
   const said = [words.size(nearText(one, env)), ...moreTexts(one, env)];
   const parts: Part[] = [
-    { part: 'heading', level: 3, text: `${one.rank} ${one.brick.title}` },
+    { part: 'heading', level: 3, text: `${one.rank} ${one.brick.title}`, from: fromBrick(one) },
     ...(one.chosen ? [{ part: 'words' as const, text: words.bought, strong: true }] : []),
     ...(one.why ? [{ part: 'words' as const, text: one.why }] : []),
     { part: 'list', items: said.map((text) => [text]) },

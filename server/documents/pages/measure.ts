@@ -6,6 +6,7 @@ import { showTerm } from '../../engine/views/show';
 import type { Job } from '../../engine/workspace/job';
 import { rowOf, tableOf, tableUnder, under } from '../cells';
 import { framed } from '../framed';
+import { fromTerms } from '../from';
 import type { Letterhead, Paper, Part, Row } from '../paper/model';
 import type { MeasureWords } from '../words';
 import { percentAlike } from './price';
@@ -63,13 +64,13 @@ function ranges({ spread, env, price }: Job, words: MeasureWords): Part[] {
   return under(
     words.ranges,
     tableOf('ranges', [words.range, words.where, words.share], rows, [2]),
-    ...said.map((text): Part => ({ part: 'words', text })),
+    ...said.map((text): Part => ({ part: 'words', text, from: fromTerms(price.total) })),
   );
 }
 
 /** A row of the line that stands there. */
 function rowAt(place: Place, texts: (where: string) => readonly [string, ...string[]]): Row {
-  return { ...rowOf(...texts(placeText(place))), from: place };
+  return { ...rowOf(...texts(placeText(place))), from: () => [place] };
 }
 
 function waitingText(ids: readonly string[], words: MeasureWords): string {

@@ -1,8 +1,8 @@
 /** Papers: what goes to a client, on site, to a merchant, and what the firm keeps of a job. */
 import { phrase } from '../../../shared/phrase';
 import type { Form } from '../../../shared/protocol/pages';
-import type { BuyingWishes } from '../buying/paper';
-import { buyingPaper } from '../buying/paper';
+import { leftBlank } from '../blanks';
+import { type BuyingWishes, buyingPaper } from '../buying/paper';
 import { changesPaper } from '../changes/paper';
 import { outcomePaper } from '../outcome/paper';
 import { quoteAsides, quotePaper, quoteView } from '../quote';
@@ -39,8 +39,10 @@ export const PAPERS: readonly Kind[] = [
     forms: READ,
     title: () => phrase`Note of changes`,
     about: () => phrase`What has changed since the quote, and why, for the client.`,
-    make: ({ agreed, between, head, version }) =>
-      alone(changesPaper(agreed, between, head, version)),
+    make: ({ agreed, between, head, version }) => ({
+      paper: changesPaper(agreed, between, head, version),
+      asides: leftBlank(agreed),
+    }),
   },
   {
     kind: 'site',

@@ -7,6 +7,7 @@ import type { Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
 import { rowOf, tableOf, tableUnder, termCell, under } from '../cells';
 import { framed } from '../framed';
+import { fromOrigins } from '../from';
 import { owedTable } from '../outcome/paper';
 import type { Letterhead, Paper, Part, Row } from '../paper/model';
 import type { RecordedKind, RecordWords, Words } from '../words';
@@ -54,7 +55,7 @@ function rowsOf(record: JobRecord, job: Job, words: Words): Row[] {
       more,
       termCell(amount, job),
     ),
-    from: origin.block.place(origin.span),
+    from: () => [origin.block.place(origin.span)],
   }));
 }
 
@@ -127,5 +128,6 @@ function sinceWhen({ how, entry }: Fixed, { env }: Job, words: Words): Part {
     part: 'words',
     text: since(how, words.date(entry.date), showTerm(entry.amount, env)),
     small: true,
+    from: fromOrigins(entry.line.origin),
   };
 }

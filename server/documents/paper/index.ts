@@ -5,6 +5,6 @@
 export { csvOf } from './csv';
 export { htmlOf } from './html';
 export { markdownOf } from './markdown';
-export type { Letterhead, Paper, Part, Picture, Table } from './model';
+export type { Letterhead, Paper, Picture, Table } from './model';
 export { MOST_PICTURE_BYTES, pictureSize } from './picture';
 export { tablesOf } from './tables';

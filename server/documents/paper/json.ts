@@ -29,8 +29,9 @@ export function paperJson(paper: Paper, file: string): string {
 function partJson(part: Part): object[] {
   if (part.part === 'new-page') return [];
   if (part.part === 'together') return part.parts.flatMap(partJson);
-  // Which line a row tells of is for an editor alone.
+  // Which lines it tells of is for an editor alone.
   if (part.part === 'table')
     return [{ ...part, rows: part.rows.map(({ cells, role }) => ({ cells, role })) }];
+  if (part.part === 'list') return [{ ...part, from: undefined }];
   return part.part === 'drawing' ? [{ part: 'drawing', words: part.words }] : [part];
 }

@@ -9,6 +9,12 @@ import type { Sheet } from '../../engine/drawing';
 
 export type PaperKind = PageKind | 'compare' | 'jobs';
 
+/**
+ * The lines of the files that something on a paper comes from; it leads to the first, and hangs on the others too. It is
+ * asked for by a preview beside the text alone: a function goes into no file.
+ */
+export type From = () => readonly Place[];
+
 export interface Paper {
   readonly kind: PaperKind;
   /** BCP 47, of the words on it. */
@@ -33,6 +39,8 @@ export interface Letterhead {
   readonly contact: readonly string[];
   /** PNG or JPEG. */
   readonly logo?: Picture;
+  /** Of its name, and of what stands under it. */
+  readonly from?: { readonly name: From; readonly under: From };
 }
 
 export interface Picture {
@@ -48,15 +56,22 @@ export type Part =
       readonly level: 1 | 2 | 3;
       readonly text: string;
       readonly under?: string;
+      readonly from?: From;
     }
   | {
       readonly part: 'words';
       readonly text: string;
       readonly strong?: boolean;
       readonly small?: boolean;
+      readonly from?: From;
     }
   /** Boxed, so that nobody can miss it. */
-  | { readonly part: 'warning'; readonly strong: string; readonly text: string }
+  | {
+      readonly part: 'warning';
+      readonly strong: string;
+      readonly text: string;
+      readonly from?: From;
+    }
   /** A name and what it is: For, Site, Date. */
   | { readonly part: 'facts'; readonly rows: readonly Fact[] }
   /** Each item is one or more lines. */
@@ -64,6 +79,8 @@ export type Part =
       readonly part: 'list';
       readonly items: readonly (readonly string[])[];
       readonly ordered?: boolean;
+      /** Of each item. */
+      readonly from?: readonly (From | undefined)[];
     }
   | Table
   | DrawingPart
@@ -74,6 +91,7 @@ export type Part =
 export interface Fact {
   readonly label: string;
   readonly lines: readonly string[];
+  readonly from?: From;
 }
 
 export interface Table {
@@ -95,8 +113,8 @@ export interface Row {
   readonly cells: readonly Cell[];
   /** A total stands at the end, under a rule; `grand` is the one that counts. */
   readonly role?: 'total' | 'grand';
-  /** The line that it tells of, on a page for whoever does the job. It goes into no file. */
-  readonly from?: Place;
+  /** What it tells of; left out where that is what its figures come from. */
+  readonly from?: From;
 }
 
 /** As it is read; of a number also its exact value for a table that reckons, and its unit or currency. */
@@ -104,6 +122,7 @@ export interface Cell {
   readonly text: string;
   readonly value?: string;
   readonly unit?: string;
+  readonly from?: From;
 }
 
 export interface DrawingPart {

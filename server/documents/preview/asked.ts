@@ -1,14 +1,6 @@
 /** What a drawing is asked for its parts: the lines they come from. A face, a back, a plan and a rod know it differently. */
-import type { Box, Chain, Label, Shape, Stroke } from '../../engine/drawing';
-import {
-  fromOfChain,
-  fromOfDistance,
-  fromOfHeight,
-  fromOfLabel,
-  fromOfShape,
-  fromOfStop,
-  fromOfStroke,
-} from './figures';
+import type { Box, Chain, Drawing, Group, Label, Shape, Stroke } from '../../engine/drawing';
+import { fromOfChain, fromOfLabel, fromOfShape, fromOfStroke } from './figures';
 import type { Origins } from './origins';
 import { fromOfBox, PiecesAt } from './pieces';
 
@@ -23,6 +15,15 @@ export interface Asked {
   /** The i-th word of a chain, which stands at a place along the work. */
   chain(chain: Chain, i: number, at: number): number;
   rod(): number;
+}
+
+/** What several drawings that belong together are asked. */
+export interface SetAsked {
+  /** The words over a group, and over one of its drawings. */
+  title(group: Group): number;
+  caption(drawing: Drawing): number;
+  /** What is asked of its parts. */
+  of(drawing: Drawing): Asked;
 }
 
 /** A face, seen from before. */
@@ -83,43 +84,4 @@ export function backAsked(origins: Origins, length: number): Asked {
       return face.chain({ ...chain, stops }, stops.length - 1 - i, turn(at));
     },
   };
-}
-
-/** From above, or a part of a rod: only how far along the work something lies is known, or how far up. */
-export function partAsked(origins: Origins, view: 'plan' | 'top' | 'rod'): Asked {
-  const any = Number.NaN;
-  const thing = (x: number) => origins.things.find(({ from, to }) => x >= from && x <= to);
-  const along = (x: number) => {
-    if (view === 'top') return coverAt(origins, x);
-    const found = thing(x);
-    return found ? origins.of(found.line) : origins.bricks();
-  };
-  const label = ({ x, y, text }: Label) => (view === 'rod' ? levelOf(origins, y, text) : along(x));
-  return {
-    pieces: () => (box) => (view === 'rod' ? origins.own('height') : along(box.x + box.width / 2)),
-    course: () => undefined,
-    stroke: ({ from, to }) =>
-      view === 'rod' ? fromOfHeight(origins, from.y) : along((from.x + to.x) / 2),
-    shape: ({ points }) => along(points[0]?.x ?? any),
-    label,
-    chain({ side, form, stops }, i, at) {
-      if (side === 'right') return origins.own('thick', 'size', 'coping', 'cap');
-      if (form === 'running') return fromOfStop(origins, stops[i] ?? 0);
-      const next = stops.findIndex((stop) => stop > at);
-      return fromOfDistance(origins, stops[next - 1] ?? 0, stops[next] ?? 0);
-    },
-    rod: () => origins.own('height'),
-  };
-}
-
-function coverAt(origins: Origins, x: number): number {
-  const top = origins.tops.find(({ from, to }) => x >= from && x <= to);
-  return top ? origins.of(top.line) : origins.own('coping', 'cap');
-}
-
-/** Names beside a rod say what they are of; else it is a course. */
-function levelOf(origins: Origins, y: number, text: string): number {
-  if (text.startsWith('damp-proof')) return origins.own('dpc');
-  if (text.startsWith('coping')) return origins.own('coping', 'cap');
-  return fromOfHeight(origins, y);
 }

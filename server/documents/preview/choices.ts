@@ -1,7 +1,7 @@
 /** What can be shown of a job: drawings of a piece of work, papers, pages. */
 import { phrase } from '../../../shared/phrase';
 import { type Choice, DRAWINGS, FRONT } from '../../../shared/protocol/preview';
-import type { Work } from '../../engine/brickwork/needs';
+import type { Work } from '../../engine/brickwork/work';
 import type { Job } from '../../engine/workspace/job';
 import { KINDS, pagesOf } from '../pages';
 import type { View } from '../work-sheets';

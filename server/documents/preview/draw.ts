@@ -7,7 +7,7 @@ import { lettersFor, needLetters, withSizes } from '../../engine/drawing/sheet/c
 import { panelOf, placesIn } from '../../engine/drawing/sheet/panel';
 import { type Mark, type Place, ROOM } from '../../engine/drawing/sheet/paper';
 import { type TextMark, wordsOn } from '../../engine/drawing/work-marks';
-import type { Asked } from './asked';
+import type { Asked, SetAsked } from './asked';
 import { NOWHERE } from './lines';
 import { Gathered, hundredths, Marks } from './picture';
 import { addRows } from './rows';
@@ -73,11 +73,10 @@ interface Placed {
 }
 
 /** Several drawings, side by side while there is room, then below. */
-export function drawSet(set: DrawingSet, asked: Asked, room: Room): Drawn {
+export function drawSet(set: DrawingSet, asked: SetAsked, room: Room): Drawn {
   const wide = Math.max(LEAST_ROOM, room.width - 2 * EDGE);
   let { scale } = set;
-  while (scale < 1000 && set.groups.some((group) => panelOf(group, scale).width > wide))
-    scale *= 1.1;
+  while (scale < 1000 && set.groups.some((group) => widthOf(group, scale) > wide)) scale *= 1.1;
   const all = set.groups.flatMap(({ drawings }) => drawings);
   const lettered = needLetters(all, scale);
   const letters = lettered ? lettersFor(all) : NONE;
@@ -87,18 +86,25 @@ export function drawSet(set: DrawingSet, asked: Asked, room: Room): Drawn {
     const panel = panelOf(group, scale);
     const { x, y } = flow.put(panel.width, panel.height);
     const { title, drawings } = placesIn(panel, x, y);
-    addWords(`g${i}`, title, gathered);
+    addWords(`g${i}`, title, asked.title(group), gathered);
     for (const [j, { drawing, place, caption }] of drawings.entries()) {
       const key = `f${i}.${j}`;
-      addWords(`${key}/c`, caption, gathered);
+      addWords(`${key}/c`, caption, asked.caption(drawing), gathered);
       const called = [group.title, drawing.title].filter(Boolean).join(', ');
-      add({ drawing, place, key, caption: called, asked }, letters, gathered);
+      const own = asked.of(drawing);
+      add({ drawing, place, key, caption: called, asked: own }, letters, gathered);
     }
   }
   const keys = [...new Map(all.flatMap((d) => d.keys).map((key) => [key.style, key])).values()];
   const { width, height } = flow;
   const { units } = set;
   return { width, height, gathered, units, keys: keysOf(withSizes(keys, all, lettered)) };
+}
+
+/** Of what is drawn: words over it are as wide at any scale. */
+function widthOf({ drawings }: DrawingSet['groups'][number], scale: number): number {
+  const plain = drawings.map((drawing) => ({ ...drawing, title: '' }));
+  return panelOf({ title: '', drawings: plain }, scale).width;
 }
 
 class Flow {
@@ -131,9 +137,9 @@ class Flow {
   }
 }
 
-function addWords(key: string, marks: readonly Mark[], into: Gathered): void {
+function addWords(key: string, marks: readonly Mark[], from: number, into: Gathered): void {
   const words = new Marks('work');
-  for (const mark of marks) if (mark.kind === 'text') words.text(mark, NOWHERE);
+  for (const mark of marks) if (mark.kind === 'text') words.text(mark, from);
   if (!words.isEmpty) into.add(key, words.part);
 }
 

@@ -15,13 +15,15 @@ export function fromOfDistance(origins: Origins, from: number, to: number): numb
     (joint) => alike(joint.from, from) && alike(joint.from + joint.width, to),
   );
   if (movement) return origins.own('movement-joint');
+  const step = origins.stepAt(to) ?? origins.stepAt(from);
   // A run of wall is as long as what stands at one of its ends leaves it.
   const after = origins.things.find((each) => alike(each.from, to));
   const before = origins.things.find((each) => alike(each.to, from));
   const bounds = [after, before].filter((each) => each !== undefined);
   const put = after?.put === 'from' ? after : before?.put === 'to' ? before : undefined;
   const placed = put ?? bounds[0];
-  return placed ? placeOf(origins, placed) : origins.own('length', 'size');
+  if (placed) return placeOf(origins, placed);
+  return step ? origins.of(step) : origins.own('length', 'size');
 }
 
 function placeOf(origins: Origins, thing: Thing): number {
@@ -34,7 +36,25 @@ export function fromOfStop(origins: Origins, at: number): number {
   if (put) return placeOf(origins, put);
   const other = origins.things.find(({ from, to }) => alike(from, at) || alike(to, at));
   if (other) return origins.within(other, other.kind === 'opening' ? 'width' : 'size');
-  return origins.own('length', 'size');
+  const step = origins.stepAt(at);
+  return step ? origins.of(step) : origins.own('length', 'size');
+}
+
+/** Whether something begins or ends so far along the work. */
+export function isStop(origins: Origins, at: number): boolean {
+  const { spec } = origins.out ?? {};
+  const ends = [0, spec?.length ?? origins.work.facts.pier?.plan.width ?? Number.NaN];
+  const things = [...origins.things, ...(spec?.steps ?? [])].flatMap(({ from, to }) => [from, to]);
+  return [...ends, ...things].some((stop) => alike(stop, at));
+}
+
+/** A height that has a name on a gauge rod. */
+export function fromOfLevel(origins: Origins, at: number): number {
+  if (origins.damp > 0 && alike(origins.damp, at)) return origins.own('dpc');
+  const band = origins.bandAt(at - SAME) ?? origins.bandAt(at + SAME);
+  const courses = origins.out?.spec.courses ?? Number.NaN;
+  const isTop = alike(courses * origins.gauge, at);
+  return band && !isTop ? origins.of(band) : fromOfHeight(origins, at);
 }
 
 /** Up a wall. */

@@ -9,12 +9,15 @@ import {
   type PreviewParams,
   type WorkChoice,
 } from '../../../shared/protocol/preview';
-import type { Work } from '../../engine/brickwork/needs';
+import type { Work } from '../../engine/brickwork/work';
 import type { Job } from '../../engine/workspace/job';
 import { kindNamed } from '../pages';
 import { canDraw, faceOf, setOf, type View } from '../work-sheets';
-import { type Asked, backAsked, faceAsked, partAsked } from './asked';
-import { choicesFor, viewWords } from './choices';
+import { type Asked, backAsked, faceAsked, type SetAsked } from './asked';
+import { plansAsked } from './asked-plan';
+import { rodAsked } from './asked-rod';
+import { topsAsked } from './asked-top';
+import { choicesFor } from './choices';
 import { type Drawn, drawFace, drawSet } from './draw';
 import { type Found, Lines, linesOf } from './lines';
 import { Origins } from './origins';
@@ -36,6 +39,7 @@ export interface Previewed {
   readonly nothing?: string;
 }
 
+/** What is shown beside the text: a drawing as parts, or a paper as HTML. */
 export function previewOf(job: Job, asking: Asking, around: Around): Previewed {
   const paper = kindNamed(asking.show);
   const works = worksOf(job);
@@ -111,13 +115,28 @@ function nothingDrawn({ works }: Job) {
   return { title: phrase`Nothing to draw`, described: nothing, nothing };
 }
 
+function viewTitle(title: string, view: View): string {
+  switch (view) {
+    case 'back':
+      return phrase`${title}: back`;
+    case 'plan':
+      return phrase`${title}: plan`;
+    case 'top':
+      return phrase`${title}: from above`;
+    case 'rod':
+      return phrase`${title}: gauge rod`;
+    default:
+      return title;
+  }
+}
+
 function drawnWork(work: Work, job: Job, view: View, { room }: Asking, lines: Lines) {
   const origins = new Origins(work, lines);
   const found =
     view === 'front' || view === 'back'
       ? faceDrawn(work, job, view, origins, room)
       : setDrawn(work, job, view, origins, room);
-  const title = view === FRONT ? work.title : `${work.title}: ${viewWords()[view].toLowerCase()}`;
+  const title = viewTitle(work.title, view);
   const at = { show: view, title, lines: lines.list };
   if (found) return { ...at, described: found.described, drawn: found };
   const nothing = phrase`There is no such drawing of ${work.title}: choose another.`;
@@ -149,7 +168,13 @@ function setDrawn(
   const set = setOf(work, env, view, { works });
   if (!set) return undefined;
   const { description: described, notes } = set;
-  return { ...drawSet(set, partAsked(origins, view), room), described, notes };
+  return { ...drawSet(set, SETS_ASKED[view](origins), room), described, notes };
 }
+
+const SETS_ASKED: Readonly<Record<'plan' | 'top' | 'rod', (origins: Origins) => SetAsked>> = {
+  plan: plansAsked,
+  top: topsAsked,
+  rod: rodAsked,
+};
 
 export type { KeyShown };

@@ -1,5 +1,6 @@
 /** The line that stands at a place of a file, as it was read. */
 import type { Place } from '../../../shared/span';
+import { allFiles } from '../../engine/resolve/uses';
 import type { Job } from '../../engine/workspace/job';
 import type { SourceBlock } from '../../engine/workspace/source';
 import type { ReadLine } from './lines';
@@ -9,14 +10,41 @@ export interface LineAt {
   readonly block: SourceBlock;
 }
 
-/** Nothing where no line could be read there. */
-export function lineAt({ file, line }: Place, job: Job): LineAt | undefined {
-  const block = job.scope.files
-    .find(({ name }) => name === file)
-    ?.blocks.find(({ firstLine, lines }) => line >= firstLine && line < firstLine + lines.length);
-  const { heading } = block?.read ?? {};
-  const found = block && heading && within(heading, line - block.firstLine);
-  return found && { line: found, block };
+/** Lines by their places in all files of a job. */
+export class LinesAt {
+  private readonly files: ReadonlyMap<string, readonly SourceBlock[]>;
+  private readonly known = new Map<string, LineAt | undefined>();
+
+  constructor(job: Job) {
+    this.files = new Map(allFiles(job.scope).map(({ name, blocks }) => [name, blocks]));
+  }
+
+  /** Nothing where no line could be read there. */
+  at({ file, line }: Place): LineAt | undefined {
+    const key = `${line} ${file}`;
+    if (!this.known.has(key)) this.known.set(key, this.found(file, line));
+    return this.known.get(key);
+  }
+
+  private found(file: string, line: number): LineAt | undefined {
+    const block = blockAt(this.files.get(file) ?? [], line);
+    const found = block?.read.heading && within(block.read.heading, line - block.firstLine);
+    return found && { line: found, block };
+  }
+}
+
+/** Blocks stand one after the other. */
+function blockAt(blocks: readonly SourceBlock[], line: number): SourceBlock | undefined {
+  let [from, to] = [0, blocks.length - 1];
+  while (from < to) {
+    const middle = (from + to + 1) >> 1;
+    if (blocks[middle]!.firstLine <= line) from = middle;
+    else to = middle - 1;
+  }
+  const block = blocks[from];
+  return block && line >= block.firstLine && line < block.firstLine + block.lines.length
+    ? block
+    : undefined;
 }
 
 function within(line: ReadLine, at: number): ReadLine | undefined {

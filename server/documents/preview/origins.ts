@@ -2,7 +2,9 @@
  * Which line of a piece of work each part of its drawing comes from. A drawing tells nothing of lines: it is asked
  * where a part lies, and the work, what stands there.
  */
-import type { TopRun, Work } from '../../engine/brickwork/needs';
+import { toBase } from '../../../shared/units';
+import type { TopRun } from '../../engine/brickwork/faces';
+import type { Work } from '../../engine/brickwork/work';
 import { wordOf } from '../../engine/resolve/book';
 import type { SettingOut } from '../../engine/setting-out';
 import { dpcCourses } from '../work-tops';
@@ -34,6 +36,8 @@ export class Origins {
   readonly tops: readonly Top[];
   readonly out: SettingOut | undefined;
   readonly gauge: number;
+  /** Of a wall, mm; of a pier how deep it is. */
+  readonly thickness: number;
   /** Up to this height lie the bricks that keep damp out, mm; nought where there are none. */
   readonly damp: number;
   private readonly heading: ReadLine | undefined;
@@ -49,6 +53,7 @@ export class Origins {
     const unit = this.out?.spec.unit ?? pier?.unit ?? rebuilt?.pier?.unit;
     const joints = this.out?.spec.joints ?? pier?.joints ?? rebuilt?.pier?.joints;
     this.gauge = this.out?.gauge ?? (unit && joints ? unit.height + joints.bed : 0);
+    this.thickness = this.out?.thickness ?? (pier ?? rebuilt?.pier)?.plan.depth ?? 0;
     this.things = [...this.openings(), ...this.piers()];
     this.tops = (work.facts.tops ?? []).map((top) => this.topOf(top, joints?.bed ?? 0));
     this.damp = (dpcCourses(work) ?? 0) * this.gauge;
@@ -108,6 +113,21 @@ export class Origins {
     return this.lines.of(line, this.work.block);
   }
 
+  /** The line by which the ground or the top steps so far from the left end. */
+  stepAt(x: number): ReadLine | undefined {
+    return this.heading?.body.find(
+      ({ kind, values }) =>
+        (kind.key === 'ground' || kind.key === 'top') &&
+        Object.values(values).some((value) => isAway(value, x)),
+    );
+  }
+
+  /** What says where joints lie: a line of its own, the bond, or the brick. */
+  joints(): number {
+    const line = this.line('gauge') ?? this.line('joints');
+    return line ? this.of(line) : this.bricks();
+  }
+
   /** A line within that of an opening or a pier, else its own. */
   within(thing: Thing, ...keys: readonly string[]): number {
     const inner = keys.map((key) => lineIn(thing.line, key)).find(Boolean);
@@ -141,6 +161,11 @@ export class Origins {
       return values.first.low.lte(course) && last.low.gte(course);
     });
   }
+}
+
+function isAway(value: ReadLine['values'][string], x: number): boolean {
+  if (value?.kind !== 'quantity' || !value.unit) return false;
+  return Math.abs(toBase(value.low, value.unit).toNumber() - x) < SAME;
 }
 
 function isOver({ from, to }: Thing, x: number): boolean {

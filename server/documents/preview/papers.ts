@@ -1,15 +1,14 @@
 /** A paper or a page of the job as a preview shows it: as it would go out now, with the lines that it comes from. */
+import { escaped } from '../../../shared/escaped';
 import type { PageKind } from '../../../shared/protocol/pages';
 import type { PaperShown } from '../../../shared/protocol/preview';
-import { agreedJob } from '../../engine/life/agreed';
 import type { Job } from '../../engine/workspace/job';
-import { escaped } from '../html';
 import { pageOf } from '../pages';
 import type { Picture } from '../paper';
 import { shownIn } from '../paper/html';
 import type { Paper } from '../paper/model';
 import type { Lines } from './lines';
-import { markedBy } from './said';
+import { markedBy } from './marks';
 import { pictureOf } from './sheets';
 
 /** What a paper has that is not in its job: the version of the tool, for the small print, and the firm’s logo. */
@@ -31,7 +30,7 @@ export function paperOf(
   if (typeof made === 'string') return made;
   const { paper } = made;
   const asides = [...made.asides, ...(paper.letterhead ? logoAsides : [])];
-  return { title: paper.title, asides, ...shown(paper, agreedJob(job), lines) };
+  return { title: paper.title, asides, ...shown(paper, job, lines) };
 }
 
 /** Drawings are told as drawings are, in the colours of the editor; in the HTML stands where they go. */
@@ -42,7 +41,7 @@ function shown(paper: Paper, job: Job, lines: Lines): Omit<PaperShown, 'asides'>
     paper,
     (sheet, words) => {
       pictures.push(pictureOf(sheet));
-      const from = marked([], 'drawing');
+      const from = marked(undefined, 'drawing');
       const at = `data-picture="${pictures.length - 1}"${from && ` ${from}`}`;
       return `<figure ${at} aria-label="${escaped(words)}"></figure>`;
     },

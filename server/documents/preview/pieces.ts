@@ -11,7 +11,6 @@ export class PiecesAt {
   private readonly middle: number;
   /** Whether anything that covers the work lies at this height. */
   private readonly covered: boolean;
-  /** The line of a brick that stands at nothing. */
   private plain: number | undefined;
 
   constructor(
@@ -44,8 +43,13 @@ export class PiecesAt {
       (thing) => thing.kind === 'opening' && touches(thing, x, width),
     );
     if (reveal) return origins.of(reveal.line);
+    return this.end(x, width) ?? this.plainOne;
+  }
+
+  /** The line of a brick that stands at nothing. */
+  get plainOne(): number {
     this.plain ??= this.plainBrick();
-    return this.end(x, width) ?? this.plain;
+    return this.plain;
   }
 
   private plainBrick(): number {
@@ -64,7 +68,7 @@ export class PiecesAt {
   }
 
   /** The low courses are a plinth’s, the high ones a corbel’s. */
-  private projecting(): number {
+  projecting(): number {
     const { origins } = this;
     const half = ((origins.out?.spec.courses ?? 0) * origins.gauge) / 2;
     const keys = ['plinth', 'corbel'];

@@ -29,16 +29,20 @@ interface Row {
 
 function rowsIn(boxes: readonly Box[]): Row[] {
   const rows = new Map<string, Row>();
-  let last: Row | undefined;
+  let [last, row]: [Box | undefined, Row | undefined] = [undefined, undefined];
   for (const box of boxes) {
-    const layer = layerOf(box.style);
-    const [y, height] = [tenths(box.y), tenths(box.height)];
     // Bricks come course by course: the next is nearly always beside the last.
-    if (last?.layer !== layer || last.y !== y || last.height !== height)
-      last = rowAt(rows, layer, y, height);
-    last.boxes.push(box);
+    if (!row || !last || !isBeside(box, last, row))
+      row = rowAt(rows, layerOf(box.style), tenths(box.y), tenths(box.height));
+    row.boxes.push(box);
+    last = box;
   }
   return [...rows.values()].sort((a, b) => a.layer - b.layer || a.y - b.y);
+}
+
+function isBeside(box: Box, last: Box, { layer }: Row): boolean {
+  if (box.y !== last.y || box.height !== last.height) return false;
+  return box.style === last.style || layerOf(box.style) === layer;
 }
 
 function rowAt(rows: Map<string, Row>, layer: Layer, y: number, height: number): Row {

@@ -3,6 +3,7 @@ import { phrase } from '../../../shared/phrase';
 import { inJobsAlike } from '../../engine/views/alike';
 import { showTerm } from '../../engine/views/show';
 import type { Job } from '../../engine/workspace/job';
+import { leftBlank } from '../blanks';
 import { chargesUnregistered } from '../letterhead';
 
 /** @param draft why it is no quote yet */
@@ -15,10 +16,16 @@ export function quoteAsides(job: Job, draft: string | undefined): string[] {
       : '',
     chargesUnregistered(job) ? noTaxNumber() : '',
     job.book.blocksOf('firm').length ? '' : phrase`No firm block says whose quote this is.`,
+    ...leftBlank(job),
   ].filter(Boolean);
 }
 
+/** The same before an invoice. */
+export function invoiceAsides(job: Job): string[] {
+  return [...(chargesUnregistered(job) ? [noTaxNumber()] : []), ...leftBlank(job)];
+}
+
 /** Beside a paper that charges tax. */
-export function noTaxNumber(): string {
+function noTaxNumber(): string {
   return phrase`The firm’s block gives no tax-number, and tax is charged. Who is not registered writes in the job: tax none "why".`;
 }

@@ -1,6 +1,7 @@
 /** Options on a quote: what each is, and then all their prices side by side. */
 import type { Part, Row, Table } from '../paper/model';
 import type { QuoteWords } from '../words';
+import type { Amount } from './money';
 import type { QuotedOption } from './options';
 import type { QuoteView } from './view';
 
@@ -14,12 +15,12 @@ export function optionParts(view: QuoteView, words: QuoteWords): Part[] {
   ];
 }
 
-function oneOption({ title, says, notes, notWith }: QuotedOption, words: QuoteWords): Part {
+function oneOption({ title, says, notes, notWith, from }: QuotedOption, words: QuoteWords): Part {
   const more = [...notes, ...(notWith.length ? [words.notWith(notWith.join(', '))] : [])];
   return {
     part: 'together',
     parts: [
-      { part: 'heading', level: 3, text: title },
+      { part: 'heading', level: 3, text: title, from },
       ...(says.length ? [{ part: 'list' as const, items: says.map((each) => [each]) }] : []),
       ...more.map((text): Part => ({ part: 'words', text })),
     ],
@@ -27,12 +28,16 @@ function oneOption({ title, says, notes, notWith }: QuotedOption, words: QuoteWo
 }
 
 function table({ options, total }: QuoteView, words: QuoteWords): Table {
-  const cell = ({ text, value }: { text: string | undefined; value?: string }) => ({
+  const cell = ({ text, value, from }: Amount) => ({
     text: text ?? words.notComplete,
     value,
+    from,
   });
   const rows = options.map(
-    ({ title, more, price }): Row => ({ cells: [{ text: title }, cell(more), cell(price)] }),
+    ({ title, more, price, from }): Row => ({
+      cells: [{ text: title }, cell(more), cell(price)],
+      from,
+    }),
   );
   return {
     part: 'table',

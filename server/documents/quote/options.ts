@@ -1,10 +1,12 @@
 /** Other ways to do the work, or more of it, as a client chooses among them: in words, and with what each adds to the price. */
-import type { Work } from '../../engine/brickwork/needs';
+import type { Work } from '../../engine/brickwork/work';
 import type { PricedOption } from '../../engine/life/priced';
 import { wordOf } from '../../engine/resolve/book';
 import { showTerm } from '../../engine/views/show';
 import type { Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
+import { fromBlock, fromTerms } from '../from';
+import type { From } from '../paper/model';
 import type { QuoteWords } from '../words';
 import type { Amount } from './money';
 import { saysOf, titleOf } from './work';
@@ -17,6 +19,7 @@ export interface QuotedOption {
   /** Tax in them: what it adds to the price, and the price of the whole job with it. */
   readonly more: Amount;
   readonly price: Amount;
+  readonly from: From;
   /** Titles of those that cannot be taken with it. */
   readonly notWith: readonly string[];
 }
@@ -34,6 +37,7 @@ export function quotedOptions(job: Job, hidden: boolean, words: QuoteWords): Quo
       notes: each.notes,
       more: amount(title, each.more.total, hidden || brokenBy(each, job), job, true),
       price: amount(title, each.price.total, hidden || brokenBy(each, job), job),
+      from: fromBlock(each.block),
       notWith: each.excludes.flatMap((name) => titles.get(name) ?? []),
     };
   });
@@ -56,6 +60,7 @@ function amount(label: string, term: Term, hidden: boolean, { env }: Job, signed
   return {
     label,
     text: `${plus}${showTerm(term, env)}`,
+    from: fromTerms(term),
     value: term.value.toFixed(env.money.digits),
   };
 }

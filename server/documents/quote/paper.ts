@@ -1,7 +1,7 @@
 /** The quote as a paper. It is made of the view alone, so what the view does not hold cannot be on it. */
-import type { Letterhead, Paper, Part, Row, Table } from '../paper/model';
+import type { Fact, From, Letterhead, Paper, Part, Row, Table } from '../paper/model';
 import { type QuoteWords, type Words, wordsFor } from '../words';
-import type { Amount } from './money';
+import type { Amount, Told } from './money';
 import { optionParts } from './option-parts';
 import type { QuoteView } from './view';
 import type { QuotedWork } from './work';
@@ -37,10 +37,12 @@ function nameOf({ draft, replaces }: QuoteView, words: QuoteWords): string {
 function partsOf(view: QuoteView, name: string, words: Words): Part[] {
   const { quote } = words;
   return [
-    ...(view.draft ? [warning(quote.nothingOffered(view.draft), quote)] : []),
-    { part: 'heading', level: 1, text: name, under: view.title },
+    ...(view.draft ? [warning(quote.nothingOffered(view.draft), view.from.draft, quote)] : []),
+    { part: 'heading', level: 1, text: name, under: view.title, from: view.from.title },
     about(view, words),
-    ...(view.replaces && !view.draft ? [paragraph(quote.replaces(words.date(view.replaces)))] : []),
+    ...(view.replaces && !view.draft
+      ? [paragraph({ text: quote.replaces(words.date(view.replaces)), from: view.from.replaces })]
+      : []),
     { part: 'heading', level: 2, text: quote.work },
     ...view.works.map(oneWork),
     ...also(view, quote),
@@ -52,45 +54,51 @@ function partsOf(view: QuoteView, name: string, words: Words): Part[] {
   ];
 }
 
-function warning(text: string, words: QuoteWords): Part {
-  return { part: 'warning', strong: words.notAQuote, text };
+function warning(text: string, from: From, words: QuoteWords): Part {
+  return { part: 'warning', strong: words.notAQuote, text, from };
 }
 
-function paragraph(text: string): Part {
-  return { part: 'words', text };
+function paragraph(told: Told): Part {
+  return { part: 'words', ...told };
 }
 
 /** For whom, where and when: only what the file says. */
 function about(view: QuoteView, { date, quote: { facts } }: Words): Part {
-  const rows: [string, readonly string[]][] = [
-    [facts.client, view.client],
-    [facts.site, view.site],
-    [facts.ref, view.ref ? [view.ref] : []],
-    [facts.date, view.date ? [date(view.date)] : []],
-    [facts.validUntil, view.validUntil && !view.draft ? [date(view.validUntil)] : []],
+  const until = view.validUntil && !view.draft ? [date(view.validUntil)] : [];
+  const { from } = view;
+  const rows: Fact[] = [
+    { label: facts.client, lines: view.client, from: from.client },
+    { label: facts.site, lines: view.site, from: from.site },
+    { label: facts.ref, lines: view.ref ? [view.ref] : [], from: from.ref },
+    { label: facts.date, lines: view.date ? [date(view.date)] : [], from: from.date },
+    { label: facts.validUntil, lines: until, from: from.valid },
   ];
-  const said = rows.filter(([, lines]) => lines.length);
-  return { part: 'facts', rows: said.map(([label, lines]) => ({ label, lines })) };
+  return { part: 'facts', rows: rows.filter(({ lines }) => lines.length) };
 }
 
 /** What is said of it stands beside its drawing, where both go on one page. */
-function oneWork({ title, says, notes, drawing }: QuotedWork): Part {
+function oneWork({ title, says, notes, drawing, from }: QuotedWork): Part {
   const parts: Part[] = [
-    { part: 'heading', level: 3, text: title },
-    { part: 'list', items: says.map((each) => [each]) },
+    { part: 'heading', level: 3, text: title, from },
+    listOf(says),
     ...notes.map(paragraph),
   ];
   if (drawing) parts.push({ part: 'drawing', ...drawing });
   return { part: 'together', parts };
 }
 
+/** An item for each sentence. */
+export function listOf(all: readonly Told[]): Part {
+  return { part: 'list', items: all.map(({ text }) => [text]), from: all.map(({ from }) => from) };
+}
+
 /** Under each other, as the work is. */
 function also({ also: costs }: QuoteView, words: QuoteWords): Part[] {
   if (!costs.length) return [];
-  const items = costs.map(({ title, notes }) => [title, ...notes]);
+  const items = costs.map(({ title, notes }) => [title, ...notes.map(({ text }) => text)]);
   return [
     { part: 'heading', level: 3, text: words.also },
-    { part: 'list', items },
+    { part: 'list', items, from: costs.map(({ from }) => from) },
   ];
 }
 
@@ -129,6 +137,6 @@ function amounts(name: string, what: string, rows: readonly Row[], words: QuoteW
   };
 }
 
-function row({ label, text, value }: Amount, words: QuoteWords, role?: Row['role']): Row {
-  return { cells: [{ text: label }, { text: text ?? words.notComplete, value }], role };
+function row({ label, text, value, from }: Amount, words: QuoteWords, role?: Row['role']): Row {
+  return { cells: [{ text: label }, { text: text ?? words.notComplete, value }], role, from };
 }

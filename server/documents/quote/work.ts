@@ -1,24 +1,30 @@
 /** The work in a client's words: what the engine says of it, the firm's notes, and a drawing. */
 
-import type { Work } from '../../engine/brickwork/needs';
+import type { Work } from '../../engine/brickwork/work';
 import { type Paper, type Sheet, toSheet } from '../../engine/drawing';
 import { wordOf } from '../../engine/resolve/book';
-import { factsOf } from '../../engine/resolve/env';
+import { factsOf, type LineFacts } from '../../engine/resolve/env';
 import type { Job } from '../../engine/workspace/job';
+import { fromBlock, fromLines, fromOrigins } from '../from';
+import type { From } from '../paper/model';
 import type { QuoteWords } from '../words';
 import { drawingOf } from '../work-drawing';
+import type { Told } from './money';
 
 export interface QuotedWork {
   readonly title: string;
-  readonly says: readonly string[];
-  readonly notes: readonly string[];
+  readonly says: readonly Told[];
+  readonly notes: readonly Told[];
+  /** Of its heading. */
+  readonly from: From;
   readonly drawing: { readonly sheet: Sheet; readonly words: string } | undefined;
 }
 
 /** A cost of the job by its title, and what the firm says of it to the client. */
 export interface Included {
   readonly title: string;
-  readonly notes: readonly string[];
+  readonly notes: readonly Told[];
+  readonly from: From;
 }
 
 /** On a quote a brick narrower than a line of print shows nothing; this keeps pages of long walls light. */
@@ -33,8 +39,9 @@ export function quotedWorks(job: Job, words: QuoteWords): QuotedWork[] {
     const drawing = drawingOf(work, job.env, { title, mostBricks: MOST_BRICKS });
     return {
       title,
-      says: saysOf(work, job),
-      notes: work.notes,
+      says: toldOf(work, job),
+      notes: notesOf(work, job),
+      from: fromBlock(work.block),
       drawing: drawing && {
         sheet: toSheet(drawing, PAPER, true),
         words: drawing.description,
@@ -44,9 +51,33 @@ export function quotedWorks(job: Job, words: QuoteWords): QuotedWork[] {
 }
 
 /** What will be done: in the firm’s own words where it has said so, else as the engine says it. */
-export function saysOf(work: Work, { env }: Job): readonly string[] {
+export function saysOf(work: Work, job: Job): readonly string[] {
+  return toldOf(work, job).map(({ text }) => text);
+}
+
+/** The same, each with the lines that it tells of. */
+function toldOf(work: Work, { env }: Job): readonly Told[] {
   const own = factsOf(work.block, env)?.lines('says') ?? [];
-  return own.length ? own.map((line) => line.word('text')) : work.facts.says;
+  return own.length ? own.map((line) => toldBy(line, 'text')) : saidOf(work);
+}
+
+/** In the engine’s words; what tells of no line by itself is of the work. */
+export function saidOf({ facts, block }: Work): readonly Told[] {
+  const all = facts.said ?? facts.says.map((text) => ({ text, from: [] }));
+  return all.map(({ text, from }) => ({
+    text,
+    from: from.length ? fromOrigins(...from) : fromBlock(block),
+  }));
+}
+
+function toldBy(line: LineFacts, key: string): Told {
+  return { text: line.word(key), from: fromLines(line) };
+}
+
+/** The firm’s notes on a piece of work. */
+export function notesOf({ block, notes }: Work, { env }: Job): readonly Told[] {
+  const lines = factsOf(block, env)?.lines('note') ?? [];
+  return notes.map((text, i) => ({ text, from: fromLines(lines[i]) }));
 }
 
 /** Work without a title is called by its kind, and numbered where there are more: its name is the file's own. */
@@ -72,7 +103,8 @@ export function alsoIncluded(job: Job): Included[] {
       notes:
         factsOf(block, job.env)
           ?.lines('note')
-          .map((note) => note.word('text')) ?? [],
+          .map((note) => toldBy(note, 'text')) ?? [],
+      from: fromBlock(block),
     }))
     .filter(({ title }) => title);
 }

@@ -25,7 +25,7 @@ function oneCaution({ title, here, say, ask, source }: CautionView, words: SiteW
     .filter(([, text]) => text)
     .map(([label, text]) => words.labelled(label!, text!));
   const parts: Part[] = [
-    { part: 'heading', level: 3, text: title },
+    { part: 'heading', level: 3, text: title, from: () => here.flatMap(({ places }) => places) },
     { part: 'list', items: say.map((each) => [each]) },
     { part: 'words', text: under.join(' '), small: true },
   ];

@@ -3,11 +3,13 @@ import { cutRow } from '../../engine/brickwork/cuts/rows';
 import type { CutPart } from '../../engine/brickwork/cuts/sheet';
 import { cuttingsText } from '../../engine/brickwork/cuts/text';
 import type { Job } from '../../engine/workspace/job';
+import { fromTerms } from '../from';
 import type { Part } from '../paper/model';
 import type { SiteWords } from '../words';
 
 export function cutTable(part: CutPart, { env }: Job, words: SiteWords): Part[] {
   const { label, brick, places, needed, alike } = part;
+  const from = fromTerms(part.bricks);
   const times = alike > 1 ? ` × ${alike}` : '';
   const numbers = new Set([2, 3]);
   const table: Part = {
@@ -17,11 +19,11 @@ export function cutTable(part: CutPart, { env }: Job, words: SiteWords): Part[] 
       title,
       holds: numbers.has(i) ? 'number' : 'text',
     })),
-    rows: places.map((place) => ({ cells: cutRow(place, env).map((text) => ({ text })) })),
+    rows: places.map((place) => ({ cells: cutRow(place, env).map((text) => ({ text })), from })),
   };
   const [head, ...ways] = cuttingsText(needed, env);
   return [
-    { part: 'heading', level: 3, text: `${words.cuts}: ${label} (${brick})${times}` },
+    { part: 'heading', level: 3, text: `${words.cuts}: ${label} (${brick})${times}`, from },
     ...(places.length ? [table] : []),
     ...cutFrom(head, ways),
   ];

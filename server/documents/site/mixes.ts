@@ -1,6 +1,7 @@
 /** Mortar for the site: how much of each mix, in what batches, and what goes into one. */
 import { type Mixed, mixedIn } from '../../engine/views/mixing';
 import type { Job } from '../../engine/workspace/job';
+import { fromBlock, fromTerms } from '../from';
 import type { Part, Row } from '../paper/model';
 import type { SiteWords } from '../words';
 
@@ -13,7 +14,7 @@ export function mixParts(job: Job, words: SiteWords): Part[] {
   ];
 }
 
-function oneMix({ title, wet, batches, parts }: Mixed, words: SiteWords): Part {
+function oneMix({ title, wet, batches, parts, terms, block }: Mixed, words: SiteWords): Part {
   const rows = parts.map(
     (part): Row => ({
       cells: [
@@ -21,13 +22,14 @@ function oneMix({ title, wet, batches, parts }: Mixed, words: SiteWords): Part {
         { text: part.amount },
         { text: part.measures.join(', ') },
       ],
+      from: fromTerms(part.term),
     }),
   );
   return {
     part: 'together',
     parts: [
-      { part: 'heading', level: 3, text: title },
-      { part: 'words', text: `${wet}: ${batches}` },
+      { part: 'heading', level: 3, text: title, from: fromBlock(block) },
+      { part: 'words', text: `${wet}: ${batches}`, from: fromTerms(...terms) },
       {
         part: 'table',
         name: title,

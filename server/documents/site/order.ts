@@ -1,7 +1,8 @@
 /** The order of work, day by day: one table, so that its columns stand under each other. */
 import type { Day } from '../../engine/labour/timetable';
-import { clockText, timetableOf } from '../../engine/views/timetable';
+import { clockText, hoursOf, timetableOf } from '../../engine/views/timetable';
 import type { Job } from '../../engine/workspace/job';
+import { fromTerms } from '../from';
 import type { Part, Row } from '../paper/model';
 import type { SiteWords } from '../words';
 
@@ -22,13 +23,11 @@ export function orderParts(job: Job, words: SiteWords): Part[] {
 
 /** The day is named once; what the rest waits for stands under it. */
 function dayRows({ entries, waits }: Day, day: string, words: SiteWords): Row[] {
-  const rows = entries.map(({ from, to, label, work }, i) => [
-    i ? '' : day,
-    clockText(from),
-    clockText(to),
-    label,
-    work ?? '',
-  ]);
-  const all = waits ? [...rows, ['', '', '', words.waits[waits], '']] : rows;
-  return all.map((texts) => ({ cells: texts.map((text) => ({ text })) }));
+  const rows = entries.map((entry, i) => {
+    const { from, to, label, work } = entry;
+    const texts = [i ? '' : day, clockText(from), clockText(to), label, work ?? ''];
+    return { cells: texts.map((text) => ({ text })), from: fromTerms(hoursOf(entry)) };
+  });
+  const why = ['', '', '', waits ? words.waits[waits] : '', ''];
+  return waits ? [...rows, { cells: why.map((text) => ({ text })) }] : rows;
 }

@@ -1,6 +1,7 @@
 /** The site sheet: what whoever builds it needs on the scaffold. Drawings, gauge, mixes, cuts, order, cautions; no money. */
 import type { Job } from '../../engine/workspace/job';
 import { framed } from '../framed';
+import { fromTerms } from '../from';
 import type { Letterhead, Paper, Part } from '../paper/model';
 import type { SiteWords } from '../words';
 import { cautionParts } from './cautions';
@@ -30,5 +31,6 @@ export function sitePaper(job: Job, letterhead: Letterhead | undefined, version:
 function gaps({ price }: Job, words: SiteWords): Part[] {
   const missing = new Set(price.hours.gaps.map((gap) => gap.what));
   if (!missing.size) return [];
-  return [{ part: 'warning', strong: words.notWhole, text: [...missing].join('; ') }];
+  const from = fromTerms(price.hours);
+  return [{ part: 'warning', strong: words.notWhole, text: [...missing].join('; '), from }];
 }

@@ -1,9 +1,11 @@
 /** A piece of work on the site sheet: what is built, its drawings, its cuts. */
-import type { Work } from '../../engine/brickwork/needs';
+import type { Work } from '../../engine/brickwork/work';
 import type { Paper as SheetSize } from '../../engine/drawing';
 import type { Job } from '../../engine/workspace/job';
+import { fromBlock } from '../from';
 import type { Part } from '../paper/model';
-import { titleOf } from '../quote/work';
+import { listOf } from '../quote/paper';
+import { notesOf, saidOf, titleOf } from '../quote/work';
 import type { SiteWords, Words } from '../words';
 import { sheetsOf, VIEWS, type View } from '../work-sheets';
 import { cutTable } from './cuts';
@@ -27,9 +29,9 @@ export function workParts(work: Work, job: Job, words: Words, rods: Map<string, 
   const title = titleOf(work, job.works, words.quote);
   const [first, ...others] = drawings({ ...work, title }, job, words.site, rods);
   const head: Part[] = [
-    { part: 'heading', level: 2, text: title },
-    { part: 'list', items: work.facts.says.map((each) => [each]) },
-    ...work.notes.map((text): Part => ({ part: 'words', text })),
+    { part: 'heading', level: 2, text: title, from: fromBlock(work.block) },
+    listOf(saidOf(work)),
+    ...notesOf(work, job).map((told): Part => ({ part: 'words', ...told })),
   ];
   return [
     { part: 'together', parts: first ? [...head, first] : head },

@@ -1,7 +1,7 @@
 /** Findings of files, short, for a reader that is a program. */
 import type { Finding } from '../../../shared/finding';
 import { phrase } from '../../../shared/phrase';
-import type { Told } from '../../../shared/protocol/deeds';
+import type { Told } from '../../../shared/protocol/tools';
 import { plain } from '../../engine/ide/markdown';
 import type { Job } from '../../engine/workspace/job';
 import { usedWithErrors } from '../used';
@@ -17,8 +17,9 @@ export interface CheckedFile {
 interface Checked {
   readonly severity: Finding['severity'];
   readonly code: string;
-  /** From 1. */
+  /** From 1, and so is the column, in UTF-16 units. */
   readonly line: number;
+  readonly column: number;
   readonly message: string;
   /** Titles of ways out of it. */
   readonly ways: readonly string[];
@@ -38,7 +39,8 @@ const WEIGHT: Readonly<Record<Finding['severity'], number>> = {
 export function checkedFile(job: Job, file: string): CheckedFile {
   const findings = job.findings
     .map(({ severity, code, place, message, ways }): Checked => {
-      return { severity, code, line: place.line + 1, message, ways: ways.map((w) => w.title) };
+      const [line, column] = [place.line + 1, place.start + 1];
+      return { severity, code, line, column, message, ways: ways.map((w) => w.title) };
     })
     .sort((a, b) => WEIGHT[a.severity] - WEIGHT[b.severity] || a.line - b.line);
   const used = usedWithErrors(job).map((each) => ({
@@ -79,8 +81,8 @@ function markdownOf(
 ): string {
   const head = phrase`Errors: ${error}; warnings: ${warning}; notes: ${information}; hints: ${hint}; files: ${files.length}.`;
   const lines = files.flatMap(({ file, findings, used }) => [
-    ...findings.map(({ line, severity, code, message }) => {
-      return `- ${flat(file)}:${line} ${severity} \`${code}\`: ${flat(message)}`;
+    ...findings.map(({ line, column, severity, code, message }) => {
+      return `- ${flat(file)}:${line}:${column} ${severity} \`${code}\`: ${flat(message)}`;
     }),
     ...used.map((each) => {
       return `- ${flat(file)}: ${flat(phrase`${each.file} has ${each.errors} errors.`)}`;

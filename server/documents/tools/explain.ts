@@ -1,7 +1,7 @@
 /** How a figure came about, for a reader that is a program. */
 import { phrase } from '../../../shared/phrase';
 import type { FigureItem } from '../../../shared/protocol';
-import type { Told } from '../../../shared/protocol/deeds';
+import type { Told } from '../../../shared/protocol/tools';
 import { plain } from '../../engine/ide/markdown';
 import { figureItems, workingFor } from '../../engine/ide/working';
 import type { Job } from '../../engine/workspace/job';

@@ -1,6 +1,8 @@
 /** What a job comes to, short, for a reader that is a program: for the firm, costs and profit among it. */
-import type { Told } from '../../../shared/protocol/deeds';
+import { phrase } from '../../../shared/phrase';
+import type { Told } from '../../../shared/protocol/tools';
 import { VERSION } from '../../../shared/version';
+import { figureItems } from '../../engine/ide/working';
 import { figureView } from '../../engine/views/job-view';
 import { missingOf } from '../../engine/views/show';
 import type { Term } from '../../engine/working/term';
@@ -14,7 +16,18 @@ export function priceTold(job: Job, file: string): Told {
   const made = pageOf(job, 'price', { version: VERSION });
   if (typeof made === 'string')
     return { markdown: `${made}\n`, json: JSON.stringify({ file, isJob: false, why: made }) };
-  return { markdown: markdownOf(made.paper), json: JSON.stringify(valuesOf(job, file)) };
+  return {
+    markdown: `${markdownOf(made.paper)}\n${idsOf(job)}\n`,
+    json: JSON.stringify(valuesOf(job, file)),
+  };
+}
+
+/** More are not named: whoever explains a figure can list all. */
+const MOST_IDS = 80;
+
+function idsOf(job: Job): string {
+  const ids = figureItems(job).map(({ id }) => `\`${id}\``);
+  return phrase`Ids of the figures: ${ids.slice(0, MOST_IDS).join(', ')}`;
 }
 
 function valuesOf(job: Job, file: string) {

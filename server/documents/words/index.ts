@@ -16,14 +16,7 @@ export { daysLater } from './dates';
 export type { InvoiceWords } from './invoice';
 export type { JobsWords } from './jobs';
 export type { OutcomeWords } from './outcome';
-export type {
-  CutsWords,
-  DayWords,
-  MatchWords,
-  MeasureWords,
-  MortarWords,
-  PagesWords,
-} from './pages';
+export type { CutsWords, DayWords, MatchWords, MeasureWords, MortarWords } from './pages';
 export type { PriceWords } from './price';
 export type { RecordedKind, RecordWords } from './record';
 export type { SiteWords } from './site';

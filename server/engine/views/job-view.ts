@@ -1,7 +1,8 @@
 /** A job as plain data, ready to show: every figure with its id, every block with its line for the editor. */
 import { later, phrase, spoken } from '../../../shared/phrase';
 import type { BlockView, FigureView, JobView } from '../../../shared/views';
-import type { Figure, Work } from '../brickwork/needs';
+import type { Figure } from '../brickwork/needs';
+import type { Work } from '../brickwork/work';
 import { headOrigin } from '../findings/remark';
 import { optionFigures } from '../life/priced';
 import { resultFigures, resultOf } from '../life/result';
@@ -109,7 +110,7 @@ export function summaryOf(work: Work, job: Job): string {
 }
 
 /** What the work itself takes, in words: nothing else of the job is in it. */
-export function amountsOf(work: Work, env: Env): string[] {
+function amountsOf(work: Work, env: Env): string[] {
   return amounts(work, env).map((amount) => amount.text);
 }
 
@@ -125,7 +126,7 @@ export function amounts(work: Work, env: Env): { readonly text: string; readonly
 }
 
 /** Its share of the job’s cost and price, in words. */
-export function moneyOf(work: Work, job: Job): { readonly cost: string; readonly price: string } {
+function moneyOf(work: Work, job: Job): { readonly cost: string; readonly price: string } {
   const { cost, price } = job.shareOf(work);
   return {
     cost: phrase`cost ${showTerm(cost, job.env)}`,

@@ -1,12 +1,16 @@
 /** A comparison of bricks in a reader’s words: one line a candidate, and the lines under it. */
-import { phrase } from '../../../shared/phrase';
+
+import { later, phrase, spoken } from '../../../shared/phrase';
 import { lengthText, sizeText } from '../brickwork/lengths';
 import type { Candidate, Matching } from '../brickwork/matching';
+import { criteriaSaid } from '../brickwork/matching/rank';
 import { SIDES } from '../brickwork/matching/types';
 import type { Env } from '../resolve/env';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
 import { showTerm } from './show';
+
+const SIDE = { length: later`length`, width: later`width`, height: later`height` } as const;
 
 /** What is compared with, and how it is known. */
 export function stoodText({ stood }: Matching, env: Env): string {
@@ -29,7 +33,7 @@ function measuredText(sample: Term | undefined): string {
 }
 
 /** “+1, +0.5, −1 mm”. */
-export function largerText({ larger }: Candidate, env: Env): string {
+function largerText({ larger }: Candidate, env: Env): string {
   if (!larger) return phrase`not known`;
   const off = (mm: number) => {
     const text = lengthText(env, Math.abs(mm));
@@ -45,24 +49,29 @@ export function nearText({ near }: Candidate, env: Env): string {
   if (!near) return phrase`no class known`;
   if (!near.out) return phrase`within ${near.title}`;
   const by = lengthText(env, Math.abs(near.out.term.value.toNumber()));
-  return phrase`out of ${near.title}: ${near.out.side} by ${by}`;
+  return phrase`out of ${near.title}: ${spoken(SIDE[near.out.side])} by ${by}`;
 }
 
-export function bedText({ bed }: Candidate, env: Env): string {
+function bedText({ bed }: Candidate, env: Env): string {
   if (!bed) return phrase`not known`;
   const mm = bed.joint.value.toNumber();
   if (mm <= 0) return phrase`none, too high`;
   return `${lengthText(env, mm)}${bed.accepted ? '' : phrase`, not accepted`}`;
 }
 
-export function driftText({ bed }: Candidate, env: Env): string {
+function driftText({ bed }: Candidate, env: Env): string {
   const mm = bed?.drift?.term.value.toNumber();
   if (mm === undefined) return '';
   return `${mm < 0 ? '−' : ''}${lengthText(env, Math.abs(mm))}`;
 }
 
-export function costText({ buy }: Candidate, env: Env): string {
+function costText({ buy }: Candidate, env: Env): string {
   return buy.cost.gaps.length ? phrase`not known` : showTerm(buy.cost, env);
+}
+
+/** By what it differs, its bed joint, the drift of its courses, and its cost: each in a column of its own. */
+export function columnTexts(one: Candidate, env: Env): string[] {
+  return [largerText, bedText, driftText, costText].map((text) => text(one, env));
 }
 
 /** What stands in no column: upright joints, the ends of the tolerance, what is bought and left. */
@@ -110,6 +119,6 @@ function oneLine(one: Candidate, { candidates, order }: Matching, where: string,
     ...(driftText(one, env) ? [phrase`drift ${driftText(one, env)} at its usual bed`] : []),
     phrase`cost ${costText(one, env)}`,
   ];
-  const rank = phrase`${one.rank} of ${candidates.length} by ${order.join(', ')}`;
+  const rank = phrase`${one.rank} of ${candidates.length} by ${criteriaSaid(order).join(', ')}`;
   return `${phrase`In ${where} ${rank}: ${parts.join(' · ')}.`} ${one.why ?? ''}`.trim();
 }

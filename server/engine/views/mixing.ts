@@ -8,6 +8,7 @@ import { asBought } from '../price/buying/material';
 import { factsNamed } from '../resolve/env';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
+import type { SourceBlock } from '../workspace/source';
 import { showTerm, showValue } from './show';
 
 /** A mix: how much of it, in how many batches of how much, the last by itself, and what goes into a whole one. */
@@ -16,6 +17,9 @@ export interface Mixed {
   readonly wet: string;
   readonly batches: string;
   readonly parts: readonly MixedPart[];
+  /** Of how much it is, and of how large a batch. */
+  readonly terms: readonly Term[];
+  readonly block?: SourceBlock;
 }
 
 export interface MixedPart {
@@ -24,6 +28,7 @@ export interface MixedPart {
   readonly amount: string;
   /** The same in buckets and in packs, where it can be told so. */
   readonly measures: readonly string[];
+  readonly term: Term;
 }
 
 export function mixedIn(job: Job): Mixed[] {
@@ -36,7 +41,9 @@ function mixedOf({ mix, mixing }: MortarOf, job: Job): Mixed[] {
   const last = mixing.over.value.isZero() ? '' : phrase`, the last ${show(mixing.last)}`;
   const batches = phrase`${show(mixing.count)} of ${upTo(mixing)}${show(mixing.size)}${last}`;
   const parts = mixing.materials.map((part) => partOf(part, job));
-  return [{ title: mix.title, wet: show(mix.wet), batches, parts }];
+  const terms = [mix.wet, mixing.size];
+  const block = mix.facts?.block;
+  return [{ title: mix.title, wet: show(mix.wet), batches, parts, terms, block }];
 }
 
 /** Nothing where all are alike but the last. */
@@ -45,10 +52,11 @@ export function upTo({ differ }: Pick<Mixing, 'differ'>): string {
 }
 
 function partOf(part: InBatch, job: Job): MixedPart {
-  if (!part.origin) return { title: '', amount: packsText(part, job), measures: [] };
+  if (!part.origin)
+    return { title: '', amount: packsText(part, job), measures: [], term: part.amount };
   const title = factsNamed(job.env, 'material', part.material)?.title ?? part.material;
   const measures = [measured(part.amount, job), inPacks(part, job)].filter(Boolean);
-  return { title, amount: showTerm(part.amount, job.env), measures };
+  return { title, amount: showTerm(part.amount, job.env), measures, term: part.amount };
 }
 
 /** Packs of a ready mix. */

@@ -87,9 +87,12 @@ export function showValue(value: Exact, unit: string, env: Env): string {
   if (unit === '%') return `${number}%`;
   const words = of(WORDS, unit);
   if (words) return counted(number, spoken(words[0]), spoken(words[1]));
+  const each = unit.endsWith('/h') ? of(WORDS, unit.slice(0, -2)) : undefined;
+  if (each) return `${number}\u00a0${spoken(each[1])}/h`;
   const word = /^[a-z][a-z-]+[a-z]$/.test(unit);
-  const plural = word && number !== '1' && !unit.endsWith('s') ? 's' : '';
-  return `${number}\u00a0${of(SIGNS, unit) ?? (word ? unit.replaceAll('-', ' ') : unit)}${plural}`;
+  const several = word && number !== '1' && !unit.endsWith('s');
+  const text = of(SIGNS, unit) ?? (word ? unit.replaceAll('-', ' ') : unit);
+  return `${number}\u00a0${several ? phrase`${text}s` : text}`;
 }
 
 /** A rate may have more digits than its currency: £0.0125 a brick. */

@@ -1,8 +1,15 @@
 /** The timetable of a job: its tasks in the order they are done, in the firm’s day. */
 import { phrase } from '../../../shared/phrase';
-import type { Work } from '../brickwork/needs';
+import type { Work } from '../brickwork/work';
 import { TaskOrder } from '../labour/order';
-import { type Break, type Chunk, type Day, type DayPlan, timetable } from '../labour/timetable';
+import {
+  type Break,
+  type Chunk,
+  type Day,
+  type DayPlan,
+  type Entry,
+  timetable,
+} from '../labour/timetable';
 import { LineFacts } from '../resolve/env';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
@@ -15,7 +22,7 @@ export function timetableOf(job: Job, start?: number): Day[] {
 function chunksOf(job: Job): Chunk[] {
   const { loading } = job.price;
   const first = loading
-    ? [{ work: '', label: phrase`Loading out`, hours: loading.value.toNumber() }]
+    ? [{ work: '', label: phrase`Loading out`, hours: loading.value.toNumber(), of: loading }]
     : [];
   const order = new TaskOrder(job.env);
   return [...first, ...job.works.flatMap((work) => chunksOfWork(work, order))];
@@ -30,7 +37,9 @@ function chunksOfWork(work: Work, order: TaskOrder): Chunk[] {
     // What a partner does is in its own days.
     .filter((task) => !task.by)
     .sort((a, b) => order.placeOf(a.task) - order.placeOf(b.task))
-    .map(({ task, hours }) => ({ task, label: hours.label, hours: hours.value.toNumber() }));
+    .map(({ task, hours }) => {
+      return { task, label: hours.label, hours: hours.value.toNumber(), of: hours };
+    });
   return liftsOf(all, lifts, order).map(({ task, ...chunk }) => ({
     ...chunk,
     work: name,
@@ -65,9 +74,9 @@ function liftsOf(tasks: readonly Step[], lifts: number, order: TaskOrder): reado
 function planOf({ env, price }: Job, start: number | undefined): DayPlan {
   const { driving, setUp, clearUp } = price.around;
   const part = (term: Term | undefined, label: string) =>
-    term ? [{ label, hours: term.value.toNumber() }] : [];
+    term ? [{ label, hours: term.value.toNumber(), of: term }] : [];
   const half = driving ? driving.value.toNumber() / 2 : 0;
-  const drive = half ? [{ label: phrase`Driving`, hours: half }] : [];
+  const drive = half ? [{ label: phrase`Driving`, hours: half, of: driving }] : [];
   return {
     start: start ?? startOf(env),
     hours: price.gang.day.value.toNumber(),
@@ -86,9 +95,16 @@ function startOf({ book }: Job['env']): number {
 function breaksOf(env: Job['env']): Break[] {
   return env.book.settings('labour', 'break').flatMap(({ line, block }) => {
     const at = line.values.at;
-    const hours = new LineFacts(block, line, env).number('time');
-    return at?.kind === 'clock' && hours ? [{ at: at.minutes, minutes: hours * 60 }] : [];
+    const facts = new LineFacts(block, line, env);
+    const hours = facts.number('time');
+    const of = facts.term('time', phrase`Break`);
+    return at?.kind === 'clock' && hours ? [{ at: at.minutes, minutes: hours * 60, of }] : [];
   });
+}
+
+/** The hours that an entry of a timetable is some of. */
+export function hoursOf({ of }: Entry): Term | undefined {
+  return of as Term | undefined;
 }
 
 /** `08:30`, to the nearest minute. */

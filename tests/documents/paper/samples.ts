@@ -17,7 +17,7 @@ export function useFonts(): void {
   beforeAll(async () => {
     folder = mkdtempSync(path.join(tmpdir(), 'perpend-fonts-'));
     await makeFonts(folder);
-  }, 60_000);
+  });
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 }
 

@@ -4,8 +4,11 @@ import { buyingPaper } from '../../../server/documents/buying/paper';
 import { csvOf, tablesOf } from '../../../server/documents/paper';
 import type { Part } from '../../../server/documents/paper/model';
 import { sitePaper } from '../../../server/documents/site/paper';
-import type { Mark, Paper as SheetSize } from '../../../server/engine/drawing/sheet/paper';
-import { textWidth } from '../../../server/engine/drawing/sheet/paper';
+import {
+  type Mark,
+  type Paper as SheetSize,
+  textWidth,
+} from '../../../server/engine/drawing/sheet/paper';
 import { heading } from '../../../server/engine/drawing/sheet/sheet';
 import { ODD, oddJob, WHOLE_FIRM } from './jobs';
 import { markdownText } from './read';

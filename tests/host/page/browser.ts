@@ -52,7 +52,11 @@ export function startBrowser(): Promise<Browser> {
   const executablePath = findBrowser();
   if (!executablePath)
     throw new Error('The page of the preview is tested in chromium: none is on the PATH.');
-  return chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
+  return chromium.launch({
+    executablePath,
+    args: ['--no-sandbox', '--disable-gpu'],
+    timeout: 100_000,
+  });
 }
 
 export class OpenPage {
@@ -66,7 +70,17 @@ export class OpenPage {
   }
 
   async tell(message: ToPage | object): Promise<void> {
-    await this.page.evaluate(`postMessage(${JSON.stringify(message)}, '*')`);
+    // A message of our own after it: when that is there, it was heard.
+    await this.page.evaluate(`new Promise((done) => {
+      const heard = ({ data }) => {
+        if (data !== 'after it') return;
+        removeEventListener('message', heard);
+        done();
+      };
+      addEventListener('message', heard);
+      postMessage(${JSON.stringify(message)}, '*');
+      postMessage('after it', '*');
+    })`);
     await this.settled();
   }
 
@@ -98,6 +112,11 @@ export class OpenPage {
     return this.page.evaluate('kept');
   }
 
+  /** What it has kept by itself since it was opened; nothing until then. */
+  keptAnew(): Promise<Kept | undefined> {
+    return this.page.evaluate('keptAnew');
+  }
+
   async text(selector: string): Promise<string> {
     return (await this.page.locator(selector).textContent()) ?? '';
   }
@@ -105,10 +124,11 @@ export class OpenPage {
 
 const STAND_IN = `
   globalThis.said = [];
+  globalThis.keptAnew = undefined;
   globalThis.acquireVsCodeApi = () => ({
     postMessage: (message) => said.push(message),
     getState: () => globalThis.kept,
-    setState: (kept) => { globalThis.kept = kept; },
+    setState: (kept) => { globalThis.kept = kept; globalThis.keptAnew = kept; },
   });
 `;
 

@@ -191,9 +191,8 @@ describe('a drawing', () => {
     await on.page.mouse.down();
     await on.page.mouse.move(board.x + 80, board.y + 60, { steps: 4 });
     await on.page.mouse.up();
+    await expect.poll(async () => (await on.kept())?.left).toBeGreaterThan(0);
     expect(await on.last('line')).toBeUndefined();
-    await on.page.waitForTimeout(200);
-    expect((await on.kept())?.left).toBeGreaterThan(0);
     await closed(on);
   });
 
@@ -277,15 +276,15 @@ describe('what is kept', () => {
     const { on } = await shown({ size: { width: 500, height: 420 } });
     for (let i = 0; i < 5; i++) await on.page.getByLabel('zoomIn').click();
     await on.page.evaluate(`document.querySelector('.board').scrollTo(150, 40)`);
-    await on.page.waitForTimeout(250);
+    const all = { show: 'front', left: 150, top: 40, work: 'wall north' };
+    await expect.poll(() => on.kept()).toMatchObject(all);
     const kept = await on.kept();
-    expect(kept).toMatchObject({ show: 'front', left: 150, top: 40, work: 'wall north' });
     expect(kept!.zoom).toBeGreaterThan(1);
     await closed(on);
 
     const again = await shown({ size: { width: 500, height: 420 }, kept });
-    await again.on.page.waitForTimeout(250);
-    expect(await again.on.kept()).toEqual(kept);
+    await expect.poll(() => again.on.keptAnew()).toBeDefined();
+    expect(await again.on.keptAnew()).toEqual(kept);
     await closed(again.on);
   });
 });
@@ -298,6 +297,28 @@ describe('a paper', () => {
     expect(lineSaid(await on.last('line'), { from })).toBe(north);
     await on.page.getByText('T. Alder').click();
     expect(lineSaid(await on.last('line'), { from })).toBe(lineOf(WALL, /client/));
+    await closed(on);
+  });
+
+  test('a figure leads to the line it hangs on most, and shows when the cursor is in another', async () => {
+    const { on, of } = await shown({}, 'price');
+    const { from } = of.shown({ line: north, show: 'price' });
+    const row = (text: string) => on.page.locator('.sheet tr', { hasText: text }).first();
+    const classOf = (text: string) => row(text).getAttribute('class');
+    await row('Bricks, all kinds').click();
+    expect(lineSaid(await on.last('line'), { from })).toBe(lineOf(WALL, /length {4}5\.39/));
+    await on.tell({ say: 'cursor', line: lineOf(WALL, /height {4}16/), quiet: true });
+    expect(await classOf('Courses')).toContain('marked');
+    expect(await classOf('Bricks, all kinds')).toContain('touched');
+    await on.tell({ say: 'cursor', line: lineOf(WALL, /client/), quiet: true });
+    expect(await on.page.locator('.sheet tr.touched, .sheet tr.marked').count()).toBe(0);
+    await closed(on);
+  });
+
+  test('a pointer is told what it is at', async () => {
+    const { on } = await shown({}, 'quote');
+    await on.page.getByText('T. Alder').hover();
+    expect(await on.text('.readout')).toMatch(/^client, line \d+$/);
     await closed(on);
   });
 
@@ -372,7 +393,8 @@ describe('what nobody should write', () => {
       '<p>good</p>',
     );
     // The policy was asked, and said no.
-    expect(on.errors.splice(0).join()).toMatch(/inline style violates/);
+    await expect.poll(() => on.errors.join()).toMatch(/inline style violates/);
+    on.errors.length = 0;
     await closed(on);
   });
 

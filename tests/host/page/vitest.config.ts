@@ -8,6 +8,9 @@ export default defineConfig({
     ...base.test,
     include: ['tests/host/page/**/*.test.ts'],
     exclude: [],
-    testTimeout: 120_000,
+    testTimeout: 180_000,
+    // A browser is started before the first of them.
+    hookTimeout: 180_000,
+    expect: { poll: { timeout: 60_000 } },
   },
 });

@@ -21,6 +21,7 @@ const COMMERCIAL = '380';
 /** UNTDID 4461: credit transfer. */
 const TRANSFER = '30';
 
+/** The invoice as UBL 2.1, in the elements and the order of EN 16931; what it lacks is asked of `lacking` first. */
 export function invoiceUbl(invoice: Invoice): string {
   const taxed = invoice.taxes.every((group) => group.category !== 'O');
   const inside = [

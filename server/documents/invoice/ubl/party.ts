@@ -42,7 +42,7 @@ function taxXml({ taxNumber, country }: Party): Xml {
 }
 
 /** With its country before it (BR-CO-09), without the spaces that people write. */
-export function vatId(number: string, country: string): string {
+function vatId(number: string, country: string): string {
   const bare = number.replace(/[\s.-]/g, '').toUpperCase();
   return /^[A-Z]{2}/.test(bare) ? bare : `${country}${bare}`;
 }

@@ -4,7 +4,7 @@ import { under } from '../../cells';
 import type { Part } from '../../paper/model';
 import type { CompareWords } from '../../words';
 import { lineText } from './changes';
-import { factLinesTold, isWhole } from './told';
+import { factHead, factLinesTold } from './told';
 
 export function factParts({ facts }: Comparison, words: CompareWords): Part[] {
   if (!facts.length) return [];
@@ -16,15 +16,8 @@ export function factParts({ facts }: Comparison, words: CompareWords): Part[] {
 }
 
 function headOf(fact: FactChange, words: CompareWords): string {
-  const line = (fact.after ?? fact.before)!;
-  const file = fact.used
-    ? ` (${line
-        .place()
-        .file.split(/[\\/:]/)
-        .at(-1)})`
-    : '';
   if (fact.change === 'moved') return words.movedLines('use');
-  const said = `${isWhole(fact) ? line.text : fact.head}${file}`;
+  const said = factHead(fact);
   if (fact.change === 'new') return words.isNew(said);
   return fact.change === 'gone' ? words.isGone(said) : said;
 }

@@ -29,6 +29,7 @@ export interface SideTexts {
   readonly right: string;
 }
 
+/** Two texts whose lines stand beside each other, for an editor that shows what differs. */
 export function sideTexts(found: Comparison): SideTexts {
   const { compare, price } = wordsFor(languageOf(found.after)).pages;
   const sections = [

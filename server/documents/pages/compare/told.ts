@@ -54,6 +54,22 @@ export function factLinesTold(fact: FactChange): readonly LineChange[] {
 }
 
 /** It is new or gone as a whole. */
-export function isWhole({ change, lines }: FactChange): boolean {
+function isWhole({ change, lines }: FactChange): boolean {
   return change !== 'changed' && !lines.length;
+}
+
+/** The one line of a block that is new or gone as a whole, else its heading; and the file, where it is another’s. */
+export function factHead(fact: FactChange): string {
+  const line = (fact.after ?? fact.before)!;
+  const file = line
+    .place()
+    .file.split(/[\\/:]/)
+    .at(-1);
+  return `${isWhole(fact) ? line.text : fact.head}${fact.used ? ` (${file})` : ''}`;
+}
+
+/** `wall north “Garden wall”`: what it is and how it is called. */
+export function workHead({ before, after }: WorkChange): string {
+  const { kind, name, title } = (after ?? before)!;
+  return [kind, name, title !== name && `“${title}”`].filter(Boolean).join(' ');
 }

@@ -4,7 +4,7 @@ import { tableOf, tableUnder } from '../../cells';
 import type { Part, Row, Table } from '../../paper/model';
 import type { CompareWords } from '../../words';
 import { figureRow, lineText } from './changes';
-import { boughtIn, figuresTold, linesTold, quantitiesTold } from './told';
+import { boughtIn, figuresTold, linesTold, quantitiesTold, workHead } from './told';
 
 export function workParts(found: Comparison, words: CompareWords): Part[] {
   const pieces = found.work.map((change) => pieceParts(change, found, words));
@@ -24,12 +24,11 @@ function pieceParts(change: WorkChange, found: Comparison, words: CompareWords):
   return { part: 'together', parts };
 }
 
-function headOf({ change, before, after }: WorkChange, words: CompareWords): string {
-  const { kind, name, title } = (after ?? before)!;
-  const said = [kind, name, title !== name && `“${title}”`].filter(Boolean).join(' ');
-  switch (change) {
+function headOf(work: WorkChange, words: CompareWords): string {
+  const said = workHead(work);
+  switch (work.change) {
     case 'renamed':
-      return words.renamed(said, before!.name);
+      return words.renamed(said, work.before!.name);
     case 'new':
       return words.isNew(said);
     case 'gone':

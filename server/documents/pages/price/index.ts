@@ -1,13 +1,18 @@
 /** The price of a job as its firm reads it: each piece of work, what is bought, from cost to price, and what is left of it. */
+
+import type { Work } from '../../../engine/brickwork/work';
 import { betweenOf } from '../../../engine/ranges/spread';
-import { jobView } from '../../../engine/views/job-view';
+import type { LineFacts } from '../../../engine/resolve/env';
+import { workFigures } from '../../../engine/views/job-view';
 import { missingOf, showTerm } from '../../../engine/views/show';
+import type { Term } from '../../../engine/working/term';
 import type { Job } from '../../../engine/workspace/job';
 import { ordersOf } from '../../buying/list';
 import { orderTable } from '../../buying/table';
 import { rowOf, tableOf, tableUnder, termCell, under } from '../../cells';
 import { framed } from '../../framed';
-import type { Letterhead, Paper, Part, Table } from '../../paper/model';
+import { fromAll, fromBlock, fromLines, fromOrigins, fromTerms } from '../../from';
+import type { Letterhead, Paper, Part, Row, Table } from '../../paper/model';
 import { titleOf } from '../../quote/work';
 import type { PriceWords, Words } from '../../words';
 import { leavesPart } from './leaves';
@@ -36,7 +41,7 @@ function partsOf(job: Job, words: Words): Part[] {
     ...stages(job, price),
     ...optionsPart(job, price),
     ...tableUnder(price.works, works(job, words)),
-    ...job.works.flatMap((_, i) => figures(job, i, words)),
+    ...job.works.flatMap((work) => figures(work, job, words)),
     ...buying(job, words),
   ];
 }
@@ -44,7 +49,14 @@ function partsOf(job: Job, words: Words): Part[] {
 function gaps({ price }: Job, words: PriceWords): Part[] {
   const missing = missingOf(price.total);
   return missing.length
-    ? [{ part: 'warning', strong: words.incomplete, text: missing.join('; ') }]
+    ? [
+        {
+          part: 'warning',
+          strong: words.incomplete,
+          text: missing.join('; '),
+          from: fromOrigins(...price.total.gaps.map(({ origin }) => origin)),
+        },
+      ]
     : [];
 }
 
@@ -53,10 +65,11 @@ function taken(job: Job, words: PriceWords): Part[] {
 }
 
 /** Between what and what it lies, where a range moves it. */
-function range({ spread, env }: Job, words: PriceWords): Part[] {
+function range({ spread, env, price }: Job, words: PriceWords): Part[] {
   if (!spread) return [];
   const [low, high] = [spread.low, spread.high].map((end) => showTerm(end, env));
-  return [{ part: 'words', text: words.between(percentAlike(env), low!, high!) }];
+  const text = words.between(percentAlike(env), low!, high!);
+  return [{ part: 'words', text, from: fromTerms(price.total) }];
 }
 
 /** So many of a hundred jobs alike lie between the low and the high price. */
@@ -69,33 +82,39 @@ function works(job: Job, words: Words): Table {
   const heads = [words.pages.price.what, words.pages.price.cost, words.pages.price.price];
   const rows = job.works.map((work) => {
     const { cost, price } = job.shareOf(work);
-    return rowOf(titleOf(work, job.works, words.quote), termCell(cost, job), termCell(price, job));
+    const title = titleOf(work, job.works, words.quote);
+    const row = rowOf(title, termCell(cost, job), termCell(price, job));
+    return { ...row, from: fromBlock(work.block) };
   });
   return tableOf('works', heads, rows);
 }
 
 /** Of one piece of work, as the editor tells them too. */
-function figures(job: Job, i: number, words: Words): Part[] {
-  const work = job.works[i]!;
+function figures(work: Work, job: Job, words: Words): Part[] {
   const { what, amount } = words.pages.price;
-  const rows = (jobView(job).blocks[i]?.figures ?? []).map(
-    ({ label, text, value, unit, complete }) => {
-      const unknown = !complete && Number(value) === 0;
-      return rowOf(label, unknown ? '?' : { text, value, unit });
-    },
-  );
+  const rows = workFigures(work, job).map(({ term }) => rowOf(term.label, termCell(term, job)));
   return tableUnder(
-    titleOf(work, job.works, words.quote),
+    { text: titleOf(work, job.works, words.quote), from: fromBlock(work.block) },
     tableOf(work.name, [what, amount], rows),
   );
 }
 
 function stages(job: Job, words: PriceWords): Part[] {
   const { stages: all, retention } = job.price;
-  const rows = all.map(({ title, due }) => rowOf(title, termCell(due, job)));
+  const rows = all.map(({ title, due, line }): Row => {
+    return stageRow(title, due, line, job);
+  });
   const days = retention?.days ? showTerm(retention.days, job.env) : '';
-  if (retention) rows.push(rowOf(words.heldBack(days), termCell(retention.amount, job)));
+  if (retention) {
+    rows.push(stageRow(words.heldBack(days), retention.amount, retention.line, job));
+  }
   return tableUnder(words.stages, tableOf('stages', [words.what, words.amount], rows));
+}
+
+/** Of the line that says so, before all that the amount hangs on. */
+function stageRow(label: string, amount: Term, line: LineFacts, job: Job): Row {
+  const { from, ...cell } = termCell(amount, job);
+  return { ...rowOf(label, cell), from: fromAll(fromLines(line), from) };
 }
 
 function buying(job: Job, words: Words): Part[] {

@@ -4,6 +4,7 @@ import type { PricedOption } from '../../../engine/life/priced';
 import { showTerm } from '../../../engine/views/show';
 import type { Job } from '../../../engine/workspace/job';
 import { rowOf, tableOf, termCell, under } from '../../cells';
+import { fromBlock, fromTerms } from '../../from';
 import type { Part } from '../../paper/model';
 import type { PriceWords } from '../../words';
 
@@ -16,7 +17,8 @@ export function optionsPart(job: Job, words: PriceWords): Part[] {
   const rows = priced.map((option) => {
     const { title, more, price } = option;
     const cells = [more.net, more.total, price.total].map((term) => termCell(term, job));
-    return rowOf(title, ...cells, notesOf(option, accepted, words));
+    const row = rowOf(title, ...cells, notesOf(option, accepted, words));
+    return { ...row, from: fromBlock(option.block) };
   });
   const table = tableOf('options', heads, rows, [1, 2, 3]);
   return under(words.options, table, ...agreed(job, accepted, words));
@@ -40,5 +42,5 @@ function agreed(job: Job, accepted: readonly string[], words: PriceWords): Part[
   const total = showTerm(agreedJob(job).price.total, job.env);
   const held = showTerm(heldPrice(job), job.env);
   const text = words.asAccepted(accepted, total, held === total ? '' : held);
-  return [{ part: 'words', text }];
+  return [{ part: 'words', text, from: fromTerms(agreedJob(job).price.total) }];
 }

@@ -12,7 +12,8 @@ const TOTALS: ReadonlySet<PriceStep['step']> = new Set(['cost', 'net']);
 
 export function stepTable(job: Job, words: PriceWords): Table {
   const rows = priceSteps(job).map((step): Row => {
-    const row = rowOf(stepLabel(step, job, words), termCell(step.amount, job));
+    const { from } = step;
+    const row = { ...rowOf(stepLabel(step, job, words), termCell(step.amount, job)), from };
     if (step.step === 'total') return { ...row, role: 'grand' };
     return TOTALS.has(step.step) ? { ...row, role: 'total' } : row;
   });

@@ -1,9 +1,12 @@
 /** From cost to price, step by step: each that there is, so that what is above and below agrees. */
 import type { Exact } from '../../../../shared/exact';
 import type { Figure } from '../../../engine/brickwork/needs';
+import { ofPrice } from '../../../engine/price/settings';
 import type { TaxGroup } from '../../../engine/price/tax/taxes';
 import { counted, type Term } from '../../../engine/working/term';
 import type { Job } from '../../../engine/workspace/job';
+import { fromAll, fromLines, fromTerms } from '../../from';
+import type { From } from '../../paper/model';
 import { rateOf } from '../../rates';
 
 export interface PriceStep {
@@ -36,6 +39,8 @@ export interface PriceStep {
   readonly time?: Term;
   /** One tax among several: what it is on. */
   readonly tax?: TaxGroup;
+  /** Where it comes from, where its amount does not say. */
+  readonly from?: From;
 }
 
 type Figures = ReadonlyMap<string, Figure>;
@@ -60,8 +65,9 @@ export function priceSteps(job: Job): PriceStep[] {
     own('cost'),
     ...['contingency', 'overhead', 'profit'].flatMap((key) => some(by, key as 'profit')),
     ...rounded(by, job),
-    ...price.discounts.map(({ title, amount, rate }): PriceStep => {
-      return { step: 'discount', amount: plain(amount.value.neg(), job), title, rate };
+    ...price.discounts.map(({ title, amount, rate, line }): PriceStep => {
+      const off = plain(amount.value.neg(), job);
+      return { step: 'discount', amount: off, title, rate, from: fromLines(line) };
     }),
     own('net'),
     ...taxSteps(job),
@@ -89,10 +95,17 @@ function taxSteps({ price: { taxes } }: Job): PriceStep[] {
   if (taxes.length === 1 && only!.category !== 'AE') {
     const { rate, tax, name } = only!;
     const none = rate.value.isZero() && !rate.gaps.length;
-    return none ? [] : [{ step: 'tax', amount: tax, title: name, rate: rateOf(tax) }];
+    const from = fromAll(fromLines(only!.line), fromTerms(tax));
+    return none ? [] : [{ step: 'tax', amount: tax, title: name, rate: rateOf(tax), from }];
   }
-  return taxes.map((tax) => ({ step: 'tax', amount: tax.tax, title: tax.name, tax }));
+  return taxes.map((tax) => {
+    const from = fromAll(fromLines(tax.line), fromTerms(tax.tax));
+    return { step: 'tax', amount: tax.tax, title: tax.name, tax, from };
+  });
 }
+
+/** The lines of the price that make up for a difference. */
+const LINES = { agreed: 'agreed', least: 'least', rounding: 'round' } as const;
 
 function rounded(by: Figures, job: Job): PriceStep[] {
   const { price } = job;
@@ -103,7 +116,8 @@ function rounded(by: Figures, job: Job): PriceStep[] {
   const gap = price.gross.value.sub(worked);
   if (gap.isZero()) return [];
   const step = price.agreed ? 'agreed' : atLeast(price.gross) ? 'least' : 'rounding';
-  return [{ step, amount: plain(gap, job), title: '' }];
+  const from = fromAll(fromLines(ofPrice(job.env, LINES[step])), fromTerms(price.gross));
+  return [{ step, amount: plain(gap, job), title: '', from }];
 }
 
 /** Whether the least price is what the price was made from, by the price's own working. */

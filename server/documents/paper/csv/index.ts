@@ -6,6 +6,7 @@ export interface CsvOptions {
   readonly bom?: boolean;
 }
 
+/** Figures as their exact values, without units; a text that a spreadsheet would take for a formula is made a text. */
 export function csvOf(table: Table, { bom = false }: CsvOptions = {}): string {
   const head = table.columns.map(({ title }) => quoted(title));
   const rows = table.rows.map(({ cells }) => table.columns.map((_, i) => field(cells[i])));

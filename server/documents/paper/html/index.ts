@@ -1,5 +1,6 @@
 /** A paper as one page of HTML that needs nothing else: no script, no file, no address outside it. */
-import { element, escaped, linesIn, picture, textIn } from '../../html';
+import { escaped } from '../../../../shared/escaped';
+import { element, linesIn, picture, textIn } from '../../html';
 import { sheetToSvg } from '../../svg';
 import { wordsFor } from '../../words';
 import { base64 } from '../base64';
@@ -11,6 +12,7 @@ import { styleFor } from './style';
 /** Nothing may run, and nothing may be fetched, even if something got in. */
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
 
+/** One file that fetches nothing: drawings and logo are in it. */
 export function htmlOf(paper: Paper): string {
   return [
     '<!doctype html>',
@@ -45,7 +47,7 @@ export function shownIn(paper: Paper, show: Drawn, marked: Marked): string {
 
 function body(paper: Paper, show: Drawn = drawn, marked?: Marked): string {
   const parts = [
-    paper.letterhead ? head(paper.letterhead) : '',
+    paper.letterhead ? head(paper.letterhead, marked) : '',
     element('main', `\n${partsIn(paper.parts, show, marked)}\n`),
     paper.foot ? textIn('footer', paper.foot) : '',
   ];
@@ -57,10 +59,16 @@ function drawn(sheet: Parameters<typeof sheetToSvg>[0], words: string): string {
 }
 
 /** The name first, as it is read, and the sign at its right. */
-function head(firm: Letterhead): string {
+function head(firm: Letterhead, marked: Marked = () => ''): string {
+  const { name, address, contact, from } = firm;
   const parts = [
-    textIn('p', firm.name, 'class="firm"'),
-    linesIn('p', [firm.address.join(', '), firm.contact.join(' · ')].filter(Boolean)),
+    name &&
+      textIn('p', name, ['class="firm"', marked(from?.name, 'facts')].filter(Boolean).join(' ')),
+    linesIn(
+      'p',
+      [address.join(', '), contact.join(' · ')].filter(Boolean),
+      marked(from?.under, 'facts'),
+    ),
   ];
   const words = element('div', parts.filter(Boolean).join('\n'));
   return element('header', [words, logo(firm)].filter(Boolean).join('\n'));

@@ -1,6 +1,7 @@
 /** Each part of a paper in HTML. */
-import { element, escaped, linesIn, textIn } from '../../html';
-import type { DrawingPart, Fact, Part, Row, Table } from '../model';
+import { escaped } from '../../../../shared/escaped';
+import { element, linesIn, textIn } from '../../html';
+import type { DrawingPart, Fact, From, Part, Row, Table } from '../model';
 
 type Drawn = (sheet: DrawingPart['sheet'], words: string) => string;
 
@@ -8,7 +9,11 @@ type Drawn = (sheet: DrawingPart['sheet'], words: string) => string;
  * Attributes that say which line of the job texts come from: for a preview that stands beside the job, and for no file
  * that goes out, which has none of them.
  */
-export type Marked = (texts: readonly string[], what: Part['part'], from?: Row['from']) => string;
+export type Marked = (
+  from: From | undefined,
+  what: Part['part'] | 'cell',
+  level?: number,
+) => string;
 
 const UNMARKED: Marked = () => '';
 
@@ -23,7 +28,7 @@ function partIn(part: Part, drawn: Drawn, marked: Marked): string {
   switch (part.part) {
     case 'heading': {
       const under = part.under ? textIn('span', part.under) : '';
-      const from = marked([part.text, part.under ?? ''], part.part);
+      const from = marked(part.from, part.part, part.level);
       return element(`h${part.level}`, escaped(part.text) + under, from);
     }
     case 'words':
@@ -32,7 +37,7 @@ function partIn(part: Part, drawn: Drawn, marked: Marked): string {
       return element(
         'p',
         `${textIn('strong', part.strong)} ${escaped(part.text)}`,
-        'class="warning" role="alert"',
+        attributes('class="warning" role="alert"', marked(part.from, part.part)),
       );
     case 'facts':
       return facts(part.rows, marked);
@@ -50,9 +55,9 @@ function partIn(part: Part, drawn: Drawn, marked: Marked): string {
 }
 
 function words(part: Extract<Part, { part: 'words' }>, marked: Marked): string {
-  const { text, strong, small } = part;
+  const { text, strong, small, from } = part;
   const lines = text.split('\n').map(escaped).join('<br>\n');
-  const all = attributes(small ? 'class="small"' : '', marked([text], part.part));
+  const all = attributes(small ? 'class="small"' : '', marked(from, part.part));
   return element('p', strong ? element('strong', lines) : lines, all);
 }
 
@@ -62,15 +67,14 @@ function attributes(...all: readonly string[]): string {
 
 function facts(rows: readonly Fact[], marked: Marked): string {
   if (!rows.length) return '';
-  const said = rows.map(({ label, lines }) => {
-    const from = marked([...lines, label], 'facts');
-    return `\n${textIn('dt', label)}${linesIn('dd', lines, from)}`;
+  const said = rows.map(({ label, lines, from }) => {
+    return `\n${textIn('dt', label)}${linesIn('dd', lines, marked(from, 'facts'))}`;
   });
   return element('dl', said.join(''));
 }
 
-function list({ items, ordered }: Extract<Part, { part: 'list' }>, marked: Marked): string {
-  const all = items.map((lines) => linesIn('li', lines, marked(lines, 'list'))).join('\n');
+function list({ items, ordered, from }: Extract<Part, { part: 'list' }>, marked: Marked): string {
+  const all = items.map((lines, i) => linesIn('li', lines, marked(from?.[i], 'list'))).join('\n');
   return all && element(ordered ? 'ol' : 'ul', `\n${all}\n`);
 }
 
@@ -92,14 +96,18 @@ function scope(of: string, holds: string): string {
   return `scope="${of}"${holds === 'number' ? ' class="number"' : ''}`;
 }
 
-/** What a row is about stands in its first cell; one that is empty heads nothing. */
-function rowIn({ cells, role, from: line }: Row, { columns }: Table, marked: Marked): string {
+/**
+ * What a row is about stands in its first cell; one that is empty heads nothing. A row leads where its only figure does;
+ * each of several figures leads by itself.
+ */
+function rowIn({ cells, role, from }: Row, { columns }: Table, marked: Marked): string {
+  const own = marked(from ?? cells.find((cell) => cell.from)?.from, 'table');
   const all = columns.map(({ holds }, i) => {
     const lines = (cells[i]?.text ?? '').split('\n');
     if (i === 0 && holds === 'text' && lines.join('')) return linesIn('th', lines, 'scope="row"');
-    return linesIn('td', lines, holds === 'number' ? 'class="number"' : '');
+    const figure = cells[i]?.from && marked(cells[i].from, 'cell');
+    const at = figure && figure !== own ? figure : '';
+    return linesIn('td', lines, attributes(holds === 'number' ? 'class="number"' : '', at));
   });
-  const texts = cells.map(({ text }) => text);
-  const from = marked(texts, 'table', line);
-  return element('tr', all.join(''), attributes(role ? `class="${role}"` : '', from));
+  return element('tr', all.join(''), attributes(role ? `class="${role}"` : '', own));
 }

@@ -2,6 +2,7 @@
 import type { Cell, DrawingPart, Letterhead, Paper, Part, Row, Table } from '../model';
 import { cell, line } from './escape';
 
+/** A paper without its drawings, which Markdown has no room for. */
 export function markdownOf(paper: Paper): string {
   const blocks = [
     ...(paper.letterhead ? head(paper.letterhead) : []),
@@ -12,7 +13,7 @@ export function markdownOf(paper: Paper): string {
 }
 
 function head({ name, address, contact }: Letterhead): string[] {
-  return [`**${line(name)}**`, broken([address.join(', '), contact.join(' · ')])];
+  return [name && `**${line(name)}**`, broken([address.join(', '), contact.join(' · ')])];
 }
 
 /** Lines under each other in one paragraph. */

@@ -68,7 +68,7 @@ function optionsOf(paper: Paper): DocumentOptions {
     font: null,
     info: {
       Title: printable(paper.title),
-      ...(paper.letterhead ? { Author: printable(paper.letterhead.name) } : {}),
+      ...(paper.letterhead?.name ? { Author: printable(paper.letterhead.name) } : {}),
       Producer: 'Perpend',
       Creator: 'Perpend',
       CreationDate: date,

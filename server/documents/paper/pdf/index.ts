@@ -23,6 +23,7 @@ export interface Pdf {
   readonly noLogo: boolean;
 }
 
+/** The bytes of a tagged PDF, and the letters that its fonts have not; the same paper gives the same bytes. */
 export function pdfOf(paper: Paper, fonts: Fonts): Pdf {
   const doc = new Document(paper);
   const type = new Type(doc, fonts);

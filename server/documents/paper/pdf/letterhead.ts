@@ -21,7 +21,7 @@ export function headPieces(
   const how = { at: set.left, width, hold: 2 as Hold };
   const under = [head.address.join(', '), head.contact.join(' · ')].filter(Boolean);
   const lines = [
-    ...p(head.name, { ...how, size: 15, bold: true, gap: 0 }, parent, set),
+    ...(head.name ? p(head.name, { ...how, size: 15, bold: true, gap: 0 }, parent, set) : []),
     ...under.flatMap((text, i) => p(text, { ...how, size: 9.5, gap: i ? 0 : MM }, parent, set)),
   ];
   const high = lines.reduce((sum, { height, gap }) => sum + height + gap, 0);

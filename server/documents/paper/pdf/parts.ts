@@ -38,7 +38,7 @@ function pieces(part: Part, parent: StructElement, set: Setting): Pieces {
 }
 
 /** An element of the structure under another. */
-export function child(
+function child(
   parent: StructElement,
   tag: string,
   { doc }: Setting,

@@ -9,6 +9,7 @@ import { tablesOf } from '../tables';
 import { sheetXml } from './sheet';
 import { Formats } from './styles';
 
+/** The bytes of a workbook with a sheet for each table of the paper; numbers are numbers, and no cell is a formula. */
 export function xlsxOf(paper: Paper): Uint8Array {
   const tables = tablesOf(paper.parts);
   const names = sheetNames(tables);

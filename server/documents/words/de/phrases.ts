@@ -80,7 +80,7 @@ const WORK: Bundle = {
   '{0} to {1}': '{0} bis {1}',
   'about ': 'etwa ',
   it: 'sie',
-  'one of {0}': 'einer von {0}',
+  'one of {0}': 'eines von {0}',
 };
 
 /** What is mended. */
@@ -92,6 +92,8 @@ const REPAIR: Bundle = {
   '{0} long': '{0} lang',
   '{0} bricks': '{0} Steine',
   'a brick': 'ein Stein',
+  '{0} of the pier': '{0} des Pfeilers',
+  '{0} of the wall': '{0} der Mauer',
   '{0} courses': '{0} Schichten',
   '1 course': '1 Schicht',
   'the topmost {0} of the pier': 'Die obersten {0} des Pfeilers',
@@ -199,7 +201,7 @@ const FIGURES: Bundle = {
   'Bricks on end': 'Steine der Grenadierschicht',
   'Bricks round': 'Steine im Bogen',
   Soldiers: 'Grenadiere',
-  'bricks on edge': 'Steine als Rollschicht',
+  'bricks on edge': 'Steine der Rollschicht',
   'In the backing': 'In der Hintermauerung',
   'By rule of thumb': 'Nach der Faustregel',
   Concrete: 'Beton',
@@ -315,14 +317,16 @@ const DRAWINGS: Bundle = {
   'From above: {0}.': 'Von oben: {0}.',
   '{0}, {1} to {2}': '{0}, {1} bis {2}',
   '{0}, carried on': '{0}, Fortsetzung',
-  'brick on edge': 'Rollschicht',
-  'brick on end': 'Grenadierschicht',
+  'brick on edge': 'Stein der Rollschicht',
+  'brick on end': 'Stein der Grenadierschicht',
   'precast coping': 'Abdeckplatten',
   'tile creasing': 'Dachziegellagen',
   'brick of an arch': 'Bogenstein',
   'damp-proof course': 'Sperrschicht',
   pier: 'Pfeiler',
   block: 'Block',
+  core: 'Kern',
+  cap: 'Abdeckplatte',
   header: 'Binder',
   stretcher: 'Läufer',
   soldier: 'Grenadier',
@@ -378,7 +382,8 @@ const PAGES: Bundle = {
   'courses of {0}, {1}': 'Schichten von {0}, {1}',
   '{0}, its work size': '{0}, Werkmaß',
   '{0} of {1} by {2}': '{0} von {1} nach {2}',
-  '{0} of these {1} cut on edge': '{0} davon hochkant geschnitten',
+  '1 of these is cut on edge': '1 davon hochkant geschnitten',
+  '{0} of these are cut on edge': '{0} davon hochkant geschnitten',
   'no {0}': 'keine {0}',
   '{0} at {1}%': '{0} {1} %',
   '{0} and {1} more': '{0} und {1} weitere',
@@ -386,7 +391,7 @@ const PAGES: Bundle = {
 
 /** Why a caution is given. */
 const CAUTIONS: Bundle = {
-  'it is {0} high': 'sie ist {0} hoch',
+  'it is {0} high': 'Höhe {0}',
   over: 'über',
   'no less than': 'nicht weniger als',
   under: 'unter',
@@ -396,7 +401,7 @@ const CAUTIONS: Bundle = {
   '{0} is {1} away': '{0} ist {1} entfernt',
   'each {0}': 'jeder {0}',
   'one of “{0}”,': 'einer von „{0}“,',
-  '{0} comes by the {1}{2} {3}': '{0} kommt im {1}{2} {3}',
+  '{0} comes by the {1}{2} {3}': '{0} kommt im {3} zu {1}{2}',
   'what comes down': 'was herunterkommt',
   '{0} in all{1}': '{0} zusammen{1}',
   '; {0} bricks in a lump with their mortar are more than {1}':
