@@ -27,7 +27,7 @@ export const PAGE_KINDS = [
 ] as const;
 export type PageKind = (typeof PAGE_KINDS)[number];
 
-export const FORMS = ['pdf', 'html', 'md', 'csv', 'xlsx', 'xml', 'svg', 'dxf', 'json'] as const;
+const FORMS = ['pdf', 'html', 'md', 'csv', 'xlsx', 'xml', 'svg', 'dxf', 'json'] as const;
 export type Form = (typeof FORMS)[number];
 
 /** Who may read it: the client and whoever is on site are told no costs. */

@@ -53,7 +53,7 @@ const MOST_ROOM = 20_000;
 
 type Fields = Record<string, unknown>;
 
-export function isFields(value: unknown): value is Fields {
+function isFields(value: unknown): value is Fields {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 

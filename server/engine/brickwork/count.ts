@@ -140,7 +140,8 @@ function newBrickTerms({ brick, jointTerms }: Masonry): Term[] {
 
 function onEdgeText(count: number): string[] {
   if (!count) return [];
-  return [phrase`${number(count)} of these ${count === 1 ? phrase`is` : phrase`are`} cut on edge`];
+  if (count === 1) return [phrase`1 of these is cut on edge`];
+  return [phrase`${number(count)} of these are cut on edge`];
 }
 
 function number(n: number): string {

@@ -66,6 +66,7 @@ function sizeOf(facts: BlockFacts): UnitSize | undefined {
   return length && width && height ? { length, width, height } : undefined;
 }
 
+/** The mix that a line names, else the defaults’; with no such mix, one whose gaps say so. */
 export function mixOf(line: LineFacts | undefined, env: Env, home: Origin, key = 'mix'): Mix {
   const origin = line?.at(key) ?? home;
   const name = line?.word(key) ?? '';
@@ -126,6 +127,7 @@ export function brickWaste(brick: BlockFacts | undefined, env: Env): Term {
   );
 }
 
+/** How much of a mix is lost, in %: as its block says, else the defaults. */
 export function mixWaste(mix: BlockFacts | undefined, env: Env): Term {
   return (
     mix?.line('waste')?.term('share', phrase`waste`, '%') ??

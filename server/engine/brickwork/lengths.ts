@@ -39,6 +39,7 @@ export interface UnitNames {
 const METRIC: UnitNames = { length: 'm', area: 'm2', volume: 'l', mass: 'kg' };
 const IMPERIAL: UnitNames = { length: 'ft', area: 'ft2', volume: 'ft3', mass: 'lb' };
 
+/** The units that a reader of this job is shown. */
 export function unitNames(env: Env): UnitNames {
   return env.imperial ? IMPERIAL : METRIC;
 }

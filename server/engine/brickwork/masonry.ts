@@ -16,6 +16,7 @@ export interface Masonry {
   readonly gaps: readonly Gap[];
 }
 
+/** Brick, mix and joints of a piece of work, by its own lines and the defaults; its gaps say what is not known. */
 export function masonryOf(facts: BlockFacts, env: Env): Masonry {
   const brick = brickOf(facts.orDefault('brick'), env, facts.origin);
   const mix = mixOf(facts.orDefault('mix'), env, facts.origin);
@@ -23,6 +24,7 @@ export function masonryOf(facts: BlockFacts, env: Env): Masonry {
   return { ...masonry, gaps: [...masonry.gaps, ...unsaidIn(facts)] };
 }
 
+/** The same of a brick and a mix that are known already. */
 export function withJoints(facts: BlockFacts, env: Env, brick: Brick, mix: Mix): Masonry {
   const jointTerms = jointsOf(facts, brick, mix);
   const gaps = [...brick.gaps, ...mix.gaps, ...jointTerms.perpend.gaps, ...jointTerms.bed.gaps];
@@ -64,6 +66,7 @@ export function waysIn(env: Env, key: 'ways' | 'pier-ways'): readonly WayKind[] 
   return value.of.map((each) => wordOf(each.way) as WayKind);
 }
 
+/** What the saw takes of a cut, mm; 0 where no defaults say. */
 export function kerfOf(env: Env): number {
   return defaultLine(env, 'kerf')?.number('width') ?? 0;
 }

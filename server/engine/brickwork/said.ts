@@ -5,7 +5,23 @@ import { phrase } from '../../../shared/phrase';
 import { showNumber } from '../../../shared/show';
 import { toBase } from '../../../shared/units';
 import type { BlockFacts, Env, LineFacts } from '../resolve/env';
+import type { Origin } from '../working/term';
 import { feetText } from './lengths';
+
+/** A sentence, and the lines that it tells of: the one that it most depends on first. */
+export interface Said {
+  readonly text: string;
+  readonly from: readonly Origin[];
+}
+
+/** Sentences of the same lines. */
+export function saidFrom(
+  texts: readonly string[],
+  ...lines: readonly (LineFacts | undefined)[]
+): Said[] {
+  const from = lines.flatMap((line) => line?.origin ?? []);
+  return texts.map((text) => ({ text, from }));
+}
 
 /** A length as it is spoken of: metres to a hundredth, or feet and inches to a sixteenth. */
 export function lengthSaid(mm: number, env: Env): string {
@@ -35,23 +51,25 @@ export function highSaid(courses: number, coping: number, env: Env): string {
 }
 
 /** The damp course of a wall, or `of each` of several piers, where there is one. */
-export function dampSaid(facts: BlockFacts, each = ''): string[] {
-  const courses = facts.line('dpc')?.number('courses');
+export function dampSaid(facts: BlockFacts, each = ''): Said[] {
+  const line = facts.line('dpc');
+  const courses = line?.number('courses');
   const lowest = courses === 1 ? phrase`lowest course` : phrase`lowest ${courses} courses`;
-  return courses ? [phrase`Lay the ${lowest}${each} in damp-proof bricks.`] : [];
+  return saidFrom(courses ? [phrase`Lay the ${lowest}${each} in damp-proof bricks.`] : [], line);
 }
 
-export function footingSaid(facts: BlockFacts, env: Env, each = ''): string[] {
+/** Sentences on the footing, for the client; none where no line says one. */
+export function footingSaid(facts: BlockFacts, env: Env, each = ''): Said[] {
   const line = facts.line('footing');
   if (!line) return [];
   const sides = (line.sides('size') ?? []).map((side) => sizeSaid(side, env));
-  if (!sides.length) return [phrase`Dig and concrete the footing${each}.`];
+  if (!sides.length) return saidFrom([phrase`Dig and concrete the footing${each}.`], line);
   const deep = phrase`${sides.at(-1)} deep`;
   const size =
     sides.length === 2
       ? phrase`${sides[0]} wide and ${deep}`
       : phrase`${sides[0]} by ${sides[1]}, ${deep}`;
-  return [phrase`Dig and concrete the footing${each}, ${size}.`];
+  return saidFrom([phrase`Dig and concrete the footing${each}, ${size}.`], line);
 }
 
 /** An amount of a line, both ends of it where it is a range. `show` takes base units (mm, m2, or a count). */

@@ -5,6 +5,7 @@
 
 import type { ReadLine } from '../../../grammar/read/values';
 import { later, phrase, spoken } from '../../../shared/phrase';
+import { kindSaid } from '../kinds-said';
 import { BlockFacts } from '../resolve/env';
 import type { Gap } from '../working/term';
 
@@ -37,7 +38,7 @@ export function unsaidIn(facts: BlockFacts): Gap[] {
 
 function unsaidInside({ block, env }: BlockFacts, line: ReadLine): Gap[] {
   const facts = new BlockFacts(block, line, env);
-  const name = phrase`the ${line.kind.key} ${facts.name}`;
+  const name = phrase`the ${kindSaid(line.kind.key)} ${facts.name}`;
   const gaps = gapsIn(facts, INNER, name);
   if (line.kind.key !== 'pier' || facts.line('size')) return gaps;
   return [...gaps, { what: phrase`the size of ${name} is not known`, origin: facts.origin }];

@@ -1,6 +1,6 @@
 /** What a piece of work holds that a caution may be about: each with the line that brings it up, and why in words. */
 import type { BROUGHT_UP_BY } from '../../../grammar/lines/caution';
-import type { Work } from '../brickwork/needs';
+import type { Work } from '../brickwork/work';
 import { type Ends, isRange } from '../resolve/ends';
 import type { BlockFacts, Env } from '../resolve/env';
 import type { Origin } from '../working/term';

@@ -2,7 +2,7 @@
  * Cautions of a job: those of its libraries and its own files that its work brings up. What a piece of work brings
  * up is kept with it, for as long as the same cautions stand; after a keystroke one piece of work is looked at.
  */
-import type { Work } from '../brickwork/needs';
+import type { Work } from '../brickwork/work';
 import { nameOrigin } from '../findings/remark';
 import { BlockFacts, type Env } from '../resolve/env';
 import type { SourceBlock } from '../workspace/source';
@@ -127,7 +127,7 @@ function standingOf(
   return { work, facts, env, wall: wall && works.find((w) => w.block === wall) };
 }
 
-export function holdingOf(standing: Standing): Holding {
+function holdingOf(standing: Standing): Holding {
   const into = new Gathered(nameOrigin(standing.work.block));
   doing(standing, into);
   place(standing, into);

@@ -1,5 +1,5 @@
 /** What is in the mortar and concrete of a piece of work, what the standing mortar is, and the bags it comes in. */
-import { phrase } from '../../../shared/phrase';
+import { phrase, spoken } from '../../../shared/phrase';
 import type { MixNeed } from '../brickwork/needs';
 import { partsOf } from '../mortar/parts';
 import { endsOf } from '../resolve/ends';
@@ -50,7 +50,7 @@ function bag(pack: LineFacts, title: string, origin: Origin, into: Gathered): vo
   if (kg === undefined || content?.kind !== 'quantity' || content.unit?.dimension !== 'mass')
     return;
   const comes = (up: string) => (mass: number) =>
-    phrase`${title} comes by the ${up}${massText(pack.env, mass)} ${pack.word('pack')}`;
+    phrase`${title} comes by the ${up}${massText(pack.env, mass)} ${spoken(pack.word('pack'))}`;
   const words = {
     one: comes(''),
     most: comes(phrase`up to `),

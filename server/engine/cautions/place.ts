@@ -1,9 +1,9 @@
 /** How high a piece of work is, how thick, how far out of plumb, and what it stands near: as lines say or as it was laid. */
 
 import { phrase } from '../../../shared/phrase';
-import type { WorkFacts } from '../brickwork/needs';
 import { lengthSaid, sizeSaid } from '../brickwork/said';
 import { higherAtMost } from '../brickwork/wall/highest';
+import type { WorkFacts } from '../brickwork/work';
 import { type Ends, endsOf, isRange, only } from '../resolve/ends';
 import { type Gathered, inWords, type Limit, lineIn, type Standing, type What } from './holding';
 
@@ -26,6 +26,10 @@ function leaning({ facts, env }: Standing, into: Gathered): void {
   };
   const why = (limit?: Limit) => inWords(out, words, limit);
   into.add('leans', { origin: line.origin, amount: out, why });
+}
+
+function itIs(perhaps: boolean, at: string, within: string): string {
+  return perhaps ? phrase`it may be ${at}${within}` : phrase`it is ${at}${within}`;
 }
 
 interface Near {
@@ -107,7 +111,7 @@ function near(what: What, where: Near, { facts, env }: Standing, into: Gathered)
     into.add(what, {
       ...there,
       why: (limit) =>
-        phrase`it ${isRange(away) ? phrase`may be` : phrase`is`} ${where.at}${limit?.amount ? phrase`, within ${limit.text}` : ''}`,
+        itIs(isRange(away), where.at, limit?.amount ? phrase`, within ${limit.text}` : ''),
       saysLimit: true,
     });
 }

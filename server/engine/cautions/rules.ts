@@ -64,7 +64,7 @@ function linesOf(heading: ReadLine, key: string): ReadLine[] {
   return heading.body.filter((line) => line.kind.key === key);
 }
 
-export function conditionsIn(line: ReadLine, block: SourceBlock): Condition[] {
+function conditionsIn(line: ReadLine, block: SourceBlock): Condition[] {
   const { when } = line.values;
   return when?.kind === 'list' ? when.of.map((values) => conditionOf(values, block)) : [];
 }

@@ -1,8 +1,8 @@
 /** Figures of two revisions that are not the same: what the work takes, what is bought, what it costs. */
 import type { Exact } from '../../../shared/exact';
-import { unitNamed } from '../../../shared/units';
 import type { Figure } from '../brickwork/needs';
 import { jobFigures, workFigures } from '../views/job-view';
+import { differenceOf } from '../working/beside';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
 import { pairedBy } from './pair';
@@ -80,13 +80,4 @@ function isSome({ term }: Figure): boolean {
 function alike(a: Term, b: Term): boolean {
   if (a.gaps.length > 0 !== b.gaps.length > 0) return false;
   return differenceOf(a, b)?.isZero() ?? false;
-}
-
-/** Nothing where the units are not of one kind. */
-export function differenceOf(a: Term | undefined, b: Term | undefined): Exact | undefined {
-  if (!a || !b) return a ? a.value.neg() : b?.value;
-  if (a.unit === b.unit) return b.value.sub(a.value);
-  const [from, to] = [unitNamed(a.unit), unitNamed(b.unit)];
-  if (!from || !to || from.dimension !== to.dimension) return undefined;
-  return b.value.sub(a.value.mul(from.factor).div(to.factor)).toDecimalPlaces(20);
 }

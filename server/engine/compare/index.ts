@@ -13,10 +13,10 @@ import { reordered, type WorkIn, type WorkPair, workPairs } from './work';
 
 export type { FactChange } from './facts';
 export type { FigureChange } from './figures';
-export { allOf, type ChangeSaid, type LineChange, saidChange } from './lines';
-export type { MoneyChange, MoneyPart } from './money';
+export { type LineChange, saidChange } from './lines';
+export type { MoneyPart } from './money';
 export { type SaidLine, saidBlock } from './said';
-export type { CautionChange, NewAndGone } from './told';
+export type { CautionChange } from './told';
 export { type SinceSent, sinceSent } from './was';
 export type { WorkIn, WorkPair } from './work';
 

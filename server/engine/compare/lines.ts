@@ -39,7 +39,7 @@ function changesOf(
 }
 
 /** Of two lists of lines, those of one word with one another. */
-export function changesAmong(
+function changesAmong(
   before: readonly SaidLine[],
   after: readonly SaidLine[],
   under: readonly string[],
@@ -122,7 +122,7 @@ function whole(change: LineChange['change'], line: SaidLine): ChangeSaid {
 }
 
 /** A line with those under it: `opening gate (from left 2.7 m, width 1010 mm)`. */
-export function allOf({ text, body }: SaidLine): string {
+function allOf({ text, body }: SaidLine): string {
   return body.length ? `${text} (${body.map(allOf).join(', ')})` : text;
 }
 

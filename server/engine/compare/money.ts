@@ -3,9 +3,9 @@
 import { type Exact, ZERO } from '../../../shared/exact';
 import { phrase } from '../../../shared/phrase';
 import type { JobPrice } from '../price/total';
+import { differenceOf } from '../working/beside';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
-import { differenceOf } from './figures';
 import { type Part, partsOf } from './parts';
 import type { WorkPair } from './work';
 

@@ -12,9 +12,16 @@ export function sentIn(sent: SaidLine, file: SourceFile): boolean {
   return sentLines(file).some((line) => line.means === sent.means);
 }
 
+/** By day, as the record is read; of one day as written. */
 function sentLines(file: SourceFile): SaidLine[] {
   return file.blocks
     .filter((block) => block.kind === 'record')
     .flatMap((block) => saidBlock(block)?.body ?? [])
-    .filter((line) => line.key === 'sent');
+    .filter((line) => line.key === 'sent')
+    .sort((a, b) => (dayOf(a) < dayOf(b) ? -1 : dayOf(a) > dayOf(b) ? 1 : 0));
+}
+
+function dayOf({ items }: SaidLine): string {
+  const day = items.find((item) => item.kind === 'date');
+  return day?.text ?? '';
 }

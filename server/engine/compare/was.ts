@@ -1,15 +1,10 @@
 /** What was sent, as the record itself keeps it: figures of that day beside those of now. */
-
-import type { ReadLine } from '../../../grammar/read/values';
-import { phrase } from '../../../shared/phrase';
+import { isOther, keptMoves, type Move, moveOf } from '../life/moved';
+import { recordOf } from '../life/record';
 import { kept } from '../life/was';
-import { wordOf } from '../resolve/book';
-import { LineFacts } from '../resolve/env';
-import { allFigures } from '../views/job-view';
 import type { Term } from '../working/term';
 import type { Job } from '../workspace/job';
-import type { SourceBlock } from '../workspace/source';
-import { differenceOf, type FigureChange } from './figures';
+import type { FigureChange } from './figures';
 
 export interface SinceSent {
   readonly date: string;
@@ -25,46 +20,22 @@ export interface SinceSent {
 
 /** Of the last `sent` line; nothing where nothing was sent. */
 export function sinceSent(job: Job): SinceSent | undefined {
-  const record = job.file.blocks.find((block) => block.kind === 'record');
-  const line = record?.read.heading?.body.filter((l) => l.kind.key === 'sent').at(-1);
-  if (!record || !line) return undefined;
-  const price = new LineFacts(record, line, job.env).term('money', phrase`Price that was sent`);
-  const was = line.body.filter((l) => l.kind.key === 'was');
-  const now = new Map(allFigures(job).map(({ key, term }) => [key, term]));
+  const sent = recordOf(job).sent.at(-1);
+  if (!sent) return undefined;
+  const { date, amount: price, was } = sent;
+  const total = moveOf('job.price', price, job.price.total, job);
   return {
-    date: wordOf(line.values.date),
+    date,
     price,
     figuresKept: was.length,
-    figures: was.flatMap((l) => moved(record, l, now, job)),
-    total: changeOf('job.price', price, job.price.total, job),
+    figures: keptMoves(sent, job).map((move) => changeOf(move, job)),
+    total: isOther(total) ? changeOf(total, job) : undefined,
   };
 }
 
-function moved(
-  record: SourceBlock,
-  line: ReadLine,
-  now: ReadonlyMap<string, Term>,
-  job: Job,
-): FigureChange[] {
-  const id = wordOf(line.values.figure);
-  const is = now.get(id);
-  const key = line.values.money ? 'money' : 'value';
-  const said = new LineFacts(record, line, job.env).term(key, is?.label ?? id);
-  const before = said.unit || !is ? said : { ...said, unit: is.unit };
-  const change = changeOf(id, before, is, job);
-  return change ? [change] : [];
-}
-
-function changeOf(
-  id: string,
-  before: Term,
-  after: Term | undefined,
-  job: Job,
-): FigureChange | undefined {
-  // The record keeps so many digits of a figure: what lies below them has not moved.
-  const now = after && { ...after, value: kept(after, job.env) };
-  const difference = differenceOf(before, now);
-  if (difference?.isZero()) return undefined;
-  const money = before.unit === job.env.money.code;
-  return { id, label: (after ?? before).label, before, after, difference, money };
+/** A figure of now to the digits of the record, so that what is shown adds up. */
+function changeOf({ id, label, was, now, by }: Move, { env }: Job): FigureChange {
+  const after = now && { ...now, value: kept(now, env) };
+  const money = was?.unit === env.money.code;
+  return { id, label, before: was, after, difference: by, money };
 }

@@ -1,5 +1,5 @@
 /** Pieces of work of two revisions: which is which, and what of each has changed. */
-import type { Work } from '../brickwork/needs';
+import type { Work } from '../brickwork/work';
 import type { Job } from '../workspace/job';
 import { type SourceBlock, WORK } from '../workspace/source';
 import { changesIn, type LineChange } from './lines';

@@ -1,3 +1,4 @@
+import { phrase } from '../../../shared/phrase';
 import { cutKey, keyRank } from './keys';
 import type { Drawing, Style } from './model';
 import { cutLabel } from './top/coping';
@@ -18,7 +19,7 @@ export function asBlocks(drawing: Drawing): Drawing {
   const named = [...WHOLE, ...CUT, 'cut'];
   const others = drawing.keys.filter(({ style }) => !named.includes(style));
   const some = boxes.some(({ style }) => style === 'block');
-  const whole = some ? [{ style: 'block' as const, text: 'block' }] : [];
+  const whole = some ? [{ style: 'block' as const, text: phrase`block` }] : [];
   const keys = [...whole, ...cutKey(boxes), ...others].sort((a, b) => keyRank(a) - keyRank(b));
   return { ...drawing, boxes, labels: [...drawing.labels, ...sizes], keys };
 }

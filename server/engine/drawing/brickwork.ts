@@ -1,8 +1,7 @@
 import { bricksOf, piecesIn } from './bricks';
 import { lengthOn, type Units } from './lengths';
 import type { Box, Label } from './model';
-import type { View } from './sheet/view';
-import { clip, eachSegment } from './sheet/view';
+import { clip, eachSegment, type View } from './sheet/view';
 import { cutLabel } from './top/coping';
 
 /** Bricks there would be to draw, near enough: part of a segment counts as its share of it, and a course as one at least. */
@@ -25,14 +24,19 @@ export function brickBoxes(view: View, units: Units): { boxes: Box[]; labels: La
   const { height } = spec.unit;
   const [low, high] = view.whole ? [undefined, undefined] : [view.left, view.right];
   eachSegment(view, (segment, from, to) => {
-    for (let course = from; course < to; course++)
-      for (const { piece, from: x, to: end } of bricksOf(segment, course, low, high)) {
-        const y = course * gauge + spec.joints.bed;
+    // Courses of one run are alike but for their height.
+    const rows: ReturnType<typeof bricksOf>[] = [];
+    for (let course = from; course < to; course++) {
+      const y = course * gauge + spec.joints.bed;
+      const turn = course % segment.runs.length;
+      rows[turn] ??= bricksOf(segment, course, low, high);
+      for (const { piece, from: x, to: end } of rows[turn]) {
         const box = clip(view, { style: piece, x, y, width: end - x, height });
         if (!box) continue;
         boxes.push(box);
         if (piece === 'cut') labels.push(written(end - x, box, units));
       }
+    }
   });
   return { boxes, labels };
 }

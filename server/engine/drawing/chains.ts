@@ -1,7 +1,6 @@
 import { lengthOn, type Units } from './lengths';
 import type { Chain, Drawing } from './model';
-import type { Mark, Place } from './sheet/paper';
-import { ROOM, textWidth } from './sheet/paper';
+import { type Mark, type Place, ROOM, textWidth } from './sheet/paper';
 import { spread } from './spread';
 
 const SIZE = 2.5;

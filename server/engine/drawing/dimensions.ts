@@ -23,11 +23,11 @@ interface Span {
 /** From the end of one tooth to that of another, where the wall has toothed ends: what a length built again reaches over. */
 export function toothedSpan(out: SettingOut, bricks: readonly Box[], { left, right }: Span): Span {
   const { spec } = out;
-  const least = bricks.reduce((far, { x }) => Math.min(far, x), left);
-  const most = bricks.reduce((far, { x, width }) => Math.max(far, x + width), right);
+  const least = () => bricks.reduce((far, { x }) => Math.min(far, x), left);
+  const most = () => bricks.reduce((far, { x, width }) => Math.max(far, x + width), right);
   return {
-    left: spec.left === 'toothed' ? least : left,
-    right: spec.right === 'toothed' ? most : right,
+    left: spec.left === 'toothed' ? least() : left,
+    right: spec.right === 'toothed' ? most() : right,
   };
 }
 

@@ -24,7 +24,8 @@ export function cutKey(boxes: readonly { readonly style: Style }[]): Key[] {
 
 /** Pieces that are in a drawing, in a fixed order; cuts are for {@link keysOf}. */
 export function pieceWords(boxes: readonly { readonly style: Style }[]): Key[] {
-  const used = new Set(boxes.map((box) => box.style));
+  const used = new Set<Style>();
+  for (const { style } of boxes) used.add(style);
   return WORDS.filter(([style]) => used.has(style)).map(([style, text]) => ({
     style,
     text: spoken(text),

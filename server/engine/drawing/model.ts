@@ -77,6 +77,8 @@ export interface Label extends Point {
   room?: { width: number; height: number };
   /** The length of a cut, mm, where this is its size: such a one is never left out, but stands by a letter for it. */
   cut?: number;
+  /** The height that it names, mm, where it stands beside that. */
+  at?: number;
 }
 
 /**
@@ -107,6 +109,16 @@ export interface Key {
   list?: readonly string[];
 }
 
+/** What of the work a drawing of several shows, for whoever asks where that comes from. Lengths as in the work, mm. */
+export interface DrawnPart {
+  /** The course that is seen from above, counted from 1. */
+  course?: number;
+  /** The run of a coping, or the cap, that is seen from above; `at` is its underside. */
+  top?: { from: number; to: number; at: number };
+  /** Where two walls meet: whether the work is the wall along the sheet or the one across it, which lies from and to there. */
+  meets?: { own: 'along' | 'across'; side: 'left' | 'right'; from: number; to: number };
+}
+
 export interface Drawing {
   title: string;
   /** What its lengths are written in. */
@@ -120,6 +132,7 @@ export interface Drawing {
   labels: readonly Label[];
   chains: readonly Chain[];
   rod: Rod | null;
+  part?: DrawnPart;
   keys: readonly Key[];
   notes: readonly string[];
 }

@@ -4,8 +4,14 @@ import { keysOf } from './keys';
 import { lengthOn, type Units, withUnit } from './lengths';
 import type { Box, Drawing, Stroke } from './model';
 import { pierBricks } from './pier-bricks';
-import type { Topping } from './top/coping';
-import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTops } from './top/coping';
+import {
+  type Topping,
+  toppingBoxes,
+  toppingKeys,
+  toppingLabels,
+  toppingNotes,
+  toppingTops,
+} from './top/coping';
 
 export interface PierOptions {
   /** The course a damp-proof course lies under, or that the bricks that make one reach up to. */

@@ -1,7 +1,6 @@
 import { levelAt, topOf } from '../setting-out';
 import type { Box, Label, Stroke, Style } from './model';
-import type { View } from './sheet/view';
-import { clip } from './sheet/view';
+import { clip, type View } from './sheet/view';
 
 export { groundAndDpc } from './face/ground';
 

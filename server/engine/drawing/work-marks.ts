@@ -1,6 +1,5 @@
 import type { Drawing, Label } from './model';
-import type { Mark, Place } from './sheet/paper';
-import { textWidth } from './sheet/paper';
+import { type Mark, type Place, textWidth } from './sheet/paper';
 
 /** The least letters that are read on paper, mm. */
 const LEAST = 1.2;

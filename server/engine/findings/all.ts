@@ -6,7 +6,7 @@ import { phrase } from '../../../shared/phrase';
 import { templateOf } from '../life/template';
 import { ONCE } from '../resolve/book';
 import type { Job } from '../workspace/job';
-import { MOST_CHARACTERS, type SourceBlock } from '../workspace/source';
+import type { SourceBlock } from '../workspace/source';
 import { askRemarks } from './asks';
 import { cautions } from './cautions';
 import { namesTwice } from './checks';
@@ -20,11 +20,13 @@ import { outputMeasured } from './output-measured';
 import { partnersIdle } from './partner-idle';
 import { priceRemarks } from './price';
 import { recordRemarks } from './record';
+import { refused } from './refused';
 import { headOrigin, type Remark, toFinding } from './remark';
+import { firmUnused } from './use-firm';
 
 export function findingsOf(job: Job): Finding[] {
   const { file } = job;
-  if (file.refused) return [tooLarge(file.name)];
+  if (file.refused) return [refused(file.name, file.refused)];
   const faults = file.blocks
     .filter((block) => block.read.faults.length > 0)
     .flatMap((block) => block.read.faults.map((f) => faultFinding(block, f)));
@@ -56,6 +58,7 @@ function remarksOf(job: Job): Remark[] {
     ...priceRemarks(job.price, env).map((r) => toldAt(r, home(job))),
     // A template has no prices: what a job of it lacks is told in the job.
     ...(templateOf(file) ? [] : incomplete(job.price.total, home(job))),
+    ...firmUnused(job, home(job)),
   ];
 }
 
@@ -110,17 +113,5 @@ function faultFinding(block: SourceBlock, fault: Fault): Finding {
       preferred: way.preferred,
       edits: way.edits.map((e) => ({ place: block.place(e.span), text: e.text })),
     })),
-  };
-}
-
-function tooLarge(file: string): Finding {
-  const message = phrase`This file is larger than ${MOST_CHARACTERS / 1024 / 1024} MiB and is not read. No job is near that size; look whether something else was pasted into it.`;
-  return {
-    code: 'file-too-large',
-    severity: 'error',
-    place: { file, line: 0, start: 0, end: 0 },
-    message,
-    related: [],
-    ways: [],
   };
 }

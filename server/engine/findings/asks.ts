@@ -3,10 +3,11 @@
 import { clipped } from '../../../grammar/read/fault';
 import { listed } from '../../../grammar/read/numbers';
 import { phrase } from '../../../shared/phrase';
+import { kindSaid } from '../kinds-said';
 import { type Ask, type AskPlace, askable, askPlace, templateOf } from '../life/template';
 import { originOf, wordOf } from '../resolve/book';
 import type { SourceFile } from '../workspace/source';
-import { meantBy } from './names';
+import { meantBy, thereAre } from './names';
 import { headOrigin, type Remark, rewrite } from './remark';
 
 /** More of one template are not told one by one. */
@@ -64,20 +65,20 @@ function askIdle(
 function there({ why }: Idle, known: readonly string[]): string {
   if (why !== 'nothing' || !known.length) return '';
   const some = `${listed(known.slice(0, 8), 'and')}${known.length > 8 ? phrase` and others` : ''}`;
-  return phrase` There ${known.length === 1 ? phrase`is` : phrase`are`} ${some}.`;
+  return thereAre(known.length, some);
 }
 
 function whyIdle({ what, word }: Ask, { why, targets }: Idle): string {
-  const name = `“${clipped(what)}”`;
+  const name = clipped(what);
   const heading = targets[0]?.heading;
   const of = heading
-    ? [heading.kind.key, wordOf(heading.values.name)].filter(Boolean).join(' ')
+    ? [kindSaid(heading.kind.key), wordOf(heading.values.name)].filter(Boolean).join(' ')
     : '';
   switch (why) {
     case 'nothing':
-      return phrase`No wall, pier, repair, opening or cost of this file is called ${name}.`;
+      return phrase`No wall, pier, repair, opening or cost of this file is called “${name}”.`;
     case 'several':
-      return phrase`${targets.length} things of this file are called ${name}, and which of them is asked for cannot be told. Give one of them another name.`;
+      return phrase`${targets.length} things of this file are called “${name}”, and which of them is asked for cannot be told. Give one of them another name.`;
     case 'with-lines':
       return phrase`“${clipped(word)}” of ${of} has lines of its own. Ask for one of those by its name.`;
     case 'several-lines':

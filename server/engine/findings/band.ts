@@ -2,10 +2,9 @@
 import { phrase } from '../../../shared/phrase';
 import type { Brick } from '../brickwork/goods';
 import type { WallPlan } from '../brickwork/wall/spec';
-import type { BandZones } from '../brickwork/wall/zones';
-import { bandCourses, MOST_BANDS } from '../brickwork/wall/zones';
+import { type BandZones, bandCourses, MOST_BANDS } from '../brickwork/wall/zones';
 import type { BlockFacts, LineFacts } from '../resolve/env';
-import { coursesText } from './courses';
+import { coursesTold } from './courses';
 import { differs } from './dpc';
 import type { Remark } from './remark';
 import { tooMany } from './wall';
@@ -17,7 +16,8 @@ export function bandsOff(
   brickIn: (line: LineFacts) => Brick,
   plan: WallPlan,
 ): Remark[] {
-  const many = facts.lines('band').length > MOST_BANDS ? [tooMany(facts, 'bands', MOST_BANDS)] : [];
+  const many =
+    facts.lines('band').length > MOST_BANDS ? [tooMany(facts, phrase`bands`, MOST_BANDS)] : [];
   return [
     ...many,
     ...bands.flatMap((band) => [
@@ -53,8 +53,8 @@ function tooHigh({ line }: BandZones, plan: WallPlan): Remark[] {
   const courses = bandCourses(line, plan);
   if (!courses || courses.to <= plan.spec.courses) return [];
   const there = plan.spec.courses - (plan.ground[0]?.level ?? 0);
-  const message = phrase`This band reaches above the ${coursesText(there)} of the wall; those above are left out.`;
-  return [off(line, line.values.last ? phrase`last` : phrase`first`, message)];
+  const message = phrase`This band reaches above the ${coursesTold(there)} of the wall; those above are left out.`;
+  return [off(line, line.values.last ? 'last' : 'first', message)];
 }
 
 /** Over the first stretch of ground: a band is level, and the damp course is as many courses all along. */
@@ -69,7 +69,10 @@ function takenAlready({ line, zones }: BandZones, plan: WallPlan): Remark[] {
   );
   const least = Math.min(...left);
   if (least >= wanted) return [];
-  const message = phrase`${coursesText(wanted - least)} of this band ${wanted - least === 1 ? phrase`is` : phrase`are`} of the damp course or of a band before it already, and ${wanted - least === 1 ? phrase`stays` : phrase`stay`} there.`;
+  const message =
+    wanted - least === 1
+      ? phrase`1 course of this band is of the damp course or of a band before it already, and stays there.`
+      : phrase`${wanted - least} courses of this band are of the damp course or of a band before it already, and stay there.`;
   return [off(line, 'first', message)];
 }
 

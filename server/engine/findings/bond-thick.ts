@@ -19,7 +19,7 @@ export function bondThick(facts: BlockFacts, halves: number, env: Env): Remark |
     halves === 2
       ? phrase` Its leaves are parted by one upright joint from end to end, and need ties.`
       : '';
-  const message = phrase`${bond.title} is given for ${listed(thicknesses)}, and this wall is ${said(halves / 2)} thick.${collar} ${others.length ? phrase`For this thickness there ${others.length > 1 ? phrase`are` : phrase`is`} ${listed(others, 'and')}.` : ''}`;
+  const message = phrase`${bond.title} is given for ${listed(thicknesses)}, and this wall is ${said(halves / 2)} thick.${collar} ${others.length ? forThis(others) : ''}`;
   const own = facts.line('bond');
   const ways: RemarkWay[] = others.map((name) => wayTo(name, own, facts));
   return {
@@ -33,6 +33,13 @@ export function bondThick(facts: BlockFacts, halves: number, env: Env): Remark |
 
 function suits(bond: BlockFacts, halves: number): boolean {
   return bond.lines('thick').some((l) => halvesOf(l.number('thick') ?? 0) === halves);
+}
+
+function forThis(bonds: readonly string[]): string {
+  const all = listed(bonds, 'and');
+  return bonds.length > 1
+    ? phrase`For this thickness there are ${all}.`
+    : phrase`For this thickness there is ${all}.`;
 }
 
 function said(bricks: number): string {

@@ -40,7 +40,7 @@ export function cautions(job: Asked): Remark[] {
 }
 
 function andMore(remark: Remark, more: number): Remark {
-  const others = phrase`The same holds for ${counted(more, phrase`piece`, phrase`pieces`)} of work further down.`;
+  const others = phrase`The same holds for ${counted(more, phrase`piece of work`, phrase`pieces of work`)} further down.`;
   return { ...remark, message: `${remark.message} ${others}` };
 }
 

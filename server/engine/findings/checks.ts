@@ -3,6 +3,7 @@
 import type { NamedKind, QuantitySlot, Slot } from '../../../grammar/lines/slots';
 import type { ReadLine, Value, Values } from '../../../grammar/read/values';
 import { phrase } from '../../../shared/phrase';
+import { kindSaid } from '../kinds-said';
 import { isTrade } from '../labour/gang';
 import { isMeasure, measuresFor } from '../mortar/measures';
 import { originOf } from '../resolve/book';
@@ -105,7 +106,7 @@ class Check {
       ...(this.work.get(kind) ?? []),
     ]);
     this.remarks.push(
-      nameUnknown(originOf(this.block, value), of.join(phrase` or `), value.text, [
+      nameUnknown(originOf(this.block, value), of.map(kindSaid).join(phrase` or `), value.text, [
         ...new Set(known),
       ]),
     );
@@ -128,13 +129,17 @@ class Check {
     this.told.add(value);
     const known = measuresFor(textOf(material), this.env);
     if (known.some((measure) => isMeasure(measure, textOf(value)))) return;
-    this.remarks.push(nameUnknown(originOf(this.block, value), 'measure', textOf(value), known));
+    this.remarks.push(
+      nameUnknown(originOf(this.block, value), kindSaid('measure'), textOf(value), known),
+    );
   }
 
   private trade(value: Value | undefined): void {
     const known = this.env.book.names('trade');
     if (!value || known.some((trade) => isTrade(trade, textOf(value)))) return;
-    this.remarks.push(nameUnknown(originOf(this.block, value), 'trade', textOf(value), known));
+    this.remarks.push(
+      nameUnknown(originOf(this.block, value), kindSaid('trade'), textOf(value), known),
+    );
   }
 
   private per(what: string, value: Value | undefined): void {
@@ -171,7 +176,7 @@ export function namesTwice(file: SourceFile): Remark[] {
     if (!block.kind || block.name === undefined) return [];
     const key = `${block.kind} ${block.name}`;
     const first = seen.get(key);
-    if (first) return [nameTwice(block, first, block.kind, block.name)];
+    if (first) return [nameTwice(block, first, kindSaid(block.kind), block.name)];
     seen.set(key, block);
     return [];
   });

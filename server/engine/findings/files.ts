@@ -3,7 +3,7 @@
 import { listed } from '../../../grammar/read/numbers';
 import { phrase } from '../../../shared/phrase';
 import type { Origin } from '../working/term';
-import { MOST_CHARACTERS, type SourceBlock } from '../workspace/source';
+import type { SourceBlock } from '../workspace/source';
 import { meantBy } from './names';
 import { headOrigin, lineAfter, type Remark, rewrite } from './remark';
 
@@ -34,11 +34,6 @@ export function useCycle(origin: Origin, path: string): Remark {
 export function useTooDeep(origin: Origin, deepest: number, files: number): Remark {
   const message = phrase`Files use files more than ${deepest} deep, or more than ${files} in all. This use is left out; name the file in the job itself.`;
   return { code: 'use-too-deep', severity: 'error', origin, message };
-}
-
-export function useTooLarge(origin: Origin, path: string): Remark {
-  const message = phrase`“${path}” is larger than ${MOST_CHARACTERS / 1024 / 1024} MiB and is not read.`;
-  return { code: 'use-too-large', severity: 'error', origin, message };
 }
 
 /** At the first block of the job: a library was taken that no line names. */

@@ -20,6 +20,11 @@ export function meantBy(name: string, known: readonly string[]): string | undefi
   return nearest(name, some);
 }
 
+/** ` There are a, b and c.`, after a sentence that says what there is not. */
+export function thereAre(count: number, names: string): string {
+  return count === 1 ? phrase` There is ${names}.` : phrase` There are ${names}.`;
+}
+
 export function nameUnknown(
   origin: Origin,
   kind: string,
@@ -28,7 +33,10 @@ export function nameUnknown(
 ): Remark {
   const meant = meantBy(name, known);
   const some = known.length
-    ? phrase` There ${known.length === 1 ? phrase`is` : phrase`are`} ${listed(known.slice(0, 8), 'and')}${known.length > 8 ? phrase` and others` : ''}.`
+    ? thereAre(
+        known.length,
+        `${listed(known.slice(0, 8), 'and')}${known.length > 8 ? phrase` and others` : ''}`,
+      )
     : '';
   const hint = meant ? phrase` Did you mean “${meant}”?` : some;
   const message = phrase`No ${kind} is called “${name}” in this file or those it uses.${hint} What hangs on it is left out of the totals.`;

@@ -2,6 +2,7 @@
 import type { Env } from '../resolve/env';
 import { Groups, joined } from '../workspace/groups';
 import type { SourceBlock, SourceFile } from '../workspace/source';
+import { blanks } from './blank';
 import { bondUnsound } from './bond-unsound';
 import { checkBlock, type WorkNames } from './checks';
 import type { Remark } from './remark';
@@ -36,6 +37,7 @@ class Kept {
       (block) => checkBlock(block, env, names),
       (block) => bondUnsound(block, env),
       (block) => whenUnknown(block, env),
+      blanks,
     ];
     this.told = each.map((told) => new Groups((of) => of.flatMap(told)));
     [this.env, this.words, this.names] = [env, words, names];

@@ -7,8 +7,7 @@ import type { Tee } from '../brickwork/wall/meet/tees';
 import type { BlockFacts } from '../resolve/env';
 import { carvedLap, type PoorLap, type SettingOut } from '../setting-out';
 import { otherBearing } from './heads/other-bearing';
-import type { Remark } from './remark';
-import { nameOrigin } from './remark';
+import { nameOrigin, type Remark } from './remark';
 
 /** As many as anyone would read. */
 const MOST_TOLD = 3;
@@ -48,16 +47,15 @@ function inBack(
   const seen = (lap: PoorLap) =>
     front.some((f) => f.course === lap.course && Math.abs(f.at - lap.at) < brick);
   const alone = out.poorLaps.filter((lap) => lap.back && !seen(lap));
-  const poor = laidPoorly(out, alone, shown);
+  const poor = laidPoorly(out, alone, shown, true);
   if (!poor) return [];
-  const what = `${poor.what[0]!.toLowerCase()}${poor.what.slice(1)}`;
   return [
     {
       code: 'perpends-aligned',
       about: 'back',
       severity: 'information',
       origin: nameOrigin(block),
-      message: phrase`In the back ${what}, where a stretch begins or ends over another or beside what spans an opening: ${poor.places}. The front laps there. No way was found to lay the back so that it does. Cut the bricks of the back there by eye, none of them over a joint; or bring the openings and piers to brickwork sizes.`,
+      message: phrase`${poor.what}, where a stretch begins or ends over another or beside what spans an opening: ${poor.places}. The front laps there. No way was found to lay the back so that it does. Cut the bricks of the back there by eye, none of them over a joint; or bring the openings and piers to brickwork sizes.`,
     },
   ];
 }
@@ -114,7 +112,12 @@ function besideHead(
 }
 
 /** Those that stand over one another, else those that lap less than rules call a lap. */
-function laidPoorly(out: SettingOut, laps: readonly PoorLap[], shown: (mm: number) => string) {
+function laidPoorly(
+  out: SettingOut,
+  laps: readonly PoorLap[],
+  shown: (mm: number) => string,
+  back = false,
+) {
   const { perpend } = out.spec.joints;
   const aligned = laps.filter(({ lap }) => lap < perpend);
   const least = carvedLap(out.spec);
@@ -125,10 +128,22 @@ function laidPoorly(out: SettingOut, laps: readonly PoorLap[], shown: (mm: numbe
   const told = groups.slice(0, MOST_TOLD).map((group) => placeOf(group, shown));
   const more = groups.length - told.length;
   const places = `${told.join('; ')}${more > 0 ? phrase`; and at ${more} more ${more === 1 ? phrase`place` : phrase`places`}` : ''}`;
-  const what = aligned.length
-    ? phrase`Perpends stand over one another`
-    : phrase`Perpends lap less than ${shown(least)}`;
+  const what = back
+    ? backSaid(aligned.length > 0, shown(least))
+    : poorSaid(aligned.length > 0, shown(least));
   return { what, places };
+}
+
+function poorSaid(aligned: boolean, least: string): string {
+  return aligned
+    ? phrase`Perpends stand over one another`
+    : phrase`Perpends lap less than ${least}`;
+}
+
+function backSaid(aligned: boolean, least: string): string {
+  return aligned
+    ? phrase`In the back perpends stand over one another`
+    : phrase`In the back perpends lap less than ${least}`;
 }
 
 /** Those of neighbouring courses that stand together are one place. */

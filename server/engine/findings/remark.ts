@@ -1,5 +1,7 @@
 /** A finding inside the engine: it holds on to blocks, whose lines may still move, until a reader asks for it. */
+import type { ReadLine } from '../../../grammar/read/values';
 import type { Finding, Severity, WayOut } from '../../../shared/finding';
+import { phrase } from '../../../shared/phrase';
 import type { Span } from '../../../shared/span';
 import type { Gap, Origin } from '../working/term';
 import type { SourceBlock } from '../workspace/source';
@@ -72,6 +74,19 @@ function toWayOut(way: RemarkWay): WayOut {
 export function lineAfter(block: SourceBlock, line: number, text: string): RemarkEdit {
   const end = block.lines[line]?.length ?? 0;
   return { block, span: { line, start: end, end }, text: `\n${text}` };
+}
+
+/** The words of a whole line, its comment too, gone. */
+function lineOut(block: SourceBlock, line: number): RemarkEdit {
+  return { block, span: { line, start: 0, end: block.lines[line]?.length ?? 0 }, text: '' };
+}
+
+/** The way out that takes a whole line away. */
+export function takenOut(
+  { block, line }: { readonly block: SourceBlock; readonly line: ReadLine },
+  title = phrase`Take the line out`,
+): RemarkWay {
+  return { title, edits: [lineOut(block, line.syntax.span.line)] };
 }
 
 /** The whole of a line's words, from its first to its last, written anew. */

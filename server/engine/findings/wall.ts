@@ -3,7 +3,7 @@
 import { listed } from '../../../grammar/read/numbers';
 import { phrase } from '../../../shared/phrase';
 import type { BlockFacts } from '../resolve/env';
-import { coursesText } from './courses';
+import { coursesText, coursesTold } from './courses';
 import type { Remark } from './remark';
 
 export function openingOutside(facts: BlockFacts, why: string): Remark {
@@ -15,10 +15,10 @@ export function openingOutside(facts: BlockFacts, why: string): Remark {
 export function openingClipped(facts: BlockFacts, courses: number, sill: number): Remark {
   const line = facts.line('height')!;
   const left = Math.max(1, Math.floor(courses - sill));
-  const message = phrase`The wall is ${coursesText(courses)} high, so that this opening ends at its top, ${coursesText(left)} above the sill.`;
+  const message = phrase`The wall is ${coursesTold(courses)} high, so that this opening ends at its top, ${coursesTold(left)} above the sill.`;
   const ways = [
     {
-      title: phrase`Make it ${coursesText(left)} high`,
+      title: phrase`Make it ${coursesTold(left)} high`,
       edits: [{ ...line.at('courses'), text: coursesText(left) }],
     },
   ];

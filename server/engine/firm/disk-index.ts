@@ -30,7 +30,7 @@ export interface Indexed extends Stamp {
 
 /** Folders as deep as nobody keeps jobs, and more files than a firm has: a folder may hold a whole disk. */
 const DEEPEST = 16;
-export const MOST_FILES = 100_000;
+const MOST_FILES = 100_000;
 
 export class DiskIndex {
   private readonly known: Map<string, Indexed>;

@@ -73,7 +73,8 @@ function ofOneKind(job: Job, found: readonly Finding[]): Action[] {
 
 /** All that is safe at once; nothing where there is nothing such. */
 export function fixAllOf(job: Job): Action[] {
-  if (!job.findings.some((f) => SAFE.has(f.code))) return [];
+  job.anewTried();
+  if (!job.findings.some((f) => SAFE.has(f.code) && f.ways.some((way) => way.preferred))) return [];
   const kind: ActionKind = 'source.fixAll.perpend';
   const title = phrase`Mend all that was plainly meant`;
   return [{ kind, title, preferred: false, edits: [], later: () => mendAll(job) }];

@@ -1,6 +1,5 @@
 /** What may follow a name in a line of an option: the lines of what it names, and then what such a line takes. */
-import type { LineKind } from '../../../grammar/lines';
-import { lineOf } from '../../../grammar/lines';
+import { type LineKind, lineOf } from '../../../grammar/lines';
 import type { Item } from '../../../grammar/syntax';
 import { askable } from '../life/template';
 import type { Job } from '../workspace/job';

@@ -1,14 +1,15 @@
 /** What may come next in a line: the slots that could take it, found by the matcher itself, say what fits them. */
 import type { LineKind, Slot } from '../../../grammar/lines';
+import type { ListSlot } from '../../../grammar/lines/slots';
 import { match } from '../../../grammar/read/match';
 import type { Item, MeasureItem } from '../../../grammar/syntax';
-import { type Dimension, type Unit, unitsOf } from '../../../shared/units';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
+import { namesFor, type Place } from './complete-names';
+import { unitsFor } from './complete-units';
 import { wordsFor } from './complete-words';
-import { hoverThing } from './hover-name';
-import { isInner, namedThings, shortName, titleOf } from './names';
-import { type Completion, PLAIN } from './types';
+import { thingsNamed } from './names';
+import type { Completion } from './types';
 
 export function valuesFor(
   kind: LineKind,
@@ -18,18 +19,29 @@ export function valuesFor(
 ): Completion[] {
   const last = items.at(-1);
   const bare = last?.kind === 'measure' && !last.unit ? last : undefined;
-  const units = bare ? unitItems(expected(kind, items.slice(0, -1)), bare, block, job) : [];
-  const place: Place = { kind, items, block, job };
-  const next = expected(kind, items).flatMap((slot) => slotItems(slot, place));
+  const place: Place = { kind: meantBy(kind, items, block, job), items, block, job };
+  const units = bare ? unitItems(expected(place.kind, items.slice(0, -1)), bare, place) : [];
+  const next = expected(place.kind, items).flatMap((slot) =>
+    notSaid(slotItems(slot, place), slot, place),
+  );
   return distinct([...units, ...next]);
 }
 
-/** Where something is to be put: behind which items of which line. */
-interface Place {
-  readonly kind: LineKind;
-  readonly items: readonly Item[];
-  readonly block: SourceBlock | undefined;
-  readonly job: Job;
+/** The line as it is meant: a word of its own that could be a name too is none where nothing is called so. */
+function meantBy(
+  kind: LineKind,
+  [first]: readonly Item[],
+  block: SourceBlock | undefined,
+  job: Job,
+): LineKind {
+  const [ways, ...rest] = kind.takes;
+  if (ways?.slot !== 'either' || first?.kind !== 'word') return kind;
+  const { text } = first;
+  if (!ways.of.some(([slot]) => slot?.slot === 'choice' && slot.of.includes(text))) return kind;
+  const of = ways.of.filter(
+    ([slot]) => slot?.slot !== 'name' || thingsNamed(job, slot.of, text, block).length > 0,
+  );
+  return { ...kind, takes: [{ ...ways, of }, ...rest] };
 }
 
 /** Something that fits no slot, put where the next item would be: the matcher says what it wanted there. */
@@ -48,7 +60,7 @@ function slotItems(slot: Slot, place: Place): Completion[] {
     case 'choice':
       return slot.of.map((word) => ({ label: word, kind: 'choice', insert: word }));
     case 'name':
-      return nameItems(slot.of, block, job, listedBy(slot, place.kind.takes));
+      return namesFor(slot, place, listOf(slot, place.kind.takes)?.by || undefined);
     case 'literal':
       return /^[a-z]/.test(slot.text) ? [literal(slot.text, place)] : [];
     case 'word':
@@ -66,8 +78,8 @@ function literal(text: string, { kind, items }: Place): Completion {
   return { label: text, kind: 'word', insert: more ? `${text} ` : text, more };
 }
 
-/** The sign that parts the things of a list, where the slot is in one. */
-function listedBy(slot: Slot, takes: readonly Slot[]): string | undefined {
+/** The list that the slot is in. */
+function listOf(slot: Slot, takes: readonly Slot[]): ListSlot | undefined {
   for (const each of takes) {
     const inner =
       each.slot === 'list' || each.slot === 'optional'
@@ -75,77 +87,28 @@ function listedBy(slot: Slot, takes: readonly Slot[]): string | undefined {
         : each.slot === 'either'
           ? each.of.flat()
           : [];
-    if (each.slot === 'list' && inner.includes(slot)) return each.by || undefined;
-    const found = listedBy(slot, inner);
+    if (each.slot === 'list' && inner.includes(slot)) return each;
+    const found = listOf(slot, inner);
     if (found) return found;
   }
   return undefined;
 }
 
-function nameItems(
-  kinds: Extract<Slot, { slot: 'name' }>['of'],
-  block: SourceBlock | undefined,
-  job: Job,
-  by?: string,
-): Completion[] {
-  return namedThings(job, kinds, block)
-    .filter((thing) => thing.block !== block || isInner(thing))
-    .map((thing) => ({
-      label: thing.name,
-      kind: 'name',
-      detail: titleOf(thing) || undefined,
-      from: thing.block.file === job.file ? undefined : shortName(thing.block.file),
-      explains: () => hoverThing([thing], job, PLAIN),
-      insert: thing.name,
-      commits: by ? [by] : undefined,
-    }));
+/** A word of a list of words stands in it once. */
+function notSaid(found: Completion[], slot: Slot, { kind, items }: Place): Completion[] {
+  const list = listOf(slot, kind.takes);
+  if (list?.slots.length !== 1) return found;
+  const said = new Set(items.map((item) => (item.kind === 'word' ? item.text : '')));
+  return found.filter(({ label }) => !said.has(label));
 }
 
 /** After a number: units of the dimensions that its slot takes, or trades where it counts people. */
-function unitItems(
-  slots: readonly Slot[],
-  number: MeasureItem,
-  block: SourceBlock | undefined,
-  job: Job,
-): Completion[] {
+function unitItems(slots: readonly Slot[], number: MeasureItem, place: Place): Completion[] {
   return slots.flatMap((slot) => {
-    if (slot.slot === 'counted') return nameItems([slot.of], block, job);
+    if (slot.slot === 'counted') return namesFor({ key: slot.key, of: [slot.of] }, place);
     if (slot.slot !== 'quantity' && slot.slot !== 'size') return [];
-    if (slot.slot === 'quantity' && slot.bare) return [];
-    return slot.dimensions.flatMap((d) => inDimension(d, number, job));
+    return unitsFor(slot, number, place.kind, place.job);
   });
-}
-
-/** The units of the job's own system first. */
-function inDimension(dimension: Dimension, number: MeasureItem, job: Job): Completion[] {
-  const own = job.env.imperial ? 'imperial' : 'metric';
-  const units = unitsOf(dimension);
-  const sorted = [
-    ...units.filter((u) => !u.system || u.system === own),
-    ...units.filter((u) => u.system && u.system !== own),
-  ];
-  return sorted.map((unit) => unitItem(unit, number));
-}
-
-const COUNTS: ReadonlySet<Dimension> = new Set([
-  'courses',
-  'bricks',
-  'bags',
-  'people',
-  'day',
-  'pieces',
-]);
-
-function unitItem(unit: Unit, number: MeasureItem): Completion {
-  const several = COUNTS.has(unit.dimension) && !isOne(number);
-  const word = several ? (unit.also[0] ?? unit.name) : unit.name;
-  const detail = word === unit.name ? unit.also[0] : undefined;
-  return { label: word, kind: 'unit', detail, insert: word };
-}
-
-/** One, or less than one: 1 brick, 1/2 brick. */
-function isOne({ low, high }: MeasureItem): boolean {
-  return !high && (low.digits === undefined || (low.digits === '1' && !low.fraction));
 }
 
 function distinct(items: readonly Completion[]): Completion[] {

@@ -1,7 +1,6 @@
 /** What may be written at the cursor. Nothing in comments and texts, and nothing where any word would do. */
 import { readLine } from '../../../grammar/blocks';
-import type { LineKind } from '../../../grammar/lines';
-import { headingNamed, lineOf } from '../../../grammar/lines';
+import { headingNamed, type LineKind, lineOf } from '../../../grammar/lines';
 import { match } from '../../../grammar/read/match';
 import type { Item } from '../../../grammar/syntax';
 import { LETTER } from '../../../grammar/tokens';

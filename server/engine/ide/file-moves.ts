@@ -28,8 +28,9 @@ function mended({ block, span, path }: FileSaid, moves: Moves): TextEdit[] {
   const [from, to] = [moves.moved(name), moves.moved(target)];
   if (from === name && to === target) return [];
   const way = moves.way(from, to);
-  // Both may have moved together: then the line stands as it is.
-  if (way === undefined || way === moves.way(name, target) || way === path) return [];
+  // Both may have moved together: then the line stands as it is. A name of two lines can be written in none.
+  if (way === undefined || /[\n\r]/.test(way) || way === moves.way(name, target) || way === path)
+    return [];
   return [{ place: block.place(span), text: quoted(way) }];
 }
 

@@ -58,10 +58,10 @@ function comments(block: SourceBlock): Fold[] {
   return runs(lines).map(([first, last]) => fold(block, first, last, 'comment'));
 }
 
-/** Two lines or more that name used files, one under the other. */
+/** Two lines or more that name used files, one under the other. One that holds lines which do not belong there ends them. */
 function uses(file: SourceFile): Fold[] {
   const lines = file.blocks
-    .filter((block) => block.kind === 'use')
+    .filter(({ kind, read }) => kind === 'use' && !read.syntax.heading?.body.length)
     .map((block) => block.firstLine + (block.read.syntax.heading?.span.line ?? 0));
   return runs(lines).map(([first, last]) => ({ first, last, kind: 'imports' }));
 }

@@ -3,7 +3,8 @@
 import type { ReadLine } from '../../../grammar/read/values';
 import { phrase } from '../../../shared/phrase';
 import { lengthShown, lengthText } from '../brickwork/lengths';
-import type { Figure, Work } from '../brickwork/needs';
+import type { Figure } from '../brickwork/needs';
+import type { Work } from '../brickwork/work';
 import { wordOf } from '../resolve/book';
 import type { Env } from '../resolve/env';
 import type { Segment, SettingOut } from '../setting-out';
@@ -29,7 +30,7 @@ function lengthWorks(out: SettingOut, env: Env): string | undefined {
   const bricks = runs.map((run) => inBricks(run.halves)).join(' + ');
   const joints = [...new Set(runs.map((run) => lengthText(env, run.runs[0]?.joint ?? 0)))];
   const cut = runs.every((run) => run.fits) ? '' : phrase`, with a cut`;
-  const word = runs.length === 1 && runs[0]!.halves === 2 ? 'brick' : 'bricks';
+  const word = runs.length === 1 && runs[0]!.halves === 2 ? phrase`brick` : phrase`bricks`;
   return phrase`${bricks}\u00a0${word}, joints ${joints.join(phrase` and `)}${cut}`;
 }
 

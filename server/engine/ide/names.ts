@@ -4,8 +4,7 @@ import type { ReadLine, Value } from '../../../grammar/read/values';
 import type { Span } from '../../../shared/span';
 import { isTrade } from '../labour/gang';
 import { type Book, wordOf } from '../resolve/book';
-import type { SourceBlock, SourceFile } from '../workspace/source';
-import { WORK } from '../workspace/source';
+import { type SourceBlock, type SourceFile, WORK } from '../workspace/source';
 import type { Said } from './said';
 import { type Spot, textOf } from './spot';
 

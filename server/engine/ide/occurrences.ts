@@ -65,7 +65,7 @@ export function occurrencesIn(file: SourceFile, thing: Named): Occurrence[] {
 }
 
 /** A block without the letters of the name is not read. */
-export function occurrencesInBlock(block: SourceBlock, thing: Named): Occurrence[] {
+function occurrencesInBlock(block: SourceBlock, thing: Named): Occurrence[] {
   if (!block.lines.some((line) => line.includes(thing.name))) return [];
   const { heading } = block.read;
   return heading ? inLine(block, heading, thing) : [];

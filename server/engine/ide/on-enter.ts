@@ -15,9 +15,13 @@ export function onEnter(file: SourceFile, { line }: Position): FormatEdit[] {
   return [...left, ...indent(file, line)];
 }
 
+/** Nobody types at a longer one, and to put it in order and look whether it says the same takes its time. */
+const LONGEST = 10_000;
+
 /** An empty line stays: two in a row are wanted while one writes. A line that others hang on by its depth is left as it is. */
 function inLine(file: SourceFile, line: number): FormatEdit[] {
   const written = file.lines[line]!;
+  if (written.length > LONGEST) return [];
   if (!written.trim()) return written ? [room(line, written.length, '')] : [];
   const block = file.blocks[file.blockAt(line)]!;
   const { lines, firstLine } = block;

@@ -1,7 +1,9 @@
 /** Why something has no other name, for the reader. */
+
 import type { Slot } from '../../../grammar/lines/slots';
 import { phrase } from '../../../shared/phrase';
 import type { Span } from '../../../shared/span';
+import { kindSaid } from '../kinds-said';
 import type { SourceBlock, SourceFile } from '../workspace/source';
 import { type Named, shortName } from './names';
 import { onComment, onKey, type Spot, valueAt } from './spot';
@@ -12,7 +14,7 @@ export function noName(name: string): string {
 }
 
 export function ships({ kind, name }: Named, file: SourceFile): string {
-  return phrase`The ${kind} ${name} stands in ${shortName(file)}, a library that ships with the tool, and keeps its name. Give a ${kind} of your own another name, and use that.`;
+  return phrase`The ${kindSaid(kind)} ${name} stands in ${shortName(file)}, a library that ships with the tool, and keeps its name. Give a ${kindSaid(kind)} of your own another name, and use that.`;
 }
 
 export function whyNot(spot: Spot | undefined): string {
@@ -51,7 +53,7 @@ function ofNotation(word: string): string {
 
 export function takenBy({ kind, name }: Named, block: SourceBlock, span: Span): string {
   const line = block.firstLine + span.line + 1;
-  return phrase`“${name}” is taken: ${shortName(block.file)} has a ${kind} of that name in line ${line}. Choose another name.`;
+  return phrase`“${name}” is taken: ${shortName(block.file)} has a ${kindSaid(kind)} of that name in line ${line}. Choose another name.`;
 }
 
 /** `line`: counted from 1. */

@@ -6,7 +6,7 @@ import { asSaid, trouble } from './rename-tried';
 import { noName, ships, whyNot } from './rename-words';
 import type { WideSight, World } from './sight';
 import { spotAt } from './spot';
-import { type Spread, spreadOf } from './spread';
+import { libraryWith, type Spread, spreadOf } from './spread';
 import type { Position } from './types';
 
 export interface Refused {
@@ -29,9 +29,9 @@ export function renamableAt(job: WideSight, at: Position): Renamable | Refused {
   const spot = spotAt(job.file, at);
   const meant = meantAt(job, at);
   if (!spot || !meant) return { refused: whyNot(spot) };
-  const shipped = meant.all.find(({ block }) => block.file.shipped);
-  if (shipped) return { refused: ships(shipped, shipped.block.file) };
   const { span, thing } = meant;
+  const library = libraryWith(job, thing);
+  if (library) return { refused: ships(thing, library) };
   return { span: { ...span, line: spot.block.firstLine + span.line }, placeholder: thing.name };
 }
 

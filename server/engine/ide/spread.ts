@@ -43,6 +43,17 @@ export function* spreadOf(
   return { thing, sites: [...spread.sites.values()], around: [...spread.around.values()] };
 }
 
+/** Whether only its own file knows it. */
+export function isOwn(thing: Named): boolean {
+  return isOfBlock(thing) || OWN.has(thing.kind);
+}
+
+/** The library that speaks of it too, where one does: what a firm says of a library’s brick is of that brick. */
+export function libraryWith({ scope }: WideSight, thing: Named): SourceFile | undefined {
+  if (isOwn(thing)) return undefined;
+  return allFiles(scope).find((file) => file.shipped && occurrencesIn(file, thing).length > 0);
+}
+
 class Spreading {
   readonly sites = new Map<string, Site>();
   readonly around = new Map<string, SourceFile>();

@@ -1,6 +1,8 @@
 /** How a figure of the job came about, by its id: the whole working, to read by itself. */
+
 import { later, phrase, spoken } from '../../../shared/phrase';
 import type { FigureItem, Working } from '../../../shared/protocol';
+import { kindSaid } from '../kinds-said';
 import { allFigures } from '../views/job-view';
 import { showTerm } from '../views/show';
 import { workingOf } from '../views/working';
@@ -58,5 +60,5 @@ const GROUPS: Readonly<Record<string, string>> = {
 function groupOf(id: string, job: Job): string {
   const first = id.slice(0, id.indexOf('.'));
   const work = job.works.find((w) => w.name === first);
-  return work ? `${work.kind} ${work.name}` : spoken(GROUPS[first] ?? first);
+  return work ? `${kindSaid(work.kind)} ${work.name}` : spoken(GROUPS[first] ?? first);
 }

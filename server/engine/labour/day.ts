@@ -60,7 +60,7 @@ export function daysOf(hours: Term, day: Term, around: Around, env: Env): Term {
 }
 
 /** What a day leaves for the work; nothing, when it is all spent around it: then no number of days will do. */
-export function leftOf(day: Term, { all }: Around): Term {
+function leftOf(day: Term, { all }: Around): Term {
   if (!all) return day;
   const left = difference(phrase`left of a day for the work`, 'h', inUnit(day, 'h'), all);
   return most(

@@ -11,7 +11,12 @@ export function loadingOut(purchases: readonly Purchase[], gang: Gang, env: Env)
   const bricks = purchases.filter((p) => p.kind === 'brick').map((p) => p.bought);
   if (!bricks.length || !env.book.setting('output', 'load-out')) return undefined;
   const amount = sum(phrase`bricks bought`, 'bricks', bricks);
-  const alone = byOne('output', 'load-out', phrase`Loading out, by one`, amount, env, gang);
+  const alone = byOne('output', phrase`Loading out, by one`, {
+    task: 'load-out',
+    amount,
+    env,
+    gang,
+  });
   const hands = gang.serving ? sum(phrase`hands`, '', [gang.laying, gang.serving]) : gang.laying;
   return alone && quotient(phrase`Loading out`, 'h', alone, hands);
 }

@@ -10,8 +10,17 @@ import { type Gang, perNothing } from './gang';
 /** The same work measured in other ways, such as the area and the volume that bricks make: an output may be in either. */
 export type Otherwise = () => readonly Term[];
 
+/** How much is done of a task, and by whom. */
+export interface Doing {
+  readonly task: string;
+  readonly amount: Term;
+  readonly env: Env;
+  readonly gang: Gang;
+  readonly otherwise?: Otherwise;
+}
+
 /**
- * The gang's hours for an amount of a task: the amount, by what one bricklayer does in an hour, by how many lay. Where
+ * The gang’s hours for an amount of a task: the amount, by what one bricklayer does in an hour, by how many lay. Where
  * others serve them and a `serving` line says how much one of those keeps going, the slower of the two (common practice).
  */
 export function taskHours(
@@ -22,41 +31,19 @@ export function taskHours(
   gang: Gang,
   otherwise?: Otherwise,
 ): Term {
-  const laid = shared(
-    'output',
-    task,
-    phrase`${label}, one bricklayer`,
-    amount,
-    env,
-    gang,
-    otherwise,
-  );
+  const doing: Doing = { task, amount, env, gang, otherwise };
+  const laid = shared('output', phrase`${label}, one bricklayer`, doing);
   if (!laid) return missing(label, 'h', phrase`no output is given for ${task}`, amount.origin);
   const laying = label === laid.label ? laid : named(label, laid);
   if (!gang.serving) return laying;
-  const served = shared(
-    'serving',
-    task,
-    phrase`${label}, one who serves`,
-    amount,
-    env,
-    gang,
-    otherwise,
-  );
+  const served = shared('serving', phrase`${label}, one who serves`, doing);
   return served ? most(label, 'h', laid, served, phrase`the slower of laying and serving`) : laying;
 }
 
 /** By all who do it. Nothing where no line says how much one does. */
-function shared(
-  kind: 'output' | 'serving',
-  task: string,
-  label: string,
-  amount: Term,
-  env: Env,
-  gang: Gang,
-  otherwise?: Otherwise,
-): Term | undefined {
-  const alone = byOne(kind, task, label, amount, env, gang, otherwise);
+function shared(kind: 'output' | 'serving', label: string, doing: Doing): Term | undefined {
+  const alone = byOne(kind, label, doing);
+  const { gang } = doing;
   const hands = kind === 'output' ? gang.laying : gang.serving!;
   if (!alone || hands.value.eq(1)) return alone;
   return quotient(kind === 'output' ? phrase`laying` : phrase`serving`, 'h', alone, hands);
@@ -65,12 +52,8 @@ function shared(
 /** By one alone; nothing where no line says how much that is. */
 export function byOne(
   kind: 'output' | 'serving',
-  task: string,
   label: string,
-  amount: Term,
-  env: Env,
-  gang: Gang,
-  otherwise: Otherwise = () => [],
+  { task, amount, env, gang, otherwise = () => [] }: Doing,
 ): Term | undefined {
   const from = gang.by ?? env;
   const setting = from.book.setting(kind, task);
@@ -81,13 +64,20 @@ export function byOne(
     kind === 'output' ? phrase`${task}, one bricklayer` : phrase`${task}, served by one`,
   );
   const per = perTime(line.word('unit'));
-  if (!per) return perNothing(phrase`the ${kind} of ${task}`, line, 'h');
+  if (!per)
+    return perNothing(
+      kind === 'output' ? phrase`the output of ${task}` : phrase`the serving of ${task}`,
+      line,
+      'h',
+    );
   const reckoned = alike(said, amount) ? amount : otherwise().find((other) => alike(said, other));
   if (!reckoned)
     return missing(
       label,
       'h',
-      phrase`the ${kind} of ${task} is in ${said.unit}, but ${task} is reckoned in ${amount.unit}`,
+      kind === 'output'
+        ? phrase`the output of ${task} is in ${said.unit}, but ${task} is reckoned in ${amount.unit}`
+        : phrase`the serving of ${task} is in ${said.unit}, but ${task} is reckoned in ${amount.unit}`,
       line.at('amount'),
     );
   const output =

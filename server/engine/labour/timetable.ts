@@ -3,12 +3,19 @@
  * it knows neither the notation nor money.
  */
 
-/** A task of one piece of work, or a lift of it. */
 import { phrase } from '../../../shared/phrase';
-export interface Chunk {
-  readonly work: string;
+
+/** Time that is spent. */
+interface Spent {
   readonly label: string;
   readonly hours: number;
+  /** What the hours were worked out as: handed through to the entries, and never looked into. */
+  readonly of?: object;
+}
+
+/** A task of one piece of work, or a lift of it. */
+export interface Chunk extends Spent {
+  readonly work: string;
   /** Which lift of the work it is of, from 1: none may stand on a lower one of the same day. */
   readonly lift?: number;
   /** It has to set: nothing more of the same work is done that day. */
@@ -19,6 +26,7 @@ export interface Break {
   /** Minutes from midnight. */
   readonly at: number;
   readonly minutes: number;
+  readonly of?: object;
 }
 
 export interface DayPlan {
@@ -26,8 +34,8 @@ export interface DayPlan {
   readonly start: number;
   /** Paid hours of a full day, and what of them goes on other things. */
   readonly hours: number;
-  readonly before: readonly { readonly label: string; readonly hours: number }[];
-  readonly after: readonly { readonly label: string; readonly hours: number }[];
+  readonly before: readonly Spent[];
+  readonly after: readonly Spent[];
   readonly breaks: readonly Break[];
 }
 
@@ -37,6 +45,7 @@ export interface Entry {
   readonly to: number;
   readonly label: string;
   readonly work?: string;
+  readonly of?: object;
   /** Neither paid nor worked. */
   readonly rest?: boolean;
 }
@@ -71,7 +80,7 @@ interface Left extends Chunk {
 
 function oneDay(left: Left[], room: number, plan: DayPlan): Day {
   const clock = new Clock(plan);
-  for (const { label, hours } of plan.before) clock.take(label, hours * 60);
+  for (const { hours, ...spent } of plan.before) clock.take(spent, hours * 60);
   const raised = new Map<string, number>();
   const setting = new Set<string>();
   let rest = room;
@@ -79,7 +88,7 @@ function oneDay(left: Left[], room: number, plan: DayPlan): Day {
     const next = left.find((c) => isFirst(c, left) && !stands(c, raised, setting));
     if (!next || rest <= NOTHING) break;
     const minutes = Math.min(next.minutes, rest);
-    clock.take(next.label, minutes, next.work);
+    clock.take(next, minutes, next.work);
     rest -= minutes;
     next.minutes -= minutes;
     if (next.minutes > NOTHING) continue;
@@ -87,7 +96,7 @@ function oneDay(left: Left[], room: number, plan: DayPlan): Day {
     if (next.lift) raised.set(next.work, next.lift);
     if (next.sets) setting.add(next.work);
   }
-  for (const { label, hours } of plan.after) clock.whole(label, hours * 60);
+  for (const { hours, ...spent } of plan.after) clock.whole(spent, hours * 60);
   return {
     entries: clock.entries,
     waits: left.length && rest > NOTHING ? waiting(setting) : undefined,
@@ -114,6 +123,8 @@ function isFirst(chunk: Left, left: readonly Left[]): boolean {
   return left.find((other) => other.work === chunk.work) === chunk;
 }
 
+type Told = Pick<Spent, 'label' | 'of'>;
+
 /** Goes through the day; breaks part what they fall into. */
 class Clock {
   readonly entries: Entry[] = [];
@@ -125,21 +136,21 @@ class Clock {
     this.breaks = breaks.filter((b) => b.at >= start).sort((a, b) => a.at - b.at);
   }
 
-  take(label: string, minutes: number, work?: string): void {
+  take(spent: Told, minutes: number, work?: string): void {
     let rest = minutes;
     while (rest > NOTHING) {
       const [pause] = this.breaks;
       const until = pause ? Math.max(0, pause.at - this.now) : Number.POSITIVE_INFINITY;
       const part = Math.min(rest, until);
-      if (part > NOTHING) this.put(label, part, work);
+      if (part > NOTHING) this.put(spent, part, work);
       rest -= part;
       if (rest > NOTHING) this.rest();
     }
   }
 
   /** Cleaning down goes on to its end: nobody takes a break to finish it after. */
-  whole(label: string, minutes: number): void {
-    if (minutes > NOTHING) this.put(label, minutes, undefined);
+  whole(spent: Told, minutes: number): void {
+    if (minutes > NOTHING) this.put(spent, minutes, undefined);
   }
 
   private rest(): void {
@@ -149,17 +160,18 @@ class Clock {
       from: this.now,
       to: this.now + pause.minutes,
       label: phrase`Break`,
+      of: pause.of,
       rest: true,
     });
     this.now += pause.minutes;
   }
 
-  private put(label: string, minutes: number, work: string | undefined): void {
+  private put({ label, of }: Told, minutes: number, work: string | undefined): void {
     const last = this.entries.at(-1);
     const to = this.now + minutes;
     if (last && last.label === label && last.work === work && !last.rest)
       this.entries[this.entries.length - 1] = { ...last, to };
-    else this.entries.push({ from: this.now, to, label, work });
+    else this.entries.push({ from: this.now, to, label, work, of });
     this.now = to;
   }
 }

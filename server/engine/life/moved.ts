@@ -4,9 +4,11 @@ import { type Exact, ZERO } from '../../../shared/exact';
 import { phrase } from '../../../shared/phrase';
 import type { Figure } from '../brickwork/needs';
 import { allFigures } from '../views/job-view';
+import { differenceOf } from '../working/beside';
 import { difference, type Term } from '../working/term';
 import type { Job } from '../workspace/job';
 import { type Fixed, fixedPrice } from './agreed';
+import type { Sent } from './record';
 import { fixedFigures, kept } from './was';
 
 export interface Move {
@@ -14,8 +16,8 @@ export interface Move {
   readonly label: string;
   readonly was: Term | undefined;
   readonly now: Term | undefined;
-  /** Now, less what it was. */
-  readonly by: Exact;
+  /** Now, less what it was, to the digits that the record keeps; nothing where their units are not of one kind. */
+  readonly by: Exact | undefined;
 }
 
 export interface Moved extends Fixed {
@@ -55,28 +57,44 @@ export function movedSince(job: Job): Moved | undefined {
 
 function movesOf({ entry, job }: Fixed): Move[] {
   if (!entry.was.length) return [];
-  const now = new Map(allFigures(job).map((f) => [f.key, f.term]));
   const then = new Set(entry.was.map((w) => w.id));
-  const moved = entry.was.map((w) => moveOf(w.id, w.value, now.get(w.id), job));
   // What was written by hand is not all there was: only of a whole record what is not in it is new.
   const whole = then.has('job.price');
   const fresh = whole ? fixedFigures(job).filter(({ key }) => !then.has(key)) : [];
   const added = fresh.map(({ key, term }: Figure) => moveOf(key, undefined, term, job));
-  return [...moved, ...added].filter(({ by }) => !by.isZero());
+  return [...keptMoves(entry, job), ...added.filter(isOther)];
 }
 
-function moveOf(id: string, was: Term | undefined, now: Term | undefined, { env }: Job): Move {
-  const [then, today] = [was, now].map((t) => (t ? kept(t, env) : ZERO)) as [Exact, Exact];
-  return { id, label: now?.label ?? id, was, now, by: today.sub(then) };
+/** Figures that an entry of the record keeps and that are others now, in its order. */
+export function keptMoves({ was }: Pick<Sent, 'was'>, job: Job): Move[] {
+  const now = new Map(was.length ? allFigures(job).map((f) => [f.key, f.term]) : []);
+  return was.map(({ id, value }) => moveOf(id, value, now.get(id), job)).filter(isOther);
 }
+
+/** A figure of the record beside that of now: what lies below the digits that were written down has not moved. */
+export function moveOf(
+  id: string,
+  said: Term | undefined,
+  now: Term | undefined,
+  { env }: Job,
+): Move {
+  // A number alone is in the unit that the figure has.
+  const was = said && now && !said.unit ? { ...said, unit: now.unit } : said;
+  const [then, today] = [was, now].map((t) => t && { unit: t.unit, value: kept(t, env) });
+  return { id, label: now?.label ?? id, was, now, by: differenceOf(then, today) };
+}
+
+export const isOther = ({ by }: Move): boolean => !by?.isZero();
 
 /** Figures that add up to the price, and are no sum of others here. */
 const PARTS =
   /^(cost\..+|partner\..+\.labour|job\.(labour|travel|others|contingency|overhead|profit|discount|tax|rounding))$/;
 
 function partsOf(all: readonly Move[], unit: string): Move[] {
-  const money = all.filter(({ was, now }) => (now ?? was)?.unit === unit);
+  const money = all.filter(({ was, now }) => [was, now].every((t) => !t || t.unit === unit));
   const parts = money.filter(({ id }) => PARTS.test(id));
   const shown = parts.length ? parts : money;
-  return [...shown].sort((a, b) => b.by.abs().cmp(a.by.abs()));
+  return [...shown].sort((a, b) => sizeOf(b).cmp(sizeOf(a)));
 }
+
+const sizeOf = ({ by }: Move): Exact => by?.abs() ?? ZERO;

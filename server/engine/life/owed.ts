@@ -39,7 +39,7 @@ export function owedOf(job: Job): Owed {
     phrase`Held back`,
     code,
     add(phrase`held back`, retained),
-    add('released', released),
+    add(phrase`released`, released),
   );
   const settled = sum(phrase`paid or held back`, code, [came, held]);
   return {

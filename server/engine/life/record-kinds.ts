@@ -1,7 +1,7 @@
 /** What a record of a job can hold: for who chooses among it. */
 import { RECORD } from '../../../grammar/lines/record';
 import { spoken } from '../../../shared/phrase';
-import type { RecordKind } from '../../../shared/protocol/deeds';
+import type { RecordKind } from '../../../shared/protocol/record';
 import type { Job } from '../workspace/job';
 import { acceptedOptions } from './agreed';
 

@@ -33,6 +33,7 @@ export function recording(
   happened: Happened,
   called: Called,
 ): Recording | string {
+  if (!job.isJob) return phrase`${called.shown} is no job, and so keeps no record.`;
   const ways = linesFor({ ...happened, words: happened.words.map(oneLine) }, job, called);
   if (typeof ways === 'string') return ways;
   const tried = ways.map((lines) => withRecorded(text, lines));

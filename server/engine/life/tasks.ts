@@ -1,6 +1,6 @@
 /** Estimate against what happened, task by task. Hours are of one person. */
 import { phrase } from '../../../shared/phrase';
-import type { Work } from '../brickwork/needs';
+import type { Work } from '../brickwork/work';
 import type { Gang } from '../labour/gang';
 import { product, quotient, sum, type Term } from '../working/term';
 import type { Job } from '../workspace/job';

@@ -37,7 +37,7 @@ export function acceptedLines(date: string, options: readonly string[], job: Job
 }
 
 /** What a price is made of, a figure a line. */
-export function wasLines(job: Job): string[] {
+function wasLines(job: Job): string[] {
   return fixedFigures(job).map(
     ({ key, term }) => `    was     ${idText(key)} ${valueText(term, job.env)}`,
   );

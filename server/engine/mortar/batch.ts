@@ -90,7 +90,7 @@ function dosed(line: LineFacts, wet: Term, parts: readonly BatchPart[], per: Ter
   const name = line.word('of');
   const part = parts.find((p) => p.material === name);
   const lacks = (what: string) =>
-    missing(phrase`to be dosed`, per.unit, what, line.at(name ? phrase`of` : phrase`per`));
+    missing(phrase`to be dosed`, per.unit, what, line.at(name ? 'of' : 'per'));
   if (!name)
     return byWeight ? lacks(phrase`a dose by weight has to name a material of the mix`) : wet;
   if (!part) return lacks(phrase`${name} is dosed, but is none of the materials of the mix`);

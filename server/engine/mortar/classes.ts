@@ -1,8 +1,7 @@
 /** The class of a mix: as its line says, else the strongest of the library whose mixes have no less sand for their cement. */
 
 import type { Values } from '../../../grammar/read/values';
-import type { Exact } from '../../../shared/exact';
-import { Decimal, ZERO } from '../../../shared/exact';
+import { Decimal, type Exact, ZERO } from '../../../shared/exact';
 import { toBase } from '../../../shared/units';
 import { type BlockFacts, type Env, factsNamed, factsOf, type LineFacts } from '../resolve/env';
 import { type MixPart, partsOf } from './parts';

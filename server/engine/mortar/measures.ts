@@ -1,5 +1,5 @@
 /** What the things hold that mortar is measured with: trowels, shovels, buckets, and bags of a material. */
-import { phrase } from '../../../shared/phrase';
+import { phrase, spoken } from '../../../shared/phrase';
 import { unitNamed } from '../../../shared/units';
 import { inUnit, unitNames } from '../brickwork/lengths';
 import { densityOf } from '../price/buying/material';
@@ -38,7 +38,7 @@ export function measureOf(said: string, material: string, env: Env, at: Origin):
   const own = packCalled(said, facts);
   if (own)
     return loose(
-      own.term('content', phrase`a ${own.word('pack')} of ${material}`),
+      own.term('content', phrase`a ${spoken(own.word('pack'))} of ${material}`),
       facts,
       material,
       env,
@@ -46,10 +46,17 @@ export function measureOf(said: string, material: string, env: Env, at: Origin):
     );
   const known = settings(env).find((s) => isMeasure(s.line.syntax.key!.text, said));
   const unit = unitNames(env).volume;
-  if (!known) return missing(`a ${said}`, unit, phrase`no measures say what a ${said} holds`, at);
+  if (!known)
+    return missing(phrase`a ${said}`, unit, phrase`no measures say what a ${said} holds`, at);
   const line = new LineFacts(known.block, known.line, env);
   const word = known.line.syntax.key!.text;
-  return loose(line.term('content', phrase`a ${word} of ${material}`), facts, material, env, at);
+  return loose(
+    line.term('content', phrase`a ${spoken(word)} of ${material}`),
+    facts,
+    material,
+    env,
+    at,
+  );
 }
 
 function packCalled(said: string, facts: BlockFacts | undefined): LineFacts | undefined {

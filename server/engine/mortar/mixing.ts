@@ -1,5 +1,5 @@
 /** Batches of a mix: none larger than the mixer takes, nor than the gang lays while it can still be worked. */
-import { phrase } from '../../../shared/phrase';
+import { phrase, spoken } from '../../../shared/phrase';
 import { mixWaste } from '../brickwork/goods';
 import { inUnit, unitNames } from '../brickwork/lengths';
 import { dampOf } from '../price/buying/material';
@@ -146,11 +146,11 @@ function materialsOf(mix: MixBatch, size: Term, env: Env): InBatch[] {
   const ready = mix.ready ? mix.facts?.line('ready') : undefined;
   if (ready) {
     const unit = ready.word('pack');
-    const makes = inUnit(ready.term('yield', phrase`a ${unit} makes`), size.unit);
+    const makes = inUnit(ready.term('yield', phrase`a ${spoken(unit)} makes`), size.unit);
     return [
       {
         material: unit,
-        amount: quotient(phrase`${mix.title}, ${unit}s in a batch`, unit, size, makes),
+        amount: quotient(phrase`${mix.title}, ${spoken(unit)}s in a batch`, unit, size, makes),
       },
     ];
   }

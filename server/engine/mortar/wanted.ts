@@ -1,5 +1,5 @@
 /** The mortar that each place of a piece of work wants, as a library has it. */
-import type { Work } from '../brickwork/needs';
+import type { Work } from '../brickwork/work';
 import { type BlockFacts, type Env, factsOf, LineFacts } from '../resolve/env';
 import { classNamed, type MortarClass } from './classes';
 

@@ -22,7 +22,7 @@ export function agreedIn(env: Env): Agreed | undefined {
 export function agreedBeforeTax({ withTax, price }: Agreed, rate: Term, env: Env): Term {
   const { code, digits } = env.money;
   const label = phrase`Price before tax`;
-  if (!withTax) return cents(label, named('agreed', price), digits, phrase`as agreed`);
+  if (!withTax) return cents(label, named(phrase`agreed price`, price), digits, phrase`as agreed`);
   const all = sum(phrase`the price with tax`, '%', [counted(phrase`before tax`, 100, '%'), rate]);
   return cents(
     label,

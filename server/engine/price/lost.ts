@@ -4,8 +4,8 @@
  */
 
 import { clipped, type Fault } from '../../../grammar/read/fault';
-import { phrase } from '../../../shared/phrase';
-import type { Work } from '../brickwork/needs';
+import { language, phrase } from '../../../shared/phrase';
+import type { Work } from '../brickwork/work';
 import type { Remark } from '../findings/remark';
 import { type Gap, withGaps } from '../working/term';
 import { Groups } from '../workspace/groups';
@@ -88,7 +88,9 @@ function lineLost(block: SourceBlock, { span }: Fault): Gap {
 
 function leftOut({ origin, message }: Remark): Gap {
   const [what = ''] = message.split(/\.(?: |$)/);
-  return { what: what.charAt(0).toLowerCase() + what.slice(1), origin, told: true };
+  // Other languages begin nouns with a capital wherever they stand.
+  const within = language() ? what : what.charAt(0).toLowerCase() + what.slice(1);
+  return { what: within, origin, told: true };
 }
 
 function inFile(block: SourceBlock): string {

@@ -60,7 +60,7 @@ export function sharesOf(
       args: [direct],
       detail: () => costDetail(weights, works[at]!.needs, [minor, direct.value], env),
     });
-    const why = phrase`its cost is ${showTerm(cost, env)} of ${showTerm(direct, env)}`;
+    const why = () => phrase`its cost is ${showTerm(cost, env)} of ${showTerm(direct, env)}`;
     const { base, gross, tax } = parts.ofWork(at, cost, why);
     return { cost, price: base, gross, tax };
   };

@@ -18,7 +18,7 @@ export function travelOf(days: Term, env: Env): Term[] {
 
 function runOf(line: LineFacts, days: Term, env: Env): Term {
   const unit = unitNamed(line.word('unit'));
-  if (unit?.dimension !== 'length') return perNothing('driving', line, env);
+  if (unit?.dimension !== 'length') return perNothing(phrase`driving`, line, env);
   const far = inUnit(line.term('distance', phrase`distance`), unit.name);
   const parts = [line.term('runs', phrase`runs a day`), far, line.term('rate', phrase`rate`), days];
   return cents(phrase`Driving`, product(phrase`driving`, env.money.code, parts), env.money.digits);

@@ -55,5 +55,5 @@ function amountIn(name: string, waste: WasteNeed | undefined): Term | undefined 
   const of = dimension === 'mass' ? waste?.mass : waste?.volume;
   return of
     ? inUnit(of, unit.name)
-    : counted(phrase`waste`, 0, unit.name, { note: phrase`nothing is taken away` });
+    : counted(phrase`waste taken away`, 0, unit.name, { note: phrase`nothing is taken away` });
 }

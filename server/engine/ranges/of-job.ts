@@ -1,6 +1,7 @@
 /** The spread of a job’s price: sampled from the sums that its terms keep, and from work laid again where they do not say. */
 import { phrase } from '../../../shared/phrase';
-import type { Needs, Work } from '../brickwork/needs';
+import type { Needs } from '../brickwork/needs';
+import type { Work } from '../brickwork/work';
 import { type Gang, gangOf } from '../labour/gang';
 import type { JobPrice } from '../price/total';
 import type { Env } from '../resolve/env';

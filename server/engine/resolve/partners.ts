@@ -38,7 +38,7 @@ export function allLent(lent: readonly Lent[]): readonly SourceBlock[] {
 const known = new WeakMap<Book, Map<string, Partner>>();
 
 /** The nearest of that name; nothing where no block gives it, or its file is not there: then a finding says so. */
-export function partnerNamed(book: Book, name: string): Partner | undefined {
+function partnerNamed(book: Book, name: string): Partner | undefined {
   const block = book.find('partner', name);
   const lent = block && book.lent.find((each) => each.block === block);
   if (!lent) return undefined;

@@ -2,10 +2,12 @@
 import type { ReadLine } from '../../../grammar/read/values';
 import * as findings from '../findings/files';
 import { type NoFile, partnerFile } from '../findings/partner';
+import { useRefused } from '../findings/refused';
 import { headOrigin, type Remark } from '../findings/remark';
 import type { MeasuredOutput } from '../firm/outputs';
 import type { SourceBlock, SourceFile } from '../workspace/source';
 import { wordOf } from './book';
+import { firmNear } from './firm-near';
 import { type Lent, lentBlocks } from './partners';
 
 /** What the outside lends the engine. It never touches a disk itself. */
@@ -43,6 +45,8 @@ export interface Scope {
   readonly assumed?: string;
   /** What partners’ files give. */
   readonly lent: readonly Lent[];
+  /** How the job would name the nearest firm’s file, used or not; nothing where none is seen. Looked for once. */
+  readonly firmNear: () => string | undefined;
 }
 
 /** Those of partners too: a change of any may change the job. */
@@ -58,7 +62,24 @@ export function scopeOf(job: SourceFile, store: FileStore): Scope {
   if (assumed) walk.takeLibrary(assumed);
   walk.takeLibrary(WORLD);
   const lent = walk.lent();
-  return { files: [...walk.files, ...walk.libraries], remarks: walk.remarks, assumed, lent };
+  const files = [...walk.files, ...walk.libraries];
+  return { files, remarks: walk.remarks, assumed, lent, firmNear: once(() => nearOf(job, store)) };
+}
+
+function nearOf(job: SourceFile, store: FileStore): string | undefined {
+  return firmNear((way) => {
+    const found = store.find(job, way);
+    if (found === 'outside') return found;
+    return found === 'missing' || found === job ? 'missing' : 'there';
+  });
+}
+
+function once<T>(ask: () => T): () => T {
+  let known: { readonly value: T } | undefined;
+  return () => {
+    known ??= { value: ask() };
+    return known.value;
+  };
 }
 
 /** The country that the world’s library names for jobs that name none: said in a finding, never in silence. */
@@ -127,7 +148,7 @@ class Walk {
     if (found === 'outside') this.remarks.push(findings.useOutside(origin, path.text));
     else if (found === 'missing') this.remarks.push(findings.useMissing(origin, path.text));
     else if (above.includes(found)) this.remarks.push(findings.useCycle(origin, path.text));
-    else if (found.refused) this.remarks.push(findings.useTooLarge(origin, path.text));
+    else if (found.refused) this.remarks.push(useRefused(origin, path.text, found.refused));
     else if (depth >= DEEPEST || this.files.length >= MOST_FILES)
       this.remarks.push(findings.useTooDeep(origin, DEEPEST, MOST_FILES));
     else this.visit(found, above, depth + 1);
@@ -159,6 +180,6 @@ class Walk {
     const found = this.store.find(file, path);
     if (typeof found === 'string') return found;
     if (found === file) return 'circle';
-    return found.refused ? 'large' : found;
+    return found.refused ?? found;
   }
 }

@@ -1,19 +1,23 @@
 /** Setting-out: where every piece of a wall goes, and whether a length works. Pure geometry, mm. */
 
-export type { CourseRange, FaceTally, Tally } from './count/tally';
-export { ALL_COURSES, sumTallies, tally, tallyFace, tallyPier } from './count/tally';
-export type { BrickCut, BricksNeeded, CutPiece, PieceOut } from './cuts/bricks';
+export type { CourseRange, Tally } from './count/tally';
+export {
+  ALL_COURSES,
+  NOTHING_COUNTED,
+  sumTallies,
+  tally,
+  tallyFace,
+  tallyPier,
+} from './count/tally';
+export type { BrickCut, BricksNeeded, PieceOut } from './cuts/bricks';
 export { bricksNeeded, lengthsOf } from './cuts/bricks';
 export type { CutPlace, Spots } from './cuts/list';
 export { cutList, cutsInPier, cutsWithin, piecesAt } from './cuts/list';
 export type { Bats } from './cuts/stock';
-export type { Coping, CopingQuestion } from './fit/coping';
 export { fitCoping } from './fit/coping';
 export type {
-  CapWay,
   CutWay,
   Fit,
-  FitNumbers,
   FitQuestion,
   JointWay,
   LengthWay,
@@ -27,7 +31,6 @@ export type { Row } from './fit/halves';
 export { sizeOf } from './fit/halves';
 export { fitHeight, gaugeJoint, heightOf } from './fit/height';
 export type {
-  ChainQuestion,
   CornerWall,
   CourseEnds,
   Courses,
@@ -35,14 +38,12 @@ export type {
   GivingWay,
   LetIn,
   MovementGap,
-  PanelQuestion,
   Parity,
   Placing,
   RunningOn,
   RunsOn,
   Side,
   Tie,
-  TieQuestion,
 } from './join';
 export {
   backInPlace,
@@ -64,35 +65,23 @@ export {
   tieOf,
   wayAt,
 } from './join';
-export { depthsOf, rowsOf } from './lay/rows';
+export { depthsOf } from './lay/rows';
 export { setOut } from './lay/set-out';
 export { rowOf } from './lay/stretch';
-export type { Arch, ArchShape } from './openings/arch';
+export type { Arch } from './openings/arch';
 export { archOf, halfWidthAt, radiusOf, ringArea, soffitArea, widthOver } from './openings/arch';
 export type { Gap } from './openings/carve';
 export { carve } from './openings/carve';
 export type { ArchCourse, Standing } from './openings/gaps';
 export { archCourses, archGaps, wedgeArea } from './openings/gaps';
 export { carvedLap, lapAt } from './openings/laps';
-export type { CoursePart } from './openings/low';
 export { partOfCourse } from './openings/low';
 export type { Ring, Voussoir } from './openings/ring';
 export { ringBricks, ringsOf } from './openings/ring';
-export type { Touched } from './openings/touched';
 export { touchedBy } from './openings/touched';
-export type {
-  AttachedLaid,
-  AttachedPier,
-  AttachedShape,
-  CoreFill,
-  CoursePlan,
-  PierLaid,
-  PierQuestion,
-  ShownPiece,
-} from './piers';
+export type { AttachedLaid, AttachedShape, CoreFill, CoursePlan, PierLaid } from './piers';
 export { attachPiers, faceOf, firstOnTop, hasCore, MOST_HALVES, pierPlans } from './piers';
 export { placeCourse, placePatches } from './place/course';
-export type { RowPiece } from './place/face';
 export { bricksOf, piecesIn } from './place/face';
 export type { BondProof } from './place/sample';
 export { bondHolds, proveBond } from './place/sample';
@@ -100,11 +89,11 @@ export type { LayoutFault } from './prove';
 export { between, inCourses } from './tops/between';
 export type { CornerEnd, CornerTop } from './tops/corner';
 export { copingAtCorner, copingAtTee } from './tops/corner';
-export type { Tile, TileCourse, TileLine, TileRun } from './tops/creasing';
+export type { TileCourse, TileLine } from './tops/creasing';
 export { creasingCourse, creasingLines, creasingWidth, halfTile } from './tops/creasing';
 export type { Fall } from './tops/falls';
 export { fallSteps, MOST_STEPS } from './tops/falls';
-export type { FootingStep, LapRule } from './tops/footing';
+export type { FootingStep } from './tops/footing';
 export { footingSteps, lapVolume } from './tops/footing';
 export type { Level, StepAt } from './tops/profile';
 export {
@@ -135,8 +124,6 @@ export type {
   OpeningSpec,
   Patch,
   PieceCount,
-  PieceGroup,
-  PieceRun,
   PierPlan,
   PierSpec,
   PlacedPiece,
@@ -147,6 +134,5 @@ export type {
   Step,
   Thickness,
   UnitSize,
-  WallRow,
   WallSpec,
 } from './types';

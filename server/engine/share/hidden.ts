@@ -5,13 +5,18 @@ import { wordOf } from '../resolve/book';
 import { allFigures } from '../views/job-view';
 import type { Job } from '../workspace/job';
 import type { SourceBlock } from '../workspace/source';
-import { digitsOf, type Hidden, namesIn } from './texts';
+import { digitsOf, type Hidden, moneyWord, namesIn } from './texts';
 
 export function hiddenIn(job: Job, blocks: readonly SourceBlock[], withClient: boolean): Hidden {
   const amounts = new Set([...blocks.flatMap(written), ...workedOut(job)]);
   const names = withClient ? [] : [...new Set(clientNames(job))];
   // The longest first, so that none of its words is left behind.
-  return { codes: codesOf(job), amounts, names: names.sort((a, b) => b.length - a.length) };
+  return {
+    codes: codesOf(job),
+    moneyWord: moneyWord(moneyWords(job)),
+    amounts,
+    names: names.sort((a, b) => b.length - a.length),
+  };
 }
 
 /** In the lines of the job and of the files it uses. */
@@ -43,6 +48,14 @@ function codesOf(job: Job): ReadonlySet<string> {
   const lines = job.book.blocksOf('currencies').flatMap((b) => b.read.heading?.body ?? []);
   const known = lines.map((line) => line.syntax.key?.text.toUpperCase() ?? '');
   return new Set([...known, job.env.money.code]);
+}
+
+/** In every language that a file of the job knows: who writes a text says nowhere in which. */
+function moneyWords(job: Job): string[] {
+  return job.book
+    .all('defaults', 'money-words')
+    .flatMap(({ line: { values } }) => (values.words?.kind === 'list' ? values.words.of : []))
+    .map(({ word }) => wordOf(word));
 }
 
 /** The client, the site, and who is billed, with all that is said of them. */

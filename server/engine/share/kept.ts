@@ -34,7 +34,7 @@ const LINES: Readonly<Record<string, ReadonlySet<string>>> = {
   firm: new Set(['logo', 'account', 'payment', 'terms', 'tax-number', 'registration']),
   brick: new Set(['price']),
   material: new Set(['price']),
-  // What is put on top of cost, and how the firm reckons its days.
+  // What is put on top of cost, how the firm reckons its days, and what it calls its money.
   defaults: new Set([
     'overhead',
     'profit',
@@ -42,6 +42,7 @@ const LINES: Readonly<Record<string, ReadonlySet<string>>> = {
     'least',
     'payment',
     'deduction',
+    'money-words',
     'day',
     'part-day',
     'set-up',

@@ -1,7 +1,6 @@
 /** What a job needs of the files it uses: blocks that its own name, that those name in turn, and all that are asked by kind. */
 import type { ReadLine, Values } from '../../../grammar/read/values';
-import type { SourceBlock } from '../workspace/source';
-import { WORK } from '../workspace/source';
+import { type SourceBlock, WORK } from '../workspace/source';
 
 /** Never taken in: they say what a file is, or whose, and not what a job needs. */
 const NOT_TAKEN: ReadonlySet<string> = new Set([

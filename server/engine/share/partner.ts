@@ -58,7 +58,7 @@ export function partnerCopy(
     return phrase`${called.file} is not shared: ${called.at(unread)} cannot be read, and so what it would hide is not known. See: ${called.check}`;
   const copy = sharedCopy(job, { without: level, client, head });
   if (copy.names.length)
-    return phrase`${called.file} is not shared: ${copy.names.map((n) => `“${n}”`).join(', ')} says who it is for, and a name cannot be left out. Give it another in the job.`;
+    return phrase`${called.file} is not shared: ${copy.names.map((n) => phrase`“${n}”`).join(', ')} says who it is for, and a name cannot be left out. Give it another in the job.`;
   const wrong = wrongIn(copy.text, level);
   if (wrong) throw new Error(`The copy holds ${wrong}, and is not written.`);
   return copy;

@@ -7,6 +7,8 @@ export const TAKEN_OUT = '…';
 export interface Hidden {
   /** Codes of currencies. */
   readonly codes: ReadonlySet<string>;
+  /** Finds a word that says money: see {@link moneyWord}. */
+  readonly moneyWord: RegExp;
   /** Amounts that are hidden, as digits: see {@link digitsOf}. */
   readonly amounts: ReadonlySet<string>;
   /** Names that are hidden, and words of them. */
@@ -14,8 +16,6 @@ export interface Hidden {
 }
 
 const NUMBER = String.raw`\p{Nd}(?:[\p{Nd}.,'’·٫٬\s]{0,40}\p{Nd})?`;
-/** What money is called in a sentence, wherever it is spelt out. */
-const WORDS = `(?:pounds?|quid|pence|penny|pennies|fivers?|tenners?|grand|euros?|cents?|dollars?|bucks|francs?|franken|rappen|kronor|kroner|złoty|sterling)`;
 /** £1,450.00, 1450 £, £ 1.4k, 45p, 1,450/-. */
 const WITH_SIGN = new RegExp(
   String.raw`\p{Sc}\s{0,4}${NUMBER}\s{0,4}(?:k|m|bn)?|${NUMBER}\s{0,4}(?:k\s{0,4})?\p{Sc}|${NUMBER}\s{0,4}(?:p|k|/-|,-)(?![\p{L}\p{Nd}])`,
@@ -24,14 +24,14 @@ const WITH_SIGN = new RegExp(
 /** Each apart: in `for 450 GBP` the number belongs to what follows. */
 const CODE_BEFORE = new RegExp(String.raw`(?<!\p{L})(\p{L}{3})\s{0,4}${NUMBER}`, 'gu');
 const CODE_AFTER = new RegExp(String.raw`${NUMBER}\s{0,4}(\p{L}{3})(?!\p{L})`, 'gu');
-const MONEY_WORD = new RegExp(String.raw`(?<!\p{L})${WORDS}(?!\p{L})`, 'iu');
 const ANY_NUMBER = new RegExp(NUMBER, 'gu');
 
 /** The text without them; the same text where it says nothing of the kind. */
 export function cleaned(text: string, hidden: Hidden): string {
   const plain = text.normalize('NFKC').replace(/[\p{Cf}\p{Cc}]/gu, '');
   // Money in words can be said in any number of ways: the sentence goes.
-  if (MONEY_WORD.test(plain) || /\p{Sc}/u.test(plain.replace(WITH_SIGN, ''))) return TAKEN_OUT;
+  if (hidden.moneyWord.test(plain) || /\p{Sc}/u.test(plain.replace(WITH_SIGN, '')))
+    return TAKEN_OUT;
   const done = hidden.names.reduce(withoutName, withoutAmounts(plain, hidden));
   return done === plain ? text : done.replace(/(?:…\s{0,4})+/g, `${TAKEN_OUT} `).trim();
 }
@@ -90,11 +90,22 @@ export function digitsOf(value: Exact): string[] {
 
 /** Whatever its case; not within another word. */
 function withoutName(text: string, name: string): string {
-  const words = name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/\s+/g, String.raw`[\s-]+`);
   return text.replace(
-    new RegExp(`(?<![\\p{L}\\p{Nd}])${words}(?![\\p{L}\\p{Nd}])`, 'giu'),
+    new RegExp(`(?<![\\p{L}\\p{Nd}])${pattern(name)}(?![\\p{L}\\p{Nd}])`, 'giu'),
     TAKEN_OUT,
   );
+}
+
+/** As it is written, with any space or a hyphen between its words. */
+function pattern(words: string): string {
+  return words.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/\s+/g, String.raw`[\s-]+`);
+}
+
+/** Finds any of the words that money goes by, whatever its case; a number may touch it: `450quid`. */
+export function moneyWord(words: readonly string[]): RegExp {
+  const said = words.map((word) => word.normalize('NFKC').trim()).filter((w) => /\p{L}/u.test(w));
+  if (!said.length) return /(?!)/u;
+  return new RegExp(String.raw`(?<!\p{L})(?:${said.map(pattern).join('|')})(?!\p{L})`, 'iu');
 }
 
 /** Words this short are in every text. */

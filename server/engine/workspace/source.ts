@@ -4,6 +4,7 @@ import { headingNamed } from '../../../grammar/lines';
 import { read } from '../../../grammar/read/read';
 import type { ReadBlock } from '../../../grammar/read/values';
 import { type Place, placeOf, type Span } from '../../../shared/span';
+import { isUtf16 } from './encoding';
 
 /** A file larger than this is not read: no job is near it, and every part of the work costs by size. */
 export const MOST_CHARACTERS = 4 * 1024 * 1024;
@@ -86,11 +87,19 @@ export interface TextChange {
   readonly text: string;
 }
 
+/** Why a text is not read at all. */
+export type Refusal = 'too-large' | 'utf-16';
+
+function refusalOf(characters: number, text: string): Refusal | undefined {
+  if (characters > MOST_CHARACTERS) return 'too-large';
+  return isUtf16(text) ? 'utf-16' : undefined;
+}
+
 export class SourceFile {
   lines: string[] = [];
   blocks: SourceBlock[] = [];
   /** Set when the text is refused whole; then there are no blocks. */
-  refused: 'too-large' | undefined;
+  refused: Refusal | undefined;
   /** Changes with every change of a block that is not work: of what work may look up. */
   bookVersion = 0;
   /** Changes with every change. */
@@ -116,7 +125,7 @@ export class SourceFile {
     this.version += 1;
     this.bookVersion += 1;
     this.characters = text.length;
-    this.refused = text.length > MOST_CHARACTERS ? 'too-large' : undefined;
+    this.refused = refusalOf(text.length, text);
     this.lines = splitLines(text.replace(/^\ufeff/, ''));
     this.blocks = this.refused ? [] : this.cut(0, this.lines.length);
   }
@@ -151,7 +160,7 @@ export class SourceFile {
   /** At the limit of what is read: all of it, or nothing. */
   private weighAgain(): void {
     this.bookVersion += 1;
-    this.refused = this.characters > MOST_CHARACTERS ? 'too-large' : undefined;
+    this.refused = refusalOf(this.characters, this.text);
     this.blocks = this.refused ? [] : this.cut(0, this.lines.length);
   }
 

@@ -3,7 +3,7 @@
  * been worked out again that nobody would wait for more, what was not tried is not offered, but for ways that are sure.
  */
 
-import type { Work } from '../brickwork/needs';
+import type { Work } from '../brickwork/work';
 import type { Remark, RemarkWay } from '../findings/remark';
 import { SourceBlock } from './source';
 

@@ -1,5 +1,6 @@
 /** The cut list of a piece of work: what is cut, in which courses and where, and out of what. */
 import type { BricksNeeded, CutPlace } from '../../setting-out';
+import type { Term } from '../../working/term';
 import type { Counted } from '../count';
 
 /** Bricks of one kind that are counted together, and so cut together. */
@@ -13,6 +14,8 @@ export interface CutPart {
   readonly places: readonly CutPlace[];
   /** Alike pieces of work that each take all this. */
   readonly alike: number;
+  /** How many there are of it. */
+  readonly bricks: Term;
   /** Bricks cut along their height besides, one piece from each. */
   readonly onEdge: number;
 }
@@ -25,5 +28,5 @@ export function cutPart(
   alike = 1,
 ): CutPart[] {
   if (!needed.cuttings.length && !onEdge) return [];
-  return [{ label: bricks.label, brick, needed, places, alike, onEdge }];
+  return [{ label: bricks.label, brick, bricks, needed, places, alike, onEdge }];
 }

@@ -43,7 +43,7 @@ function batsText(cuttings: readonly BrickCut[]): string {
 }
 
 /** “8 bricks, each into 2 half bats”, “3 bats of 102.5 mm, each into 1 cut of 75 mm”. */
-export function cuttingText(cutting: BrickCut, env: Env): string {
+function cuttingText(cutting: BrickCut, env: Env): string {
   const { bat, times, pieces } = cutting;
   const of = bat === undefined ? '' : phrase` of ${lengthText(env, bat)}`;
   const from =

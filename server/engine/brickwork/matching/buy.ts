@@ -6,6 +6,7 @@ import { difference, raised, type Term, up } from '../../working/term';
 import { type Brick, brickWaste } from '../goods';
 import type { Bought } from './types';
 
+/** What is bought if this brick is taken for all that is short, and what that costs. */
 export function boughtAs({ name, facts, origin }: Brick, short: Term, env: Env): Bought {
   const need = { brick: name, block: facts?.block, bricks: short, origin };
   const { bought, cost } = buyBricks(name, [need], env);

@@ -18,6 +18,7 @@ export interface Beside {
   readonly env: Env;
 }
 
+/** A brick beside what stands there; what cannot be told of it is left out. */
 export function comparedWith(brick: Brick, chosen: boolean, beside: Beside): Compared {
   const { stood, short, env } = beside;
   const size =

@@ -4,12 +4,18 @@
  */
 
 import { exact } from '../../../../shared/exact';
-import { phrase } from '../../../../shared/phrase';
+import { later, phrase, spoken } from '../../../../shared/phrase';
 import { type Env, factsNamed } from '../../resolve/env';
 import { difference, fact, sum, type Term } from '../../working/term';
 import type { Brick } from '../goods';
 import { classTerm } from '../standing/tolerance';
 import { type Near, SIDES, type Sides } from './types';
+
+const TOLERANCE = {
+  length: later`size tolerance, length`,
+  width: later`size tolerance, width`,
+  height: later`size tolerance, height`,
+} as const;
 
 /** More classes than these are not looked at: a guard, no standard has so many. */
 const MOST_CLASSES = 50;
@@ -44,7 +50,7 @@ function classesOf(brick: Brick, size: Sides<Term>, env: Env): Class[] {
   const known = names.flatMap((name) => {
     const facts = factsNamed(env, 'tolerance', name);
     const [length, width, height] = SIDES.map(
-      (s) => facts && classTerm(facts, size[s], phrase`size tolerance, ${s}`),
+      (s) => facts && classTerm(facts, size[s], spoken(TOLERANCE[s])),
     );
     return length && width && height ? [{ title: name, allowed: { length, width, height } }] : [];
   });
@@ -56,8 +62,8 @@ function declared({ facts }: Brick): Class[] {
   const line = facts?.line('tolerance');
   const [length, width, height] = line?.sides('size') ?? [];
   if (!line || length === undefined || width === undefined || height === undefined) return [];
-  const side = (label: string, mm: number) =>
-    fact(phrase`size tolerance, ${label}`, exact(mm), 'mm', line.at('size'));
+  const side = (label: keyof typeof TOLERANCE, mm: number) =>
+    fact(spoken(TOLERANCE[label]), exact(mm), 'mm', line.at('size'));
   const allowed = {
     length: side('length', length),
     width: side('width', width),

@@ -2,7 +2,7 @@
  * Candidates in order, by what a library ranks them by: one that keeps the gauge before one that does not, then the one
  * that is nearer in size, then the cheaper; and of each why it stands before the next.
  */
-import { phrase } from '../../../../shared/phrase';
+import { later, phrase, spoken } from '../../../../shared/phrase';
 import { wordOf } from '../../resolve/book';
 import { defaultLine, type Env } from '../../resolve/env';
 import { showTerm } from '../../views/show';
@@ -11,6 +11,17 @@ import { lengthText } from '../lengths';
 import type { Compared, Criterion, Stood } from './types';
 
 const ALL: readonly Criterion[] = ['gauge', 'size', 'price'];
+
+const SAID: Readonly<Record<Criterion, string>> = {
+  gauge: later`gauge`,
+  size: later`size`,
+  price: later`price`,
+};
+
+/** What they are called in a sentence. */
+export function criteriaSaid(order: readonly Criterion[]): readonly string[] {
+  return order.map((each) => spoken(SAID[each]));
+}
 
 /** As the defaults say; what they leave out does not count. */
 export function orderIn(env: Env): readonly Criterion[] {
@@ -84,9 +95,9 @@ export function whyBefore(
   const by = decidedBy(a, b, stood, order);
   const alike = order.slice(0, by ? order.indexOf(by) : order.length);
   const before = phrase`Before ${b.brick.title}: `;
-  if (!by) return phrase`${before}alike in ${alike.join(', ')}, it is named first.`;
+  if (!by) return phrase`${before}alike in ${criteriaSaid(alike).join(', ')}, it is named first.`;
   const reason = REASONS[by](a, b, stood, env);
-  return `${before}${alike.length ? phrase`alike in ${alike.join(phrase` and `)}; ` : ''}${reason}.`;
+  return `${before}${alike.length ? phrase`alike in ${criteriaSaid(alike).join(phrase` and `)}; ` : ''}${reason}.`;
 }
 
 type Reason = (a: Compared, b: Compared, stood: Stood, env: Env) => string;

@@ -46,14 +46,14 @@ function levelSaid({ bed, larger }: Compared, { beds }: Stood, env: Env): string
 function highSaid(higher: Term | undefined, env: Env): string {
   if (!higher) return '';
   if (isSame(higher, env)) return phrase`new bricks are as high as the old ones; `;
-  return phrase`new bricks are ${off(higher, 'higher', 'lower', env)} than the old ones; `;
+  return phrase`new bricks are ${off(higher, phrase`higher`, phrase`lower`, env)} than the old ones; `;
 }
 
 function perpendSaid(one: Compared, env: Env): string[] {
   const { perpend, larger } = one;
   if (!perpend || !larger || (perpend.accepted && isUsual(one, 'length', env))) return [];
   const joint = perpend.joint.value.toNumber();
-  const they = phrase`They are ${off(larger.length, 'longer', 'shorter', env)}`;
+  const they = phrase`They are ${off(larger.length, phrase`longer`, phrase`shorter`, env)}`;
   if (perpend.accepted)
     return [
       phrase`${they}; upright joints of ${lengthText(env, joint)} keep them in bond with the old work.`,

@@ -10,6 +10,7 @@ import type { Site } from '../repair/site';
 import { measuredCourse } from '../standing/gauge';
 import type { Sides, Stood } from './types';
 
+/** What stands at a repair: by what was measured, else by the brick it is said to be. */
 export function stoodIn(site: Site): Stood {
   const { facts, masonry, env } = site;
   const { brick, jointTerms } = masonry;

@@ -7,8 +7,7 @@ import { pierPlanMissing } from '../../findings/piers/pier-plan-missing';
 import { pierNotHalves, pierSize } from '../../findings/piers/pier-size';
 import type { Remark } from '../../findings/remark';
 import { wordOf } from '../../resolve/book';
-import type { BlockFacts, Env } from '../../resolve/env';
-import { factsOf } from '../../resolve/env';
+import { type BlockFacts, type Env, factsOf } from '../../resolve/env';
 import {
   type CoreFill,
   hasCore,
@@ -17,8 +16,8 @@ import {
   type PierPlan,
   pierPlans,
 } from '../../setting-out';
+import type { Placed } from '../faces';
 import { halvesOf, jointsIn, type Masonry, thicknessOf } from '../masonry';
-import type { Placed } from '../needs';
 import { countsOf } from './core';
 
 export interface Plan extends Omit<PierPlan, 'courses'> {

@@ -29,6 +29,7 @@ export function sizeOfPiece(line: LineFacts, site: Site): PieceSize | undefined 
   return undefined;
 }
 
+/** How long one is, mm. */
 export function lengthOf({ length, origin }: PieceSize): Term {
   return fact(phrase`length`, length, 'mm', origin);
 }

@@ -1,6 +1,6 @@
 /** Whether a bought brick keeps the gauge of the standing work, and at what joint. */
 import { phrase } from '../../../../shared/phrase';
-import { decisionFor } from '../../findings/fit/fit';
+import { decisionFor } from '../../findings/fit/decision';
 import { idleFits } from '../../findings/fit/fit-idle';
 import { gaugeOff, gaugeRun, gaugeSettled } from '../../findings/fit/gauge-off';
 import { type Named, othersThatKeep } from '../../findings/fit/gauge-ways';

@@ -8,7 +8,9 @@ import type { BlockFacts, Env } from '../../resolve/env';
 import { sum, type Term } from '../../working/term';
 import type { SourceBlock } from '../../workspace/source';
 import { facedBy } from '../faced';
-import type { Figure, Needs, TaskNeed, Work, WorkFacts } from '../needs';
+import type { Figure, Needs, TaskNeed } from '../needs';
+import { saidFrom } from '../said';
+import type { Work, WorkFacts } from '../work';
 import { amountIn } from './amounts';
 import { gaugeIn } from './gauge';
 import { matchIn } from './match';
@@ -34,6 +36,11 @@ export function workRepair(
   const gauge = gaugeIn(site, salvage.wanted !== undefined);
   const match = matchIn(site, salvage.short, gauge.says.length > 0);
   const needs = needsOf(site, mendings, salvage, waste, tasksOf(site, mendings, salvage, gang));
+  const said = [
+    ...mendings.flatMap((m) => m.says ?? []),
+    ...saidFrom(gauge.says, facts.line('gauge')),
+    ...saidFrom(match.says, facts.line('match') ?? facts.line('candidates')),
+  ];
   const work: Work = {
     block: facts.block,
     kind: 'repair',
@@ -50,7 +57,8 @@ export function workRepair(
     ],
     facts: {
       does: new Set([...mendings.flatMap((m) => m.does ?? []), ...gauge.does]),
-      says: [...mendings.flatMap((m) => m.says ?? []), ...gauge.says, ...match.says],
+      said,
+      says: said.map(({ text }) => text),
       matching: match.matching,
       cuts: mendings.find((m) => m.cuts)?.cuts,
       rebuilt: rebuiltOf(mendings, salvage),

@@ -1,7 +1,9 @@
 /** What one kind of mending adds to a repair: what it takes away, what it wants, how long it takes. */
 import type { Remark } from '../../findings/remark';
 import type { Term } from '../../working/term';
-import type { Figure, MixNeed, PieceNeed, WorkFacts } from '../needs';
+import type { Figure, MixNeed, PieceNeed } from '../needs';
+import type { Said } from '../said';
+import type { WorkFacts } from '../work';
 import type { Site } from './site';
 
 /** A task of the outputs, what it is called in a working, and how much of it there is. */
@@ -38,7 +40,7 @@ export interface Mending {
   readonly figures?: readonly Figure[];
   readonly remarks?: readonly Remark[];
   /** Sentences for the client. */
-  readonly says?: readonly string[];
+  readonly says?: readonly Said[];
   /** What brings up a caution: see `WorkFacts.does`. */
   readonly does?: readonly string[];
   /** What is to be cut for what is built again. */

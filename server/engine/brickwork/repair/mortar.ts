@@ -16,7 +16,7 @@ function litres(label: string, mm3: number, note: string, masonry: Masonry): Ter
 }
 
 /** So much to each brick; what is not known of the joints is a gap. */
-export function toEach(
+function toEach(
   label: string,
   bricks: Term,
   site: Site,
@@ -60,19 +60,6 @@ export function bedded(label: string, bricks: Term, site: Site): Term {
     product(phrase`bricks`, name, [bricks, inUnit(solid, name)]),
   );
   return sum(label, name, [joints, frogs]);
-}
-
-/** Where it meets what stands, each course has a joint more than it has bricks. */
-export function endJoints(courses: Term, site: Site): Term {
-  const through = ({ length }: UnitSize, perpend: number) =>
-    ((site.thickness ?? 1) * (length + perpend)) / 2 - perpend;
-  return toEach(
-    phrase`joints at its end`,
-    courses,
-    site,
-    (unit, bed, perpend) => perpend * (unit.height + bed) * through(unit, perpend),
-    phrase`one upright joint through the wall to a course`,
-  );
 }
 
 /** Mm³ of joints to a brick: of a pier over its whole plan, of a wall through its thickness. */

@@ -4,7 +4,8 @@ import type { BlockFacts } from '../../resolve/env';
 import { type Gap, withGaps } from '../../working/term';
 import type { SourceBlock } from '../../workspace/source';
 import { hasPier } from '../../workspace/stands';
-import type { Needs, Work } from '../needs';
+import type { Needs } from '../needs';
+import type { Work } from '../work';
 
 /** That its name is not known is told where it stands. */
 export function placeGaps(facts: BlockFacts, block: SourceBlock | undefined): readonly Gap[] {
@@ -13,7 +14,14 @@ export function placeGaps(facts: BlockFacts, block: SourceBlock | undefined): re
   if (!line || !wall) return [];
   const named = facts.name || phrase`this repair`;
   const gap = (key: 'wall' | 'pier'): Gap[] => [
-    { what: phrase`the ${key} that ${named} is in is not known`, origin: line.at(key), told: true },
+    {
+      what:
+        key === 'wall'
+          ? phrase`the wall that ${named} is in is not known`
+          : phrase`the pier that ${named} is in is not known`,
+      origin: line.at(key),
+      told: true,
+    },
   ];
   if (!block) return gap('wall');
   return pier && !hasPier(block, pier) ? gap('pier') : [];

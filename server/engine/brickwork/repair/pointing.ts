@@ -13,7 +13,7 @@ import { slot } from './mortar';
 import type { Site } from './site';
 
 /** As deep as the line says, else so many widths of the joint. */
-export function depthOf(line: LineFacts, { env, masonry }: Site): Term {
+function depthOf(line: LineFacts, { env, masonry }: Site): Term {
   if (line.values.depth) return line.term('depth', phrase`raked`);
   const times = defaultLine(env, 'rake-depth');
   const why = phrase`how deep the joints are raked is not known`;
@@ -55,7 +55,7 @@ export function inJoints(length: Term, line: LineFacts, site: Site): Term {
 }
 
 /** 0 to 1, over the whole repeat of a bond; of stretchers alone where there is none. */
-export function jointShare(unit: UnitSize, joints: Joints, bond?: BondPattern): number {
+function jointShare(unit: UnitSize, joints: Joints, bond?: BondPattern): number {
   const courses: readonly CoursePattern[] = bond?.courses ?? [{ units: ['stretcher'] }];
   const bricks = courses.map(({ units }) => {
     const long = units.reduce((sum, u) => sum + (u === 'stretcher' ? unit.length : unit.width), 0);

@@ -47,6 +47,7 @@ function toABrick({ origin }: Term): Term {
   return fact(phrase`halves to a brick`, exact(2), '', origin);
 }
 
+/** What comes down, shared out: laid again, broken, kept as halves; and what is short. */
 export function salvageOf(site: Site, mendings: readonly Mending[]): Salvage {
   const { facts } = site;
   const all = total(phrase`Bricks down`, mendings, (m) => m.down);

@@ -3,35 +3,39 @@
 import { exact } from '../../../../shared/exact';
 import { phrase } from '../../../../shared/phrase';
 import { showNumber } from '../../../../shared/show';
-import type { Env, LineFacts } from '../../resolve/env';
-import { factsNamed } from '../../resolve/env';
+import { type Env, factsNamed, type LineFacts } from '../../resolve/env';
 import { showTerm } from '../../views/show';
 import { fact } from '../../working/term';
 import { inUnit, unitNames } from '../lengths';
-import { amountSaid, lengthSaid, sizeSaid } from '../said';
+import { amountSaid, lengthSaid, type Said, saidFrom, sizeSaid } from '../said';
 import type { Site } from './site';
 
-export function rebuiltSaid(line: LineFacts, site: Site): string[] {
+export function rebuiltSaid(line: LineFacts, site: Site): Said[] {
   const what = partSaid(line, site);
   if (!what) return [];
   const reused = site.facts.line('salvage') ? phrase`, reusing the bricks that clean up` : '';
-  const match = site.facts.line('match') ? [phrase`New bricks are ${site.match.title}.`] : [];
-  return [phrase`Take down ${what}, and build it again${reused}.`, ...match];
+  const match = site.facts.line('match');
+  return [
+    ...saidFrom([phrase`Take down ${what}, and build it again${reused}.`], line),
+    ...saidFrom(match ? [phrase`New bricks are ${site.match.title}.`] : [], match),
+  ];
 }
 
 function partSaid(line: LineFacts, site: Site): string {
   const metres = (key: string) => amountSaid(line, key, (mm) => lengthSaid(mm, site.env));
   const courses = coursesSaid(amountSaid(line, 'courses', whole));
   const bricks = amountSaid(line, 'bricks', whole);
-  const of = site.pier ? phrase`the pier` : phrase`the wall`;
-  if (bricks)
-    return phrase`${bricks === '1' ? phrase`a brick` : phrase`${bricks} bricks`} of ${of}`;
+  if (bricks) return bricksOf(bricks === '1' ? phrase`a brick` : phrase`${bricks} bricks`, site);
   const length = metres('length');
   const height = metres('height');
   if (site.pier) return topSaid(courses, height || length);
   const high = courses ? phrase`${courses} high` : height && phrase`${height} high`;
   const size = [length && phrase`${length} long`, high].filter(Boolean).join(phrase` and `);
   return size && phrase`a part of the wall ${size}`;
+}
+
+function bricksOf(bricks: string, { pier }: Site): string {
+  return pier ? phrase`${bricks} of the pier` : phrase`${bricks} of the wall`;
 }
 
 function topSaid(courses: string, height: string): string {

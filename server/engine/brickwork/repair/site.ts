@@ -1,5 +1,7 @@
 /** What stands where a repair is: a wall of the file, a pier, or what the repair’s own lines say. */
+
 import { phrase } from '../../../../shared/phrase';
+import { kindSaid } from '../../kinds-said';
 import { wordOf } from '../../resolve/book';
 import { BlockFacts, type Env } from '../../resolve/env';
 import type { Thickness, WallSpec } from '../../setting-out';
@@ -87,5 +89,5 @@ function calledIn(block: SourceBlock, pier: PierSite | undefined): string {
   // A pier of the file is planned from the lines of the repair, and so goes by its name.
   const of = block.kind === 'pier' ? undefined : pier?.name;
   const name = of ?? wordOf(block.read.heading?.values.name);
-  return phrase`the ${pier ? 'pier' : block.kind} ${name}`;
+  return phrase`the ${kindSaid(pier ? 'pier' : (block.kind ?? ''))} ${name}`;
 }

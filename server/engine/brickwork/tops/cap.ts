@@ -5,7 +5,8 @@ import { phrase } from '../../../../shared/phrase';
 import { sideEndsOf } from '../../resolve/ends';
 import type { BlockFacts } from '../../resolve/env';
 import { fact, product, type Term } from '../../working/term';
-import type { PieceNeed, TopRun } from '../needs';
+import type { TopRun } from '../faces';
+import type { PieceNeed } from '../needs';
 
 /** `alike` piers that carry the same cap; one where it is not said. */
 export function capsOf(facts: BlockFacts, alike?: Term): PieceNeed[] {

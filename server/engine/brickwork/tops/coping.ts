@@ -1,16 +1,23 @@
 /** A run of coping over a wall or a pier: how many pieces, whether they fill it, and where each stands. */
 
 import { phrase } from '../../../../shared/phrase';
-import { decisionFor, type RunInText } from '../../findings/fit/fit';
+import { decisionFor } from '../../findings/fit/decision';
+import type { RunInText } from '../../findings/fit/fit';
 import type { Remark } from '../../findings/remark';
 import { copingUnfit } from '../../findings/tops/fit-coping';
-import type { Tally } from '../../setting-out';
-import { type CutWay, type Fit, fitRun, type JointWay } from '../../setting-out';
+import {
+  type CutWay,
+  type Fit,
+  fitRun,
+  type JointWay,
+  NOTHING_COUNTED,
+  type Tally,
+} from '../../setting-out';
 import type { Origin } from '../../working/term';
+import type { TopRun } from '../faces';
 import type { Mix } from '../goods';
 import { lengthText } from '../lengths';
 import { limitsOf, type Masonry, waysIn } from '../masonry';
-import type { TopRun } from '../needs';
 import { type CopingMade, depthOf } from './coping-made';
 
 export interface CopingRun {
@@ -115,11 +122,9 @@ function tallyOf(
   const gross = (run.to - run.from) * deep * (high + bed);
   const solids = solid * along;
   return {
+    ...NOTHING_COUNTED,
     wholes: rows * across.wholes,
     halves: rows * across.halves,
-    threeQuarters: 0,
-    closers: 0,
-    cuts: [],
     brickVolume: run.made.brick ? solids : 0,
     grossVolume: run.made.brick ? gross : gross - solids,
   };

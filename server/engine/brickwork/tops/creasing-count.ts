@@ -4,15 +4,17 @@ import {
   bricksNeeded,
   creasingCourse,
   creasingWidth,
+  NOTHING_COUNTED,
   sumTallies,
   type Tally,
   type TileCourse,
   type TileLine,
 } from '../../setting-out';
 import { counted, type Term, withGaps } from '../../working/term';
+import type { TopRow, TopRun } from '../faces';
 import { lengthText } from '../lengths';
 import { kerfOf, kerfTerm, limitsOf, type Masonry } from '../masonry';
-import type { PieceNeed, TopRow, TopRun } from '../needs';
+import type { PieceNeed } from '../needs';
 import type { CopingRun } from './coping';
 import type { Creasing } from './creasing';
 
@@ -76,8 +78,12 @@ function neededOf(laid: readonly Laid[], masonry: Masonry): number {
 }
 
 function tallyOf({ wholes, halves, cuts }: TileCourse): Tally {
-  const none = { threeQuarters: 0, closers: 0, brickVolume: 0, grossVolume: 0 };
-  return { wholes, halves, cuts: cuts.map((length) => ({ length, count: 1 })), ...none };
+  return {
+    ...NOTHING_COUNTED,
+    wholes,
+    halves,
+    cuts: cuts.map((length) => ({ length, count: 1 })),
+  };
 }
 
 function halfOf(line: TileLine, masonry: Masonry): number {
@@ -137,7 +143,7 @@ function detailOf(creasing: Creasing, laid: readonly Laid[], { env }: Masonry): 
   const { lines, courses } = creasing;
   const through = lines.map(({ across }) => lengthText(env, across)).join(phrase` and `);
   return [
-    phrase`${courses} ${courses === 1 ? 'course' : 'courses'}, through the wall ${through}`,
+    phrase`${courses} ${courses === 1 ? phrase`course` : phrase`courses`}, through the wall ${through}`,
     ...laid.map(({ run, wholes, halves, cuts, joint, course }) => {
       const more = [
         ...(halves ? [phrase`${halves} half`] : []),

@@ -39,10 +39,10 @@ function volumeOf(
   env: Env,
 ): Term {
   const unit = env.imperial ? 'ft' : 'm';
-  const said = ['width', 'depth', 'length'];
-  const order = sides.length === 3 ? ['length', 'width', 'depth'] : said;
+  const said = [phrase`width of the footing`, phrase`depth of the footing`];
+  const order = sides.length === 3 ? [phrase`length of the footing`, ...said] : said;
   const terms = sides.map((mm, i) =>
-    inUnit(fact(phrase`${order[i]} of the footing`, exact(mm), 'mm', line.at('size')), unit),
+    inUnit(fact(order[i]!, exact(mm), 'mm', line.at('size')), unit),
   );
   if (sides.length === 2 && length) terms.push(inUnit(length, unit));
   if (alike) terms.push(alike);

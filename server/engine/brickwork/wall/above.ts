@@ -1,7 +1,8 @@
 /** What of an attached pier is higher than its wall: nothing is there to bond with, so it is laid as a pier that stands free. */
 import { type AttachedLaid, type CoursePlan, firstOnTop, type PierPlan } from '../../setting-out';
 import { moved } from '../pier/placed';
-import type { PierFacts, WallPlan } from './spec';
+import type { PierFacts } from './piers/placed';
+import type { WallPlan } from './spec';
 
 export interface AboveWall {
   readonly spec: NonNullable<PierPlan['above']>;

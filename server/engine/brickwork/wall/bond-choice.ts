@@ -22,9 +22,11 @@ export function bondChoice(segment: Segment, masonry: Masonry): string[] {
 function plumbText({ from, to, broken }: Segment, { env }: Masonry): string {
   const ends = broken.filter(({ at, why }) => why === 'cut' && (at === from || at === to));
   const places = ends.map(({ at }) => lengthText(env, at)).join(phrase` and `);
-  const cut = places
-    ? phrase`, cut at the reveal${ends.length > 1 ? 's' : ''} (${places} from the left end of the wall)`
-    : '';
+  const cut = !places
+    ? ''
+    : ends.length > 1
+      ? phrase`, cut at the reveals (${places} from the left end of the wall)`
+      : phrase`, cut at the reveal (${places} from the left end of the wall)`;
   return phrase`Its perpends are kept plumb with the courses above and below, as if the wall ran on through its openings${cut}. Set out by itself, perpends of it would all but stand over others at a sill or a head.`;
 }
 

@@ -1,7 +1,7 @@
 /** Bricks and mortar of a wall and the piers in it, the damp course apart. */
 
 import { exact } from '../../../../shared/exact';
-import { phrase } from '../../../../shared/phrase';
+import { later, phrase, spoken } from '../../../../shared/phrase';
 import type { WallRun } from '../../findings/fit/fit-run';
 import type { LineFacts } from '../../resolve/env';
 import { type Bats, type SettingOut, sumTallies, type Tally } from '../../setting-out';
@@ -60,6 +60,7 @@ export interface WallCounts {
   readonly all: Tally;
 }
 
+/** Bricks of a wall, its piers, bands and damp course, its heads let in. */
 export function countWall(
   masonry: Masonry,
   { plan, runs }: LaidAlone,
@@ -167,14 +168,30 @@ function newInputs(masonry: Masonry, plan: WallPlan): Term[] {
 }
 
 /** Where it steps, as its lines say. */
+const STEPS = {
+  ground: {
+    falls: later`the ground falls`,
+    at: later`the ground steps at`,
+    up: later`the ground steps up`,
+    down: later`the ground steps down`,
+  },
+  top: {
+    falls: later`the top falls`,
+    at: later`the top steps at`,
+    up: later`the top steps up`,
+    down: later`the top steps down`,
+  },
+} as const;
+
 function stepTerms({ facts }: Masonry): Term[] {
-  return (['ground', 'top'] as const).flatMap((key) =>
-    facts.lines(key).flatMap((line) => {
-      if (line.word('how') === 'falls') return [line.term('fall', phrase`the ${key} falls`)];
-      const courses = line.term('courses', phrase`the ${key} steps ${line.word('way')}`, 'courses');
-      return [line.term('at', phrase`the ${key} steps at`), courses];
-    }),
-  );
+  return (['ground', 'top'] as const).flatMap((key) => {
+    const says = STEPS[key];
+    return facts.lines(key).flatMap((line) => {
+      if (line.word('how') === 'falls') return [line.term('fall', spoken(says.falls))];
+      const way = line.word('way') === 'up' ? says.up : says.down;
+      return [line.term('at', spoken(says.at)), line.term('courses', spoken(way), 'courses')];
+    });
+  });
 }
 
 function countDpc(masonry: Masonry, plan: WallPlan, out: SettingOut, zones: readonly Zone[]): Dpc {

@@ -1,7 +1,7 @@
 /** A height said in courses, or as a length that is tried in whole courses. */
 
 import { phrase } from '../../../../shared/phrase';
-import { decisionFor } from '../../findings/fit/fit';
+import { decisionFor } from '../../findings/fit/decision';
 import { heightUnfit } from '../../findings/fit/fit-height';
 import type { Decidable } from '../../findings/fit/fit-idle';
 import type { Remark } from '../../findings/remark';
@@ -19,6 +19,7 @@ export interface Height {
   readonly bed: number;
 }
 
+/** How high it is: courses, and the bed joint that makes them, mm; nothing where it is not known, or is no course. */
 export function heightIn(
   masonry: Masonry,
   facts: BlockFacts,

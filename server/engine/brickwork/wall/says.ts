@@ -5,8 +5,19 @@ import { later, phrase, spoken } from '../../../../shared/phrase';
 import { type BlockFacts, type Env, factsNamed } from '../../resolve/env';
 import { type Level, levelAt, mostCourses, type Thickness } from '../../setting-out';
 import type { Masonry } from '../masonry';
-import { dampSaid, footingSaid, highSaid, lengthSaid, planSaid, sizeSaid } from '../said';
-import type { OpeningFacts, PierFacts, WallPlan } from './spec';
+import {
+  dampSaid,
+  footingSaid,
+  highSaid,
+  lengthSaid,
+  planSaid,
+  type Said,
+  saidFrom,
+  sizeSaid,
+} from '../said';
+import type { OpeningFacts } from './openings';
+import type { PierFacts } from './piers/placed';
+import type { WallPlan } from './spec';
 import { highOf, pierHigh } from './tops/coping-height';
 
 const THICK: Readonly<Record<Thickness, string>> = {
@@ -16,15 +27,17 @@ const THICK: Readonly<Record<Thickness, string>> = {
   4: later`two bricks`,
 };
 
-export function sayWall(masonry: Masonry, plan: WallPlan): string[] {
+export function sayWall(masonry: Masonry, plan: WallPlan): Said[] {
   const { spec } = plan;
   const { env, facts } = masonry;
   const gauge = spec.unit.height + spec.joints.bed;
   const coping = highOf(masonry, plan);
   const high = highSaid(gauge * mostCourses(plan.ground, plan.top), coping, env);
+  const lines = ['length', 'height', 'top', 'thick', 'brick'].map((key) => facts.line(key));
+  const built = phrase`Build a wall ${lengthSaid(spec.length, env)} long and ${high}, ${spoken(THICK[spec.thickness])} thick, in ${masonry.brick.title}.`;
   return [
-    phrase`Build a wall ${lengthSaid(spec.length, env)} long and ${high}, ${spoken(THICK[spec.thickness])} thick, in ${masonry.brick.title}.`,
-    ...steppedSaid(plan, env),
+    ...saidFrom([built], ...lines),
+    ...steppedSaid(facts, plan, env),
     ...plan.openings.map((opening) => openingSaid(opening, plan, gauge, env)),
     ...piersSaid(masonry, plan, gauge),
     ...dampSaid(facts),
@@ -34,7 +47,7 @@ export function sayWall(masonry: Masonry, plan: WallPlan): string[] {
 }
 
 /** How the top is covered, `of each` of several piers. Nothing without a coping. */
-export function finishSaid(facts: BlockFacts, each: string, env: Env): string[] {
+export function finishSaid(facts: BlockFacts, each: string, env: Env): Said[] {
   const line = facts.line('coping');
   const brick = line?.values.brick ? factsNamed(env, 'brick', line.word('brick'))?.title : '';
   const of = brick ? phrase` of ${brick}` : '';
@@ -45,11 +58,11 @@ export function finishSaid(facts: BlockFacts, each: string, env: Env): string[] 
     tiles: phrase`creasing tiles under bricks on edge${of}`,
   };
   const what = said[line?.word('kind') ?? ''];
-  return what ? [phrase`Finish the top${each} with ${what}.`] : [];
+  return saidFrom(what ? [phrase`Finish the top${each} with ${what}.`] : [], line);
 }
 
 /** Its ground and its top, where they step. */
-function steppedSaid({ ground, top }: WallPlan, env: Env): string[] {
+function steppedSaid(facts: BlockFacts, { ground, top }: WallPlan, env: Env): Said[] {
   const said = (what: string, [, ...after]: readonly Level[]) =>
     after.length
       ? [
@@ -60,8 +73,8 @@ function steppedSaid({ ground, top }: WallPlan, env: Env): string[] {
         ]
       : [];
   return [
-    ...said(phrase`Step its foot with the ground`, ground),
-    ...said(phrase`Step its top`, top),
+    ...saidFrom(said(phrase`Step its foot with the ground`, ground), ...facts.lines('ground')),
+    ...saidFrom(said(phrase`Step its top`, top), ...facts.lines('top')),
   ];
 }
 
@@ -70,12 +83,19 @@ function openingSaid(
   { ground }: WallPlan,
   gauge: number,
   env: Env,
-): string {
+): Said {
   const { width, top } = spec;
   const sill = spec.sill - levelAt(ground, spec.from);
   const high = top === null ? '' : phrase` and ${sizeSaid((top - spec.sill) * gauge, env)} high`;
   const up = sill > 0 ? phrase`, ${sizeSaid(sill * gauge, env)} above the ground` : '';
-  return phrase`Leave an opening ${sizeSaid(width, env)} wide${high}${up}${calledAfter(facts)}.`;
+  const text = phrase`Leave an opening ${sizeSaid(width, env)} wide${high}${up}${calledAfter(facts)}.`;
+  return {
+    text,
+    from: [
+      facts.origin,
+      ...['width', 'height', 'sill'].flatMap((key) => facts.line(key)?.origin ?? []),
+    ],
+  };
 }
 
 /** Its title; without one, what the file calls it. */
@@ -85,16 +105,18 @@ function calledAfter(facts: BlockFacts): string {
 }
 
 /** Piers that are alike in one sentence, with their titles. */
-function piersSaid(masonry: Masonry, plan: WallPlan, gauge: number): string[] {
-  const alike = new Map<string, string[]>();
+function piersSaid(masonry: Masonry, plan: WallPlan, gauge: number): Said[] {
+  const alike = new Map<string, BlockFacts[]>();
   for (const pier of plan.piers) {
     const said = pierSaid(pier, masonry, plan, gauge);
-    alike.set(said, [...(alike.get(said) ?? []), pier.facts.title]);
+    alike.set(said, [...(alike.get(said) ?? []), pier.facts]);
   }
-  return [...alike].map(([said, titles]) => {
+  return [...alike].map(([said, piers]) => {
+    const titles = piers.map(({ title }) => title);
     const count = titles.length === 1 ? phrase`a pier` : phrase`${titles.length} piers`;
     const names = titles.filter(Boolean).map((title) => title.replaceAll('-', ' '));
-    return phrase`Build ${count} in the wall, ${said}${names.length ? `: ${names.join(', ')}` : ''}.`;
+    const text = phrase`Build ${count} in the wall, ${said}${names.length ? `: ${names.join(', ')}` : ''}.`;
+    return { text, from: piers.map(({ origin }) => origin) };
   });
 }
 

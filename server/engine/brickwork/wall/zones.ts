@@ -37,12 +37,13 @@ export interface Zones {
 /** More bands than anyone lays: each is held against every other. */
 export const MOST_BANDS = 20;
 
+/** How many courses from the ground up the damp course is; 0 where there is none. */
 export function dpcCourses(masonry: Masonry): number {
   return Math.floor(masonry.facts.line('dpc')?.number('courses') ?? 0);
 }
 
 /** The lines of bands, as far as they are taken. */
-export function bandLines(masonry: Masonry): readonly LineFacts[] {
+function bandLines(masonry: Masonry): readonly LineFacts[] {
   return masonry.facts.lines('band').slice(0, MOST_BANDS);
 }
 

@@ -1,5 +1,5 @@
 import { phrase } from '../../../../shared/phrase';
-import type { FaceShape } from '../../brickwork/needs';
+import type { FaceShape } from '../../brickwork/faces';
 import type { SettingOut } from '../../setting-out';
 import { brickBoxes, brickCount, plainAreas } from '../brickwork';
 import { heightChain, lengthChains, toothedSpan } from '../dimensions';
@@ -7,11 +7,16 @@ import { keysOf, movementKey } from '../keys';
 import { lengthOn, type Units, withUnit } from '../lengths';
 import type { Box, Drawing } from '../model';
 import type { PlacedPier } from '../pier-bricks';
-import type { View, Visible } from '../sheet/view';
-import { clip, viewOf } from '../sheet/view';
+import { clip, type View, type Visible, viewOf } from '../sheet/view';
 import { groundAndDpc, movementMarks, openingMarks } from '../things';
-import type { Topping } from '../top/coping';
-import { toppingBoxes, toppingKeys, toppingLabels, toppingNotes, toppingTops } from '../top/coping';
+import {
+  type Topping,
+  toppingBoxes,
+  toppingKeys,
+  toppingLabels,
+  toppingNotes,
+  toppingTops,
+} from '../top/coping';
 import { type BandShown, bandKeys, bandsOver } from './bands-in-face';
 import { shapeKeys, shapeSizes, shapesIn } from './face-shapes';
 import { type Ends, metIn } from './met-in-face';

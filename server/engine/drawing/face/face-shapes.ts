@@ -1,6 +1,6 @@
 /** What spans openings and lies at their feet, in an elevation: outlines over the bricks. */
 import { later, spoken } from '../../../../shared/phrase';
-import type { FaceShape } from '../../brickwork/needs';
+import type { FaceShape } from '../../brickwork/faces';
 import { lengthOn, type Units } from '../lengths';
 import type { Box, Key, Label, Shape, Style } from '../model';
 import type { View } from '../sheet/view';

@@ -1,7 +1,6 @@
 import type { Units } from '../lengths';
 import { type PlacedPier, pierBricks } from '../pier-bricks';
-import type { View } from '../sheet/view';
-import { clip } from '../sheet/view';
+import { clip, type View } from '../sheet/view';
 import { pierMarks } from '../things';
 
 /** More courses of piers than this are not drawn brick by brick. */

@@ -1,6 +1,6 @@
 /** Courses that stand out before a face: their own bricks where they have some, an outline, and how far out in the key. */
 import { phrase } from '../../../../shared/phrase';
-import type { FaceProjection } from '../../brickwork/needs';
+import type { FaceProjection } from '../../brickwork/faces';
 import { lengthOn, type Units, withUnit } from '../lengths';
 import type { Box, Key, Label } from '../model';
 import { clip, type View } from '../sheet/view';

@@ -1,5 +1,5 @@
 /** What stands out before a face, stretch by stretch: round an outer corner past the end of its wall, in an inner one short of it. */
-import type { FaceArea, FaceProjection } from '../../brickwork/needs';
+import type { FaceArea, FaceProjection } from '../../brickwork/faces';
 import type { SettingOut } from '../../setting-out';
 import { brickBoxes } from '../brickwork';
 import type { Units } from '../lengths';

@@ -1,9 +1,9 @@
 /** A corbel on plan: courses of the wall that lie further to the front than what they stand on. */
-import type { FaceArea, FaceProjection } from '../../brickwork/needs';
+import type { FaceArea, FaceProjection } from '../../brickwork/faces';
 import type { PlacedPiece } from '../../setting-out';
 
 /** Mm that a course lies to the front, at a place along the wall. */
-export function laidOut(corbel: FaceProjection | undefined, course: number, x: number): number {
+function laidOut(corbel: FaceProjection | undefined, course: number, x: number): number {
   const here = corbel?.areas.find((area) => {
     const { from, to } = reachOf(area, corbel);
     return x >= from && x <= to && course >= area.courses.from && course < area.courses.to;

@@ -1,8 +1,7 @@
 /** One course at one place of a wall on plan: the wall, what is behind it, its piers. */
 import { phrase } from '../../../../shared/phrase';
-import type { FaceProjection } from '../../brickwork/needs';
-import type { Area, PlacedPiece, SettingOut } from '../../setting-out';
-import { placeCourse } from '../../setting-out';
+import type { FaceProjection } from '../../brickwork/faces';
+import { type Area, type PlacedPiece, placeCourse, type SettingOut } from '../../setting-out';
 import type { Units } from '../lengths';
 import type { Drawing } from '../model';
 import { type PlacedPier, planIn } from '../pier-bricks';
@@ -25,7 +24,7 @@ export interface PlanWork {
 /** Mm beyond a face or a point that still belong to it: toothing, a brick cut on plan. */
 export const OVER = 1;
 
-export function moved<T extends { readonly x: number; readonly y: number }>(
+function moved<T extends { readonly x: number; readonly y: number }>(
   thing: T,
   x: number,
   y: number,
@@ -149,6 +148,7 @@ export function courseAt(work: PlanWork, course: number, place: PlanPlace): Draw
       window: { left, right, front, back },
       goesOn,
       pieces,
+      part: { course: course + 1 },
       faces: { front: 0, back: behind ? behind.y + behind.out.thickness : out.thickness },
       movement: (out.spec.movement ?? []).map(({ from, width }) => from + width / 2),
       cores: piers.cores,

@@ -32,6 +32,7 @@ function planAt(course: number, options: PierPlanOptions): Drawing {
     window: { left: 0, right: width, front: 0, back: depth },
     goesOn: { left: false, right: false },
     pieces,
+    part: { course: course + 1 },
     cores: core,
     along: edgesOf(pieces, 0, width),
     through: apart([0, ...left, depth]),

@@ -1,8 +1,9 @@
 /** One course on plan, seen from above: the front face at the foot of the drawing. */
+import { phrase } from '../../../../shared/phrase';
 import type { Area, PlacedPiece, UnitSize } from '../../setting-out';
 import { cutKey, movementKey, pieceWords } from '../keys';
 import { lengthOn, type Units } from '../lengths';
-import type { Box, Chain, Drawing, Key, Label, Point, Stroke, Style } from '../model';
+import type { Box, Chain, Drawing, DrawnPart, Key, Label, Point, Stroke, Style } from '../model';
 
 /** A piece; turned where it belongs to work that stands across: its length is then up the sheet. Or one of a skin of blocks. */
 export type TurnedPiece = PlacedPiece & { readonly turned?: boolean; readonly block?: boolean };
@@ -24,6 +25,7 @@ export interface PlanView {
   movement?: readonly number[];
   /** Filled with something else than bricks. */
   cores?: readonly Area[];
+  part?: DrawnPart;
   /** Dimensions, along and through. */
   along: readonly number[];
   through: readonly number[];
@@ -121,7 +123,7 @@ function chainsOf({ along, through, throughForm: form = 'between' }: PlanView): 
 
 /** What each style stands for. */
 function keysIn(view: PlanView, boxes: readonly Box[]): Key[] {
-  const core: Key[] = view.cores?.length ? [{ style: 'core', text: 'core' }] : [];
+  const core: Key[] = view.cores?.length ? [{ style: 'core', text: phrase`core` }] : [];
   return [...pieceWords(boxes), ...cutKey(boxes), ...core, ...movementKey(movementIn(view))];
 }
 
@@ -142,6 +144,7 @@ export function planOf(view: PlanView): Drawing {
     labels: marks.flatMap((mark) => mark.labels),
     chains: chainsOf(view),
     rod: null,
+    part: view.part,
     keys: keysIn(view, boxes),
     notes: [],
   };

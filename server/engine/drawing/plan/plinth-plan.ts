@@ -1,5 +1,5 @@
 /** A plinth on plan: its rows of stretchers before the wall, and behind it. */
-import type { FaceProjection, ProjectingRow } from '../../brickwork/needs';
+import type { FaceProjection, ProjectingRow } from '../../brickwork/faces';
 import { type PlacedPiece, placeCourse, type SettingOut } from '../../setting-out';
 
 /** Whether its rows lie before the wall and behind it whole: half bricks shared between both faces lie within. */

@@ -1,6 +1,6 @@
 /** Two courses of a quoin on plan: this wall lying along the sheet, the other standing across it. */
 import { phrase } from '../../../../shared/phrase';
-import type { FaceProjection } from '../../brickwork/needs';
+import type { FaceProjection } from '../../brickwork/faces';
 import type { PlacedPiece, SettingOut } from '../../setting-out';
 import type { Drawing } from '../model';
 import type { Group } from '../sheet/set';
@@ -144,6 +144,10 @@ function courseOf(work: PlanWork, quoin: Quoin, course: number): Drawing {
     window,
     goesOn,
     pieces,
+    part: {
+      course: course + 1,
+      meets: { own: 'along', side, from: faces[0]!, to: faces[1]! },
+    },
     along: apart([...edgesOf(both.own, window.left, window.right), end, ...faces]),
     through: apart([
       0,

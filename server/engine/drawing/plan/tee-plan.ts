@@ -31,7 +31,7 @@ function depthOf({ out, behind }: PlanWork): number {
 }
 
 /** A piece of the wall that runs in, turned to where it lies in the measures of the other, against whose back it stands. */
-export function turnedInto(tee: Tee, piece: PlacedPiece): TurnedPiece {
+function turnedInto(tee: Tee, piece: PlacedPiece): TurnedPiece {
   const { through, into, side, distance } = tee;
   const { x, y, along, across } = piece;
   const off = side === 'left' ? x : into.out.spec.length - x - along;
@@ -57,18 +57,19 @@ function courseOf(tee: Tee, course: number): Drawing {
   const left = Math.max(0, distance - INTO * brick);
   const right = Math.min(out.spec.length, distance + wide + INTO * brick);
   const place = { title: '', courses: { from: 0, to: 0 }, goesOn: { left: true, right: true } };
-  const own = skins(through, course, { ...place, left, right });
+  const along = skins(through, course, { ...place, left, right });
   const [low, high] = reachIn(tee, brick) as [number, number];
   // Courses that run in reach past the end.
   const [first, last] = tee.side === 'left' ? [low - deep, high] : [low, high + deep];
   const across = skins(into, course - liftOf(tee), { ...place, left: first, right: last });
   const pieces: TurnedPiece[] = [
-    ...own,
+    ...along,
     ...across.map((p) => ({ ...turnedInto(tee, p), block: p.block })),
   ];
   const back = deep + INTO * brick;
-  const front = Math.min(0, ...own.map((p) => p.y));
+  const front = Math.min(0, ...along.map((p) => p.y));
   const sides = [distance, distance + wide];
+  const own = tee.own ? 'across' : 'along';
   const number = (tee.own ? course - liftOf(tee) : course) + 1;
   return planOf({
     title: phrase`Course ${number}`,
@@ -78,7 +79,8 @@ function courseOf(tee: Tee, course: number): Drawing {
     window: { left, right, front, back },
     goesOn: { left: left > 0, right: right < out.spec.length, up: true },
     pieces,
-    along: apart([...edgesOf(own, left, right), ...sides]),
+    part: { course: number, meets: { own, side: tee.side, from: distance, to: distance + wide } },
+    along: apart([...edgesOf(along, left, right), ...sides]),
     through: apart([front, 0, out.thickness, deep, back]),
     faces: { front: 0, back: deep },
     across: { from: sides[0]!, to: sides[1]! },

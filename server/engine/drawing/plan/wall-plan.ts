@@ -1,8 +1,7 @@
 /** Two alternate courses of a wall on plan, at every end, quoin, tee, reveal and pier. */
 import { phrase } from '../../../../shared/phrase';
-import type { FaceProjection } from '../../brickwork/needs';
-import type { SettingOut } from '../../setting-out';
-import { placeCourse } from '../../setting-out';
+import type { FaceProjection } from '../../brickwork/faces';
+import { placeCourse, type SettingOut } from '../../setting-out';
 import type { Units } from '../lengths';
 import type { PlacedPier } from '../pier-bricks';
 import type { DrawingSet, Group } from '../sheet/set';

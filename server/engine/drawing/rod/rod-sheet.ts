@@ -76,7 +76,7 @@ function levelMarks(levels: readonly Level[], gauge: number, units: Units, scale
     strokes.push(stroke('mark', at, -0.5 * scale, WIDE + 1.2 * scale));
     if (last === at) strokes.push(stroke('dimension', at, WIDE + 11 * scale, x - scale));
     const text = off || last !== at ? `${name} ${lengthOn(units, at)}` : name;
-    labels.push(words(short(text), x, last, 'start'));
+    labels.push({ ...words(short(text), x, last, 'start'), at });
   }
   return { strokes, labels };
 }

@@ -1,3 +1,4 @@
+import { phrase } from '../../../../shared/phrase';
 import type { Drawing } from '../model';
 import type { Mark, Place } from '../sheet/paper';
 
@@ -25,7 +26,7 @@ export function layRod({ rod, extent }: Drawing, place: Place): Mark[] {
     marks.push(line(x - (numbered ? 3 : 1.6), y, x, y));
     if (numbered) marks.push(number(String(course), x - 3.6, y));
   }
-  const words = { size: SIZE, align: 'end' as const, text: 'courses' };
+  const words = { size: SIZE, align: 'end' as const, text: phrase`courses` };
   const y = place.y(rod.courses * rod.gauge) - 2;
   return [...marks, { kind: 'text', x: x + 2, y, ...words }];
 }

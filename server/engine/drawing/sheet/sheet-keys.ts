@@ -1,6 +1,5 @@
 import type { Key } from '../model';
-import type { Mark, Paper } from './paper';
-import { textWidth } from './paper';
+import { type Mark, type Paper, textWidth } from './paper';
 
 /** Height of a row of keys or notes, mm on paper. */
 export const ROW = 6;

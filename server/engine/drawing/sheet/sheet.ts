@@ -3,8 +3,15 @@ import type { Drawing } from '../model';
 import { layRod } from '../rod/rod';
 import { workMarks } from '../work-marks';
 import { lettersFor, needLetters, withSizes } from './cuts';
-import type { Mark, Paper, Place, Sheet } from './paper';
-import { A4_LANDSCAPE, ROOM, textWidth } from './paper';
+import {
+  A4_LANDSCAPE,
+  type Mark,
+  type Paper,
+  type Place,
+  ROOM,
+  type Sheet,
+  textWidth,
+} from './paper';
 import { scaleFor, scaleSaid } from './scales';
 import { keyRow, ROW } from './sheet-keys';
 

@@ -57,7 +57,7 @@ const WORDS: Readonly<Record<Topping['kind'], string>> = {
   'brick-on-end': later`brick on end`,
   precast: later`precast coping`,
   tiles: later`tile creasing`,
-  cap: 'cap',
+  cap: later`cap`,
 };
 
 /** In their order; else whole ones with the cuts in the middle of them. */

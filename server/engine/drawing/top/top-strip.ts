@@ -37,10 +37,10 @@ function hidden({ front, back }: Faces, { from, to }: Strip): Stroke[] {
   return [front, back].map((y) => ({ style: 'hidden', from: { x: from, y }, to: { x: to, y } }));
 }
 
-/** The ends of the strip and those of its cuts, along the wall. */
+/** The ends of the strip, and where each of its cuts begins: how long it is stands on it. */
 function stopsOf(boxes: readonly Box[], { from, to }: Strip): number[] {
   const cuts = boxes.filter((box) => box.style === 'cut');
-  const all = [from, to, ...cuts.flatMap(({ x, width }) => [x, x + width])];
+  const all = [from, to, ...cuts.map(({ x }) => x)];
   return all.sort((a, b) => a - b).filter((x, i) => i === 0 || x - all[i - 1]! > 0.5);
 }
 
@@ -79,6 +79,7 @@ export function stripDrawing(
       { side: 'right', form: 'between', stops: through },
     ],
     rod: null,
+    part: { top: { from: topping.from, to: topping.to, at: topping.at } },
     keys: [...toppingKeys([topping]), ...cutKey(cuts)],
     notes: [],
   };

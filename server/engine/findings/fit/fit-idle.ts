@@ -3,7 +3,8 @@
 import { listed } from '../../../../grammar/read/numbers';
 import { phrase } from '../../../../shared/phrase';
 import type { BlockFacts, LineFacts } from '../../resolve/env';
-import type { Remark } from '../remark';
+import { thereAre } from '../names';
+import { type Remark, takenOut } from '../remark';
 
 /** A run that a `fit` line of a heading may decide for. */
 export interface Decidable {
@@ -23,7 +24,7 @@ export function idleFits(home: BlockFacts, runs: readonly Decidable[]): Remark[]
 function nowhere(line: LineFacts, runs: readonly Decidable[]): Remark {
   const names = runs.map((r) => r.name);
   const there = names.length
-    ? phrase`There ${names.length > 1 ? phrase`are` : phrase`is`} ${listed(names, 'and')}.`
+    ? thereAre(names.length, listed(names, 'and')).trim()
     : phrase`There is none to decide for.`;
   const message = phrase`No run here is called “${line.word('run')}”, so this line changes nothing. ${there}`;
   return {
@@ -44,10 +45,4 @@ function needless(line: LineFacts): Remark {
     message,
     ways: [takenOut(line)],
   };
-}
-
-function takenOut(line: LineFacts) {
-  const { line: at } = line.origin.span;
-  const span = { line: at, start: 0, end: line.block.lines[at]!.length };
-  return { title: phrase`Take the line out`, edits: [{ block: line.block, span, text: '' }] };
 }

@@ -9,15 +9,9 @@ import type { Env } from '../../resolve/env';
 import type { Fit, LengthWay, Segment } from '../../setting-out';
 import type { Origin } from '../../working/term';
 import type { Remark, RemarkWay } from '../remark';
-import {
-  cutText,
-  decisionFor,
-  numbersText,
-  type RunInText,
-  reckonedText,
-  settled,
-  waysOf,
-} from './fit';
+import { decisionFor, settled } from './decision';
+import { type RunInText, waysOf } from './fit';
+import { cutText, numbersText, reckonedText } from './fit-words';
 
 export interface WallRun {
   readonly text: RunInText;
@@ -52,7 +46,9 @@ export function runUnfit(run: WallRun, masonry: Masonry): Remark | undefined {
 /** As the stretch was laid: with a cut wherever one can be made. */
 function reckoned({ segment: { runs }, laid }: WallRun, env: Env): string {
   if (laid)
-    return `${cutText(laid, env)} ${laid.lengths.length + laid.each > 2 ? phrase`are` : phrase`is`}`;
+    return laid.lengths.length + laid.each > 2
+      ? phrase`${cutText(laid, env)} are`
+      : phrase`${cutText(laid, env)} is`;
   if (!runs.some((r) => r.groups.length)) return phrase`No brick is`;
   return phrase`Joints of ${lengthText(env, runs[0]!.joint)} are`;
 }

@@ -5,7 +5,7 @@ import { lengthText } from '../../brickwork/lengths';
 import { isAccepted, type Standing } from '../../brickwork/standing/gauge';
 import type { BlockFacts, Env } from '../../resolve/env';
 import type { Remark } from '../remark';
-import { decisionFor } from './fit';
+import { decisionFor } from './decision';
 import { gaugeWays, type Other } from './gauge-ways';
 
 /** `others` are bricks that would keep it. Nothing where a `fit gauge` line settles it. */

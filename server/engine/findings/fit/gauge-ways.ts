@@ -6,7 +6,7 @@ import { bedFor, isAccepted, type Standing } from '../../brickwork/standing/gaug
 import { type BlockFacts, type Env, factsNamed } from '../../resolve/env';
 import type { JointLimits } from '../../setting-out';
 import { lineAfter, type RemarkWay } from '../remark';
-import { decide, lastOwnLine } from './fit';
+import { decide, lastOwnLine } from './decision';
 
 /** A brick that would do, and the edit that takes it. */
 export interface Other {

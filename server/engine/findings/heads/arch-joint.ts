@@ -3,9 +3,9 @@ import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { archJoints, type HeadArch, struck } from '../../brickwork/wall/heads/arch';
 import type { Site } from '../../brickwork/wall/heads/site';
-import type { OpeningFacts } from '../../brickwork/wall/spec';
+import type { OpeningFacts } from '../../brickwork/wall/openings';
 import { defaultLine } from '../../resolve/env';
-import { decide, decisionFor } from '../fit/fit';
+import { decide, decisionFor } from '../fit/decision';
 import type { Remark, RemarkWay } from '../remark';
 import { riseStep } from './arch-rise';
 

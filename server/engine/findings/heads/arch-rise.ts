@@ -2,7 +2,7 @@
 import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { archSaid } from '../../brickwork/wall/heads/arch';
-import type { OpeningFacts } from '../../brickwork/wall/spec';
+import type { OpeningFacts } from '../../brickwork/wall/openings';
 import { defaultLine } from '../../resolve/env';
 import type { Remark } from '../remark';
 

@@ -2,7 +2,7 @@
 import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { type HeadArch, MOST_RINGS } from '../../brickwork/wall/heads/arch';
-import type { OpeningFacts } from '../../brickwork/wall/spec';
+import type { OpeningFacts } from '../../brickwork/wall/openings';
 import { defaultLine } from '../../resolve/env';
 import { type Remark, type RemarkWay, rewrite } from '../remark';
 

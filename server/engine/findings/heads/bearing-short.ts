@@ -2,7 +2,7 @@
 import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Lintel } from '../../brickwork/wall/heads/lintel';
-import type { OpeningFacts } from '../../brickwork/wall/spec';
+import type { OpeningFacts } from '../../brickwork/wall/openings';
 import { type Remark, type RemarkWay, rewrite } from '../remark';
 
 export function bearingShort({ facts, spec }: OpeningFacts, lintel: Lintel): Remark | undefined {

@@ -3,7 +3,9 @@ import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { UprightRow } from '../../brickwork/wall/heads/row';
 import type { Site } from '../../brickwork/wall/heads/site';
-import { decisionFor, numbersText, reckonedText, settled, waysOf } from '../fit/fit';
+import { decisionFor, settled } from '../fit/decision';
+import { waysOf } from '../fit/fit';
+import { numbersText, reckonedText } from '../fit/fit-words';
 import type { Remark } from '../remark';
 
 export function headUnfit(row: UprightRow, { masonry, spec }: Site): Remark | undefined {

@@ -3,7 +3,7 @@ import { phrase } from '../../../../shared/phrase';
 import type { Head } from '../../brickwork/wall/heads/head';
 import type { Obstacle } from '../../brickwork/wall/heads/placed';
 import type { LineFacts } from '../../resolve/env';
-import { coursesText } from '../courses';
+import { coursesText, coursesTold } from '../courses';
 import type { Remark, RemarkWay } from '../remark';
 
 export function headClash({ opening }: Head, asked: LineFacts, other: Obstacle): Remark {
@@ -19,6 +19,6 @@ function lowered({ pier }: Obstacle, top: number): RemarkWay[] {
   const line = pier?.facts.line('height');
   if (!pier || !line?.values.courses || top <= (pier.spec.base ?? 0)) return [];
   const text = coursesText(top - (pier.spec.base ?? 0));
-  const title = phrase`End the pier ${pier.spec.name} under it: ${text} high`;
+  const title = phrase`End the pier ${pier.spec.name} under it: ${coursesTold(top - (pier.spec.base ?? 0))} high`;
   return [{ title, edits: [{ ...line.at('courses'), text }] }];
 }

@@ -4,8 +4,9 @@ import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Coursing, Site } from '../../brickwork/wall/heads/site';
 import type { LineFacts } from '../../resolve/env';
-import { coursesText } from '../courses';
-import { decide, decisionFor, type RunInText } from '../fit/fit';
+import { coursesTold } from '../courses';
+import { decide, decisionFor } from '../fit/decision';
+import type { RunInText } from '../fit/fit';
 import type { Remark, RemarkWay } from '../remark';
 
 export interface HighThing {
@@ -30,7 +31,7 @@ export function headHeight(thing: HighThing, site: Site): Remark | undefined {
     split > 0
       ? phrase`Bricks cut to ${lengthText(env, split)} high are reckoned with on it`
       : phrase`A bed of ${lengthText(env, over + site.spec.joints.bed)} is reckoned with on it`;
-  const message = phrase`${thing.what} does not work in courses of ${gauge}: with its bed it is ${left} short of ${coursesText(courses)}. ${made} until one of the ways is chosen.`;
+  const message = phrase`${thing.what} does not work in courses of ${gauge}: with its bed it is ${left} short of ${coursesTold(courses)}. ${made} until one of the ways is chosen.`;
   const keep =
     split > 0
       ? phrase`Keep it, with bricks cut to ${lengthText(env, split)} on it`

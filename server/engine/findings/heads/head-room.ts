@@ -3,8 +3,8 @@ import { phrase } from '../../../../shared/phrase';
 import type { Head } from '../../brickwork/wall/heads/head';
 import { type Site, topOver, type Zone } from '../../brickwork/wall/heads/site';
 import type { LineFacts } from '../../resolve/env';
-import { coursesText } from '../courses';
-import { lastOwnLine } from '../fit/fit';
+import { coursesText, coursesTold } from '../courses';
+import { lastOwnLine } from '../fit/decision';
 import { lineAfter, type Remark, type RemarkWay } from '../remark';
 
 /** @param zone what it takes; nothing for an opening that runs to the top */
@@ -18,7 +18,7 @@ export function headRoom(
   const { from, to } = zone ?? { from: spec.from, to: spec.from + spec.width };
   const top = topOver(site, from, to);
   const message = zone
-    ? phrase`This takes ${coursesText(zone.high - spec.top!)} over the opening ${facts.name}, and the wall has ${coursesText(top - spec.top!)} there: it is left out.`
+    ? phrase`This takes ${coursesTold(zone.high - spec.top!)} over the opening ${facts.name}, and the wall has ${coursesTold(top - spec.top!)} there: it is left out.`
     : phrase`The opening ${facts.name} runs to the top of the wall: there is nothing over it to carry, and this is left out. Say how many courses high it is.`;
   const ways = zone ? roomFor(opening, zone, top, site) : lowest(opening, takes ?? 1, top);
   const { origin } = asked;
@@ -30,7 +30,7 @@ function lowest({ facts, spec }: Head['opening'], takes: number, top: number): R
   const line = facts.line('height');
   if (high < 1) return [];
   const text = coursesText(high);
-  const title = phrase`End it ${coursesText(takes)} under the top: ${text} high`;
+  const title = phrase`End it ${coursesTold(takes)} under the top: ${coursesTold(high)} high`;
   if (line) return [{ title, edits: [{ ...line.at('courses'), text }] }];
   const indent = ' '.repeat(facts.heading.syntax.indent + 2);
   return [
@@ -50,7 +50,7 @@ function roomFor(
   if (wall && said !== undefined) {
     const text = coursesText(Math.floor(said) + high - top);
     ways.push({
-      title: phrase`Make the wall ${text} high`,
+      title: phrase`Make the wall ${coursesTold(Math.floor(said) + high - top)} high`,
       edits: [{ ...wall.at('courses'), text }],
     });
   }
@@ -59,7 +59,7 @@ function roomFor(
   if (own && left >= 1) {
     const text = coursesText(left);
     ways.push({
-      title: phrase`Make the opening ${text} high`,
+      title: phrase`Make the opening ${coursesTold(left)} high`,
       edits: [{ ...own.at('courses'), text }],
     });
   }

@@ -1,7 +1,7 @@
 /** An opening so wide that what spans it is for an engineer to design. */
 import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
-import type { OpeningFacts } from '../../brickwork/wall/spec';
+import type { OpeningFacts } from '../../brickwork/wall/openings';
 import { defaultLine, type LineFacts } from '../../resolve/env';
 import type { Remark } from '../remark';
 

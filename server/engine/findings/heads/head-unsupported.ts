@@ -1,8 +1,8 @@
 /** Soldiers or bricks on edge over an opening with nothing under them. */
 import { phrase } from '../../../../shared/phrase';
-import type { OpeningFacts } from '../../brickwork/wall/spec';
+import type { OpeningFacts } from '../../brickwork/wall/openings';
 import type { LineFacts } from '../../resolve/env';
-import { lastOwnLine } from '../fit/fit';
+import { lastOwnLine } from '../fit/decision';
 import { lineAfter, type Remark } from '../remark';
 
 /** Barry: bricks on end or on edge over an opening give poor support, and are carried by an angle or a lintel. */

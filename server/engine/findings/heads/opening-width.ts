@@ -3,7 +3,8 @@
 import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Masonry } from '../../brickwork/masonry';
-import type { OpeningFacts, WallPlan } from '../../brickwork/wall/spec';
+import type { OpeningFacts } from '../../brickwork/wall/openings';
+import type { WallPlan } from '../../brickwork/wall/spec';
 import { fitRun, rowOf } from '../../setting-out';
 import type { Remark } from '../remark';
 

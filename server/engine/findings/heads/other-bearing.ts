@@ -3,9 +3,8 @@ import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { Head } from '../../brickwork/wall/heads/head';
 import { carvedLap, lapAt, type SettingOut } from '../../setting-out';
-import { lastOwnLine } from '../fit/fit';
-import type { RemarkEdit, RemarkWay } from '../remark';
-import { lineAfter } from '../remark';
+import { lastOwnLine } from '../fit/decision';
+import { lineAfter, type RemarkEdit, type RemarkWay } from '../remark';
 
 /** Steps of bearing that are tried, mm: as fine as anyone sets one out. */
 const STEP = 5;

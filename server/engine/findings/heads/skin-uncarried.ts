@@ -3,8 +3,8 @@ import { phrase } from '../../../../shared/phrase';
 import { lengthText, sizeText } from '../../brickwork/lengths';
 import type { Lintel } from '../../brickwork/wall/heads/lintel';
 import { type Site, throughOf } from '../../brickwork/wall/heads/site';
+import type { OpeningFacts } from '../../brickwork/wall/openings';
 import { deepBehind } from '../../brickwork/wall/parts/backing/lay';
-import type { OpeningFacts } from '../../brickwork/wall/spec';
 import { defaultLine, type LineFacts } from '../../resolve/env';
 import type { Remark, RemarkWay } from '../remark';
 

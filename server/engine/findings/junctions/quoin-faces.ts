@@ -1,5 +1,7 @@
 /** Two walls at a corner whose lines put their fronts where they cannot both be. */
+
 import { phrase } from '../../../../shared/phrase';
+import { endSaid } from '../../kinds-said';
 import type { LineFacts } from '../../resolve/env';
 import type { Side } from '../../setting-out';
 import { type Remark, rewrite } from '../remark';
@@ -20,8 +22,8 @@ export function quoinFaces(
   const name = line.word('wall');
   const why =
     side !== end
-      ? phrase`the ${side} end of this wall meets the ${end} end of ${name}, so both fronts are outside the corner or both inside it`
-      : phrase`the ${side} ends of this wall and of ${name} meet, so the front of one is inside the corner, and its line says inside`;
+      ? phrase`the ${endSaid(side)} of this wall meets the ${endSaid(end)} of ${name}, so both fronts are outside the corner or both inside it`
+      : phrase`the ${endSaid(side)} of this wall and that of ${name} meet, so the front of one is inside the corner, and its line says inside`;
   const text = `${side} quoin ${name}${inside ? '' : ' inside'}`;
   return {
     code: 'quoin-faces',

@@ -4,7 +4,7 @@ import { lengthText } from '../../brickwork/lengths';
 import { gaugeScore } from '../../brickwork/matching/rank';
 import type { Candidate, Matching } from '../../brickwork/matching/types';
 import type { BlockFacts, Env } from '../../resolve/env';
-import { decisionFor } from '../fit/fit';
+import { decisionFor } from '../fit/decision';
 import { type Remark, type RemarkWay, rewrite } from '../remark';
 
 const MOST_OFFERED = 3;

@@ -1,7 +1,7 @@
 /** A mix with more sand than any that the library gives a class to: it may match an old colour, and is weak. */
 import { phrase } from '../../../../shared/phrase';
 import { showNumber } from '../../../../shared/show';
-import type { Work } from '../../brickwork/needs';
+import type { Work } from '../../brickwork/work';
 import { gradeOf } from '../../mortar/classes';
 import { type Env, factsNamed } from '../../resolve/env';
 import { headOrigin, nameOrigin, type Remark } from '../remark';

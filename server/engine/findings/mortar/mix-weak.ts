@@ -3,7 +3,7 @@
 import { listed } from '../../../../grammar/read/numbers';
 import { later, phrase, spoken } from '../../../../shared/phrase';
 import { mixOf } from '../../brickwork/goods';
-import type { Work } from '../../brickwork/needs';
+import type { Work } from '../../brickwork/work';
 import { classesIn, gradeOf, type MortarClass } from '../../mortar/classes';
 import { type Place, type Wanted, wantedIn } from '../../mortar/wanted';
 import { type BlockFacts, type Env, factsOf } from '../../resolve/env';

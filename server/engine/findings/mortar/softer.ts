@@ -1,6 +1,6 @@
 /** Mixes without cement as ways out, for new work on old lime. */
 import { phrase } from '../../../../shared/phrase';
-import type { Work } from '../../brickwork/needs';
+import type { Work } from '../../brickwork/work';
 import { holdsCement } from '../../cautions/mixed';
 import type { Rule } from '../../cautions/rules';
 import { type Env, factsNamed, factsOf } from '../../resolve/env';

@@ -3,7 +3,7 @@
 import type { Fault } from '../../../../grammar/read/fault';
 import type { Severity } from '../../../../shared/finding';
 import { phrase } from '../../../../shared/phrase';
-import type { Work } from '../../brickwork/needs';
+import type { Work } from '../../brickwork/work';
 import type { PricedOption } from '../../life/priced';
 import { VariantBlock } from '../../life/variant-block';
 import type { Origin } from '../../working/term';

@@ -1,6 +1,6 @@
 /** What there is to tell of the options of a job. */
 import { phrase } from '../../../../shared/phrase';
-import type { Work } from '../../brickwork/needs';
+import type { Work } from '../../brickwork/work';
 import { optionsOf } from '../../life/in-option';
 import type { PricedOption } from '../../life/priced';
 import { targetsIn } from '../../life/targets';

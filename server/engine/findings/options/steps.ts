@@ -3,11 +3,12 @@
 import { clipped } from '../../../../grammar/read/fault';
 import { listed } from '../../../../grammar/read/numbers';
 import { later, phrase, spoken } from '../../../../shared/phrase';
+import { kindSaid } from '../../kinds-said';
 import type { Derived } from '../../life/derive';
 import type { Option } from '../../life/option';
 import { wordIn } from '../../life/step';
 import { originOf, wordOf } from '../../resolve/book';
-import { meantBy } from '../names';
+import { meantBy, thereAre } from '../names';
 import { headOrigin, type Remark, rewrite } from '../remark';
 
 type Trouble = Derived['troubles'][number];
@@ -25,9 +26,7 @@ function namesNothing({ option, step }: Trouble, known: readonly string[]): Rema
   const value = step.values.what!;
   const name = wordOf(value);
   const meant = meantBy(name, known);
-  const there = known.length
-    ? phrase` There ${known.length === 1 ? phrase`is` : phrase`are`} ${some(known)}.`
-    : '';
+  const there = known.length ? thereAre(known.length, some(known)) : '';
   const hint = meant ? phrase` Did you mean “${meant}”?` : there;
   const origin = originOf(option.block, value);
   const title = phrase`Write ${meant}`;
@@ -43,7 +42,7 @@ function namesNothing({ option, step }: Trouble, known: readonly string[]): Rema
 function namesSeveral({ option, step, targets }: Trouble): Remark {
   const value = step.values.what!;
   const name = wordOf(value);
-  const kinds = targets.map(({ heading }) => heading.kind.key);
+  const kinds = targets.map(({ heading }) => kindSaid(heading.kind.key));
   return {
     code: 'change-unknown',
     severity: 'error',
@@ -51,7 +50,7 @@ function namesSeveral({ option, step, targets }: Trouble): Remark {
     message: phrase`${targets.length} things are called “${clipped(name)}” (${some(kinds)}), and which of them is meant cannot be told. Give one of them another name. ${spoken(LEFT_OUT)}`,
     related: targets.slice(0, MOST).map(({ block, heading }) => ({
       origin: { block, span: heading.syntax.span },
-      message: phrase`The ${heading.kind.key} ${name}`,
+      message: phrase`The ${kindSaid(heading.kind.key)} ${name}`,
     })),
   };
 }
@@ -88,18 +87,18 @@ function lineUnfit(trouble: Trouble): Remark {
 }
 
 function whyUnfit({ step, targets, why }: Trouble): string {
-  const word = `“${clipped(wordIn(step))}”`;
+  const word = clipped(wordIn(step));
   const { heading } = targets[0]!;
-  const of = [heading.kind.key, wordOf(heading.values.name)].join(' ');
+  const of = [kindSaid(heading.kind.key), wordOf(heading.values.name)].join(' ');
   switch (why) {
     case 'with-lines':
-      return phrase`${word} of ${of} has lines of its own. Change one of those by its name.`;
+      return phrase`“${word}” of ${of} has lines of its own. Change one of those by its name.`;
     case 'several-lines':
-      return phrase`${of} has several lines ${word}, and which of them is changed cannot be told. Leave them out with “leave-out ${wordOf(step.values.what)} ${wordIn(step)}”, or write the work as it would be in a block of its own with a line “option”.`;
+      return phrase`${of} has several lines “${word}”, and which of them is changed cannot be told. Leave them out with “leave-out ${wordOf(step.values.what)} ${wordIn(step)}”, or write the work as it would be in a block of its own with a line “option”.`;
     case 'not-there':
-      return phrase`${of} has no line ${word} that could be left out.`;
+      return phrase`${of} has no line “${word}” that could be left out.`;
     default:
-      return phrase`${word} is no line of ${heading.kind.key}.`;
+      return phrase`“${word}” is no line of ${heading.kind.key}.`;
   }
 }
 

@@ -2,7 +2,7 @@
 import { phrase } from '../../../../shared/phrase';
 import type { LineFacts } from '../../resolve/env';
 import { MOST_HALVES } from '../../setting-out';
-import type { Remark, RemarkEdit } from '../remark';
+import { type Remark, takenOut } from '../remark';
 
 const MOST = MOST_HALVES / 2;
 
@@ -20,7 +20,7 @@ export function coreUnreckoned(
     origin: line.origin,
     message,
     leavesOut: phrase`the core of the pier${name && ` ${name}`} is not reckoned`,
-    ways: [{ title: phrase`Bricks all through: take the line out`, edits: [without(line)] }],
+    ways: [takenOut(line, phrase`Bricks all through: take the line out`)],
   };
 }
 
@@ -32,14 +32,8 @@ export function coreInWall(line: LineFacts, name: string): Remark {
     severity: 'warning',
     origin: line.origin,
     message,
-    ways: [{ title: phrase`Take the line out`, edits: [without(line)] }],
+    ways: [takenOut(line)],
   };
-}
-
-function without(line: LineFacts): RemarkEdit {
-  const at = line.origin.span.line;
-  const span = { line: at, start: 0, end: line.block.lines[at]!.length };
-  return { block: line.block, span, text: '' };
 }
 
 export function coreIdle(line: LineFacts, along: number, across: number): Remark {
@@ -49,6 +43,6 @@ export function coreIdle(line: LineFacts, along: number, across: number): Remark
     severity: 'warning',
     origin: line.origin,
     message,
-    ways: [{ title: phrase`Take the line out`, edits: [without(line)] }],
+    ways: [takenOut(line)],
   };
 }

@@ -4,11 +4,11 @@ import { listed } from '../../../../grammar/read/numbers';
 import { later, phrase, spoken } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { halvesOf } from '../../brickwork/masonry';
-import type { Work } from '../../brickwork/needs';
 import { higherAtMost } from '../../brickwork/wall/highest';
+import type { Work } from '../../brickwork/work';
 import { BlockFacts, type Env, type LineFacts } from '../../resolve/env';
 import { groundOf, mostCourses, topOf } from '../../setting-out';
-import { coursesText } from '../courses';
+import { coursesText, coursesTold } from '../courses';
 import { lineAfter, type Remark, type RemarkWay } from '../remark';
 
 const ASK = later`Check local rules, and ask a structural engineer.`;
@@ -132,7 +132,7 @@ function lower({ facts, row, gauge, onTop, lower: less }: Over): RemarkWay[] {
   if (!line || courses < 1) return [];
   const text = coursesText(courses);
   const key = line.values.courses ? 'courses' : 'height';
-  return [{ title: phrase`Build ${text}`, edits: [{ ...line.at(key), text }] }];
+  return [{ title: phrase`Build ${coursesTold(courses)}`, edits: [{ ...line.at(key), text }] }];
 }
 
 /** The zones where it might stand as it is, when none is said. */

@@ -1,8 +1,9 @@
 /** Attached piers that do not stand out of their wall, or that no plan bonds into it. */
-import { phrase } from '../../../../shared/phrase';
+
+import { later, phrase, spoken } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import type { BlockFacts, Env } from '../../resolve/env';
-import { coursesText } from '../courses';
+import { coursesText, coursesTold } from '../courses';
 import { lineAfter, type Remark, type RemarkWay, rewrite } from '../remark';
 
 /** `wall` half bricks through the wall, `along` the pier’s along it. */
@@ -55,12 +56,16 @@ export function pierButted(facts: BlockFacts, deeper: boolean): Remark {
 
 /** The first that clears it stands for the others: a wall has a weather side, and piers as a rule stand behind it. */
 const SIDES = ['back', 'front'] as const;
+const BOND_IN = {
+  back: later`Bond it into the wall, standing out at the back`,
+  front: later`Bond it into the wall, standing out at the front`,
+} as const;
 
 function projecting(facts: BlockFacts, side: (typeof SIDES)[number]): RemarkWay {
   const size = facts.line('size')!.origin.span;
   const indent = ' '.repeat(size.start);
   const edits = [lineAfter(facts.block, size.line, `${indent}projects ${side}`)];
-  return { title: phrase`Bond it into the wall, standing out at the ${side}`, edits };
+  return { title: spoken(BOND_IN[side]), edits };
 }
 
 function headingName({ block, heading }: BlockFacts) {
@@ -71,7 +76,7 @@ function headingName({ block, heading }: BlockFacts) {
 /** One plan is for all courses of a pier: above the lower side of its wall there is nothing to bond with on that side. `courses` are those of the pier up to there. */
 export function pierAtStep(facts: BlockFacts, courses: number): Remark {
   const text = coursesText(courses);
-  const message = phrase`The top of the wall steps down at the pier ${facts.name}: above ${text} there is wall on one side of it only, and no one plan bonds it into both. It is counted by itself, the wall butting against it. Build it ${text} high, or put the step further from it.`;
+  const message = phrase`The top of the wall steps down at the pier ${facts.name}: above ${coursesTold(courses)} there is wall on one side of it only, and no one plan bonds it into both. It is counted by itself, the wall butting against it. Build it ${coursesTold(courses)} high, or put the step further from it.`;
   const height = facts.line('height');
   const edit = height
     ? rewrite(height.origin, `height ${text}`)
@@ -82,7 +87,8 @@ export function pierAtStep(facts: BlockFacts, courses: number): Remark {
     severity: 'warning',
     origin: facts.line('projects')!.origin,
     message,
-    ways: courses < 1 ? [] : [{ title: phrase`Build it ${text} high`, edits: [edit] }],
+    ways:
+      courses < 1 ? [] : [{ title: phrase`Build it ${coursesTold(courses)} high`, edits: [edit] }],
   };
 }
 
@@ -98,7 +104,10 @@ function onJoints(facts: BlockFacts, half: number, env: Env): RemarkWay[] {
     .filter((mm) => mm > 0 && Math.abs(mm - distance) > 0.5)
     .map((mm) => {
       const text = lengthText(env, mm);
-      const title = phrase`Move it to ${text} from the ${at.word('end')}`;
+      const title =
+        at.word('end') === 'left'
+          ? phrase`Move it to ${text} from the left`
+          : phrase`Move it to ${text} from the right`;
       return { title, edits: [{ ...at.at('distance'), text }] };
     });
 }

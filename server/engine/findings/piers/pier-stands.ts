@@ -1,10 +1,11 @@
 /** How attached piers ought to stand, and how high a pier may be that stands alone: by lines of the library, with their sources. */
 import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
-import type { PierFacts, WallPlan } from '../../brickwork/wall/spec';
+import type { PierFacts } from '../../brickwork/wall/piers/placed';
+import type { WallPlan } from '../../brickwork/wall/spec';
 import { type BlockFacts, defaultLine, type Env, type LineFacts } from '../../resolve/env';
 import { levelAt } from '../../setting-out';
-import { coursesText } from '../courses';
+import { coursesText, coursesTold } from '../courses';
 import type { Remark } from '../remark';
 
 /** Lengths nearer than this are the same, mm. */
@@ -67,7 +68,12 @@ export function pierLow(
     origin: height.origin,
     message,
     related: [{ origin: line.origin, message: phrase`How far below it may stop` }],
-    ways: [{ title: phrase`Build it ${text} high`, edits: [{ ...height.at(key), text }] }],
+    ways: [
+      {
+        title: phrase`Build it ${coursesTold(courses)} high`,
+        edits: [{ ...height.at(key), text }],
+      },
+    ],
   };
 }
 

@@ -5,8 +5,7 @@ import { step } from '../../price/settings';
 import type { JobPrice } from '../../price/total';
 import type { Env } from '../../resolve/env';
 import { showTerm } from '../../views/show';
-import type { Remark } from '../remark';
-import { takenOut } from './ways';
+import { type Remark, takenOut } from '../remark';
 
 export function discountOver({ discounts, gross, price }: JobPrice, env: Env): Remark[] {
   const last = discounts.at(-1);

@@ -2,15 +2,14 @@
 import { phrase } from '../../../../shared/phrase';
 import { profitLine } from '../../price/marked';
 import { type Env, LineFacts } from '../../resolve/env';
-import type { Remark } from '../remark';
-import { takenOut } from './ways';
+import { type Remark, takenOut } from '../remark';
 
 export function profitAndMargin(env: Env): Remark[] {
   const holds = profitLine(env);
   const block = holds?.block;
   if (block?.kind !== 'price') return [];
   const word = holds!.line.kind.key;
-  const other = word === 'profit' ? phrase`margin` : 'profit';
+  const other = word === 'profit' ? 'margin' : 'profit';
   const line = block.read.heading!.body.find((l) => l.kind.key === other);
   if (!line) return [];
   const idle = new LineFacts(block, line, env);

@@ -3,8 +3,7 @@ import { phrase } from '../../../../shared/phrase';
 import { ofPrice } from '../../price/settings';
 import type { JobPrice } from '../../price/total';
 import type { Env } from '../../resolve/env';
-import { lineAfter, type Remark } from '../remark';
-import { takenOut } from './ways';
+import { lineAfter, type Remark, takenOut } from '../remark';
 
 export function retentionIdle({ stages }: JobPrice, env: Env): Remark[] {
   const line = ofPrice(env, 'retention');

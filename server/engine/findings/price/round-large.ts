@@ -6,8 +6,8 @@ import type { JobPrice } from '../../price/total';
 import type { Env, LineFacts } from '../../resolve/env';
 import { showTerm, showValue } from '../../views/show';
 import { counted, type Term } from '../../working/term';
-import { type Remark, type RemarkWay, rewrite } from '../remark';
-import { takenOut, written } from './ways';
+import { type Remark, type RemarkWay, rewrite, takenOut } from '../remark';
+import { written } from './ways';
 
 /** Rounding that moves a price by more than a part in so many is no rounding: common practice rounds to a hundredth or so. */
 const PART = 10;

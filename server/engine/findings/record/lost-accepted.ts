@@ -2,8 +2,7 @@
 import { phrase } from '../../../../shared/phrase';
 import { recordOf } from '../../life/record';
 import type { Job } from '../../workspace/job';
-import { takenOut } from '../price/ways';
-import type { Remark } from '../remark';
+import { type Remark, takenOut } from '../remark';
 
 /** One that was lost first and accepted later came back: nothing is wrong with it. */
 export function lostAccepted(job: Job): Remark[] {

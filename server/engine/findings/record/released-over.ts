@@ -5,8 +5,7 @@ import { type Paying, recordOf } from '../../life/record';
 import { moneyText } from '../../life/write';
 import { showValue } from '../../views/show';
 import type { Job } from '../../workspace/job';
-import { takenOut } from '../price/ways';
-import { type Remark, type RemarkWay, rewrite } from '../remark';
+import { type Remark, type RemarkWay, rewrite, takenOut } from '../remark';
 
 export function releasedOver(job: Job): Remark[] {
   const { retained, released } = recordOf(job);

@@ -12,7 +12,7 @@ export function taxNumberMissing(job: Job): Remark[] {
   const [first] = recordOf(job).invoiced;
   const [firm] = job.book.blocksOf('firm');
   const facts = firm && factsOf(firm, job.env);
-  if (!first || !facts || facts.line('tax-number')) return [];
+  if (!first || !facts || facts.line('tax-number')?.word('text')) return [];
   if (!job.price.tax.value.gt(0)) return [];
   const { taxName } = job.price;
   return [
@@ -23,7 +23,8 @@ export function taxNumberMissing(job: Job): Remark[] {
       message: phrase`${taxName} is charged, and the firm’s block gives no tax-number. Whoever charges ${taxName} is registered for it and names the number on each invoice; who is not charges none: tax none "why".`,
       related: [{ origin: headOrigin(firm), message: phrase`The firm` }],
       ways: chargeNone(job),
-      fills: [numberIn(firm)],
+      // One that is still to be filled in says so itself.
+      fills: facts.line('tax-number') ? [] : [numberIn(firm)],
     },
   ];
 }
@@ -40,7 +41,7 @@ function chargeNone(job: Job): RemarkWay[] {
 
 /** The number itself only the firm knows. */
 function numberIn(firm: SourceBlock): RemarkWay {
-  // biome-ignore lint/suspicious/noTemplateCurlyInString: a place to fill in, as editors write it
-  const text = 'tax-number "${1:number}"';
+  // biome-ignore lint/suspicious/noTemplateCurlyInString: a place to fill in, as editors write it; left alone it stays marked
+  const text = 'tax-number "${1:? number}"';
   return { title: phrase`Add the tax number to the firm`, edits: [lineWithin(firm, text)] };
 }

@@ -2,7 +2,7 @@
 import { phrase } from '../../../../shared/phrase';
 import type { Salvage } from '../../brickwork/repair/salvage';
 import type { BlockFacts, LineFacts } from '../../resolve/env';
-import { type Remark, type RemarkWay, rewrite } from '../remark';
+import { type Remark, type RemarkWay, rewrite, takenOut } from '../remark';
 
 export function halvesHomeless(
   facts: BlockFacts,
@@ -33,7 +33,5 @@ function wayOut(line: LineFacts, room: number): RemarkWay {
     const key = line.values.count ? 'count' : 'share';
     return { title: phrase`Keep ${room} halves`, edits: [rewrite(line.at(key), String(room))] };
   }
-  const at = line.origin.span.line;
-  const span = { line: at, start: 0, end: line.block.lines[at]!.length };
-  return { title: phrase`Take the line out`, edits: [{ block: line.block, span, text: '' }] };
+  return takenOut(line);
 }

@@ -1,10 +1,12 @@
 /** More mended than there is of what it is in: coping, indents, a face to point, bricks to cut out, a crack to stitch. */
+
 import { phrase } from '../../../../shared/phrase';
 import { lengthText } from '../../brickwork/lengths';
 import { measuredWithin } from '../../brickwork/repair/as-it-stands';
 import type { Site } from '../../brickwork/repair/site';
 import type { LineFacts } from '../../resolve/env';
-import { type Remark, type RemarkWay, rewrite } from '../remark';
+import { coursesText, coursesTold } from '../courses';
+import { type Remark, type RemarkWay, rewrite, takenOut } from '../remark';
 import { areaText, bricksBuilt, piecesOn, type Standing, saidIn, standingOf } from './standing';
 
 /** Lines that draw on the same: together they are no more than stands. */
@@ -18,7 +20,10 @@ interface Shared {
   readonly apart?: boolean;
   /** More than this over it is not how it was measured. */
   readonly near?: number;
+  /** So much of it, for a sentence. */
   readonly text: (amount: number) => string;
+  /** So much of it as a line of the job says it, where that is not the same. */
+  readonly written?: (amount: number) => string;
   /** “which is 2240 mm long”. */
   readonly stands: string;
 }
@@ -54,7 +59,7 @@ function onTop({ facts, size: { length }, env }: Site): Shared[] {
 /** Where it steps, its height is that of its left end alone, and nothing is held against it. */
 function indents({ facts, size: { courses }, stands }: Site): Shared[] {
   if (!courses || stands.line('top') || stands.line('ground')) return [];
-  const text = (some: number) => phrase`${some} courses`;
+  const text = coursesTold;
   const lines = facts.lines('tooth-in');
   return [
     {
@@ -63,6 +68,7 @@ function indents({ facts, size: { courses }, stands }: Site): Shared[] {
       most: courses,
       apart: true,
       text,
+      written: coursesText,
       stands: phrase`${text(courses)} high`,
     },
   ];
@@ -76,13 +82,15 @@ function pieces(site: Site): Shared[] {
     const group = lines.filter((line) => line.word('material') === material);
     const most = piecesOn(group[0]!, site);
     if (!most) return [];
-    const text = (some: number) => `${some} ${some === 1 ? 'piece' : 'pieces'}`;
+    const text = (some: number) => (some === 1 ? phrase`1 piece` : phrase`${some} pieces`);
+    const written = (some: number) => `${some} ${some === 1 ? 'piece' : 'pieces'}`;
     return [
       {
         lines: group,
         key: 'pieces',
         most,
         text,
+        written,
         stands: phrase`covered by ${text(most)} of that size`,
       },
     ];
@@ -96,6 +104,7 @@ function inFaces(site: Site, standing: Standing): Shared[] {
   const mm = (of: number) => lengthText(env, of);
   const seen = phrase`${area(faces)} to look at, both faces, its ends and its top`;
   const some = (count: number) => phrase`${count} bricks`;
+  const written = (count: number) => `${count} bricks`;
   const across = length + high;
   return [
     { lines: facts.lines('repoint'), key: 'area', most: faces, text: area, stands: seen },
@@ -120,6 +129,7 @@ function inFaces(site: Site, standing: Standing): Shared[] {
       key: 'bricks',
       most: bricks,
       text: some,
+      written,
       stands: phrase`no more than ${some(bricks)}`,
     },
     {
@@ -128,6 +138,7 @@ function inFaces(site: Site, standing: Standing): Shared[] {
       most: bricks,
       taken: bricksBuilt(site),
       text: some,
+      written,
       stands: phrase`no more than ${some(bricks)}`,
     },
   ];
@@ -154,13 +165,15 @@ function over(line: LineFacts, shared: Shared, all: number, said: number, site: 
   return { code: 'mend-over', severity: 'warning', origin, message, ways };
 }
 
-function wayOut(line: LineFacts, { key, text, most }: Shared, left: number): RemarkWay {
+function wayOut(
+  line: LineFacts,
+  { key, text, written = text, most }: Shared,
+  left: number,
+): RemarkWay {
   if (left > 0) {
     const title =
       left === most ? phrase`All of it: ${text(left)}` : phrase`What is left: ${text(left)}`;
-    return { title, edits: [rewrite(line.at(key), text(left))] };
+    return { title, edits: [rewrite(line.at(key), written(left))] };
   }
-  const at = line.origin.span.line;
-  const span = { line: at, start: 0, end: line.block.lines[at]!.length };
-  return { title: phrase`Take the line out`, edits: [{ block: line.block, span, text: '' }] };
+  return takenOut(line);
 }

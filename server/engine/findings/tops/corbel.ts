@@ -5,7 +5,7 @@ import { type Masonry, thicknessOf } from '../../brickwork/masonry';
 import { defaultLine, factsOf, type LineFacts } from '../../resolve/env';
 import type { WallSpec } from '../../setting-out';
 import type { SourceBlock } from '../../workspace/source';
-import { coursesText } from '../courses';
+import { coursesText, coursesTold } from '../courses';
 import type { Remark, RemarkWay } from '../remark';
 
 /** Nothing where no library says how far. `spec` is the wall’s. */
@@ -82,5 +82,7 @@ export function corbelCorner(
 function fewer(line: LineFacts, courses: number): RemarkWay[] {
   if (courses < 1) return [];
   const text = coursesText(courses);
-  return [{ title: phrase`Lay out ${text}`, edits: [{ ...line.at('courses'), text }] }];
+  return [
+    { title: phrase`Lay out ${coursesTold(courses)}`, edits: [{ ...line.at('courses'), text }] },
+  ];
 }

@@ -4,7 +4,7 @@ import { lengthText } from '../../brickwork/lengths';
 import { jointsIn, type Masonry } from '../../brickwork/masonry';
 import type { LineFacts } from '../../resolve/env';
 import { type Fall, fallSteps, type StepAt } from '../../setting-out';
-import { coursesText } from '../courses';
+import { coursesText, coursesTold } from '../courses';
 import { type Remark, type RemarkWay, rewrite } from '../remark';
 
 /** Steps that are offered are no higher than so many courses, where no footing says how high they may be. */
@@ -67,17 +67,21 @@ function falls(
   const { env } = masonry;
   const what = line.line.kind.key === 'ground' ? phrase`The ground` : phrase`The top`;
   const height = lengthText(env, line.number('fall') ?? 0);
-  const courses = coursesText(Math.abs(fall.courses));
+  const courses = coursesTold(Math.abs(fall.courses));
   const [first] = choices;
   const reckoned = first
-    ? phrase`${stepsText(first)} ${first.length === 1 ? phrase`is` : phrase`are`} reckoned with until they are said.`
+    ? stepsReckoned(first)
     : fall.courses
       ? phrase`No step is reckoned with, and the price is not complete. Say where it steps: top steps at 2.5 m down 1 course.`
       : phrase`No step is reckoned with.`;
   const message = phrase`${what} falls ${height}, the nearest to ${courses}. Brickwork falls in steps of whole courses: ${reckoned}`;
   const ways = choices.map((steps) => wayOf(line, steps, masonry));
   const lost = !first && fall.courses !== 0;
-  const leavesOut = phrase`the steps in which ${what.toLowerCase()} of ${masonry.facts.name || phrase`the wall`} falls are not known`;
+  const name = masonry.facts.name || phrase`the wall`;
+  const leavesOut =
+    line.line.kind.key === 'ground'
+      ? phrase`the steps in which the ground of ${name} falls are not known`
+      : phrase`the steps in which the top of ${name} falls are not known`;
   return {
     code: 'falls',
     severity: lost ? 'warning' : 'information',
@@ -93,15 +97,21 @@ function stepsText(steps: readonly StepAt[]): string {
   const high = Math.max(...steps.map(({ by }) => Math.abs(by)));
   const alike = steps.every(({ by }) => Math.abs(by) === high);
   const count = steps.length === 1 ? phrase`1 step` : phrase`${steps.length} steps`;
-  return phrase`${count} of ${alike ? '' : phrase`up to `}${coursesText(high)}`;
+  return phrase`${count} of ${alike ? '' : phrase`up to `}${coursesTold(high)}`;
+}
+
+function stepsReckoned(steps: readonly StepAt[]): string {
+  return steps.length === 1
+    ? phrase`${stepsText(steps)} is reckoned with until they are said.`
+    : phrase`${stepsText(steps)} are reckoned with until they are said.`;
 }
 
 function wayOf(line: LineFacts, steps: readonly StepAt[], { env }: Masonry): RemarkWay {
   const indent = ' '.repeat(line.line.syntax.indent);
   const texts = steps.map(({ at, by }) => {
-    const way = by < 0 ? phrase`down` : phrase`up`;
+    const way = by < 0 ? 'down' : 'up';
     const key = line.line.kind.key;
-    return phrase`${key} steps at ${lengthText(env, at)} ${way} ${coursesText(Math.abs(by))}`;
+    return `${key} steps at ${lengthText(env, at)} ${way} ${coursesText(Math.abs(by))}`;
   });
   return { title: stepsText(steps), edits: [rewrite(line.origin, texts.join(`\n${indent}`))] };
 }

@@ -5,7 +5,9 @@ import { lengthText } from '../../brickwork/lengths';
 import type { Masonry } from '../../brickwork/masonry';
 import type { CopingRun } from '../../brickwork/tops/coping';
 import type { CutWay, Fit, JointWay } from '../../setting-out';
-import { decisionFor, numbersText, reckonedText, settled, waysOf } from '../fit/fit';
+import { decisionFor, settled } from '../fit/decision';
+import { waysOf } from '../fit/fit';
+import { numbersText, reckonedText } from '../fit/fit-words';
 import type { Remark } from '../remark';
 
 /** `way` is what is counted until one of the ways is chosen. */
@@ -22,7 +24,7 @@ export function copingUnfit(
   const each = lengthText(env, run.made.along + masonry.jointTerms.perpend.value.toNumber());
   const length = lengthText(env, fit.length);
   const stale = decision ? phrase` What its fit line says no longer answers this length.` : '';
-  const message = phrase`${called(run)} do not fill ${length}: each takes ${each} with its joint; ${numbersText(fit, run.text, env)}.${stale} ${reckonedText(reckoned(run, way, masonry))}`;
+  const message = phrase`${called(run)} do not fill ${length}: each takes ${each} with its joint; ${numbersText(fit, run.text, env)}.${stale} ${reckonedText(reckoned(way, masonry))}`;
   return {
     code: 'fit-coping',
     about: `${run.text.home.name} ${run.text.name}`,
@@ -38,12 +40,8 @@ function called({ made }: CopingRun): string {
   return `${made.pieces[0]!.toUpperCase()}${made.pieces.slice(1)}`;
 }
 
-function reckoned(
-  { made }: CopingRun,
-  way: JointWay | CutWay | undefined,
-  { env }: Masonry,
-): string {
-  if (!way) return phrase`No ${made.pieces.replace(/^(\w+)s\b/, '$1')} is`;
+function reckoned(way: JointWay | CutWay | undefined, { env }: Masonry): string {
+  if (!way) return phrase`No piece of it is`;
   return way.kind === 'cut'
     ? phrase`A cut is`
     : phrase`Joints of ${lengthText(env, way.joint)} are`;

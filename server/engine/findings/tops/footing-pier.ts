@@ -1,7 +1,10 @@
 /** A strip that piers of its wall stand out over, or that ends flush with one at an end of it. */
+
 import { phrase } from '../../../../shared/phrase';
 import { lengthText, sizeText } from '../../brickwork/lengths';
-import type { PierFacts, WallPlan } from '../../brickwork/wall/spec';
+import type { PierFacts } from '../../brickwork/wall/piers/placed';
+import type { WallPlan } from '../../brickwork/wall/spec';
+import { endSaid } from '../../kinds-said';
 import type { Env, LineFacts } from '../../resolve/env';
 import { type Remark, rewrite } from '../remark';
 
@@ -87,6 +90,6 @@ function endsFlush(
     about: facts.name,
     severity: 'information',
     origin: line.at('size'),
-    message: phrase`This footing is as long as the wall, and so ends flush with the pier ${facts.name} at its ${end} end, where before the faces of the wall it stands out ${by}. Carry it as far past the pier (common practice): ${more} more, which is not counted.`,
+    message: phrase`This footing is as long as the wall, and so ends flush with the pier ${facts.name} at its ${endSaid(end)}, where before the faces of the wall it stands out ${by}. Carry it as far past the pier (common practice): ${more} more, which is not counted.`,
   };
 }

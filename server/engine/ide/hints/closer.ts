@@ -43,12 +43,18 @@ function same(made: MadeHint, block: SourceBlock, hint: Hint): boolean {
   return line === hint.line && kind === hint.kind && text === hint.text;
 }
 
-function closer({ term, from }: MadePart, own: SourceBlock, job: Job, link: Linker): CloserPart {
+function closer(
+  { term, from, tells }: MadePart,
+  own: SourceBlock,
+  job: Job,
+  link: Linker,
+): CloserPart {
   if (term)
     return {
       text: workingList(workingOf(term, job.env), { ...GLANCE, link }),
       place: leadOf(term, own),
     };
+  if (tells) return tells(link);
   if (!from) return {};
   const { block, line } = from;
   const at = line.syntax.span.line;

@@ -1,6 +1,6 @@
 /** Behind lengths and heights: what they work out to in bricks, joints and courses. */
 import type { ReadLine } from '../../../../grammar/read/values';
-import type { Work } from '../../brickwork/needs';
+import type { Work } from '../../brickwork/work';
 import { wordOf } from '../../resolve/book';
 import { factsNamed } from '../../resolve/env';
 import type { Job } from '../../workspace/job';

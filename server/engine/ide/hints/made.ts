@@ -4,7 +4,8 @@ import type { Env } from '../../resolve/env';
 import { showTerm } from '../../views/show';
 import type { Term } from '../../working/term';
 import type { SourceBlock } from '../../workspace/source';
-import type { HintKind } from '../types';
+import type { HintKind, Linker } from '../types';
+import type { CloserPart } from './closer';
 
 export interface MadePart {
   readonly text: string;
@@ -12,6 +13,8 @@ export interface MadePart {
   readonly term?: Term;
   /** The line that it is of, where it is of no figure. */
   readonly from?: { readonly block: SourceBlock; readonly line: ReadLine };
+  /** What there is to tell of it, where it is neither: made when somebody looks closer. */
+  readonly tells?: (link: Linker) => CloserPart;
 }
 
 /** Lines count from the block’s first. */

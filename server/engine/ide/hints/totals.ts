@@ -1,8 +1,8 @@
 /** At the end of headings: what a piece of work, a mix, an option or the whole job comes to. */
 import { phrase } from '../../../../shared/phrase';
-import type { Work } from '../../brickwork/needs';
+import type { Work } from '../../brickwork/work';
 import { amounts } from '../../views/job-view';
-import { mixSummary } from '../../views/mortar';
+import { mixParts } from '../../views/mortar';
 import { showTerm } from '../../views/show';
 import type { Job } from '../../workspace/job';
 import type { SourceBlock } from '../../workspace/source';
@@ -17,14 +17,10 @@ export function totalHints(block: SourceBlock, home: Job): MadeHint[] {
 function totalParts(block: SourceBlock, job: Job): readonly MadePart[] | undefined {
   if (block.kind === 'job') return job.works.length ? priceParts(job) : undefined;
   if (block.kind === 'option') return optionParts(block, job);
-  if (block.kind === 'mix') return alone(mixSummary(block.name, job));
+  if (block.kind === 'mix') return mixParts(block.name, job);
   const work = job.workAt(block);
   // One without a name cannot be read yet: there is nothing to tell of it but noughts.
   return work?.name ? workParts(work, job) : undefined;
-}
-
-function alone(text: string | undefined): readonly MadePart[] | undefined {
-  return text ? [{ text }] : undefined;
 }
 
 /** The price first: the end of a long hint may be cut off, and it is what a reader looks for. */

@@ -6,6 +6,7 @@ import { rangePlace, rangeText, unmeasuredIn } from '../../views/measure';
 import type { Gap } from '../../working/term';
 import type { Job } from '../../workspace/job';
 import { groupPart, heard, type JobPart, placeOf } from './part';
+import { Steady } from './steady';
 
 /** More of one sort are not listed: a long job may lack the same thing a thousand times. */
 const MOST = 100;
@@ -109,17 +110,4 @@ function lack({ what, origin }: Gap, seen: Steady): JobPart {
     at: placeOf(origin),
     children: [],
   };
-}
-
-/** Ids made of what a part says, told apart where two say the same. */
-class Steady {
-  private readonly times = new Map<string, number>();
-
-  constructor(private readonly under: string) {}
-
-  id(said: string): string {
-    const before = this.times.get(said) ?? 0;
-    this.times.set(said, before + 1);
-    return `${this.under}/${said}${before ? `/${before + 1}` : ''}`;
-  }
 }

@@ -2,13 +2,14 @@
 import { phrase } from '../../../../shared/phrase';
 import type { PartKind } from '../../../../shared/protocol/parts';
 import type { Place } from '../../../../shared/span';
-import type { Work } from '../../brickwork/needs';
+import type { Work } from '../../brickwork/work';
 import { headOrigin } from '../../findings/remark';
 import { workFigures } from '../../views/job-view';
 import { showTerm } from '../../views/show';
 import type { Term } from '../../working/term';
 import type { Job } from '../../workspace/job';
 import { figurePart, groupPart, heard, type JobPart, originOf, placeOf } from './part';
+import { Steady } from './steady';
 
 /** What a heading shows beside the money: the first of these amounts that the work has, and its hours. */
 const AMOUNTS = ['bricks', 'short', 'area', 'joints', 'length'];
@@ -21,7 +22,10 @@ const MOST_WORKS = 250;
 
 export function workParts(job: Job): JobPart[] {
   const { length } = job.works;
-  const listed = job.works.slice(0, MOST_WORKS).map((work) => workPart(work, job));
+  const ids = new Steady('work');
+  const listed = job.works
+    .slice(0, MOST_WORKS)
+    .map((work) => workPart(work, ids.id(work.name), job));
   const more = length > MOST_WORKS ? [morePart(length - MOST_WORKS)] : [];
   const head = { id: 'work', kind: 'work', label: phrase`Work`, text: String(length) } as const;
   return groupPart(head, [...listed, ...more]);
@@ -32,7 +36,10 @@ function morePart(count: number): JobPart {
   return { id: 'work/', kind: 'work', label, text: '', heard: label, children: [] };
 }
 
-function workPart(work: Work, job: Job): JobPart {
+/** @param own its id: a wall that was copied has the name of the first until it is given another */
+function workPart(work: Work, own: string, job: Job): JobPart {
+  // By its name a figure of the first would be told.
+  const named = own === `work/${work.name}`;
   const figures = workFigures(work, job).map(({ key, term }) => ({
     key: key.slice(work.name.length + 1),
     id: key,
@@ -46,21 +53,21 @@ function workPart(work: Work, job: Job): JobPart {
   const incomplete = figures.some(({ term }) => term.gaps.length > 0);
   const label = work.title || work.name;
   return {
-    id: `work/${work.name}`,
+    id: own,
     kind: kindOf(work.kind),
     label,
     text: incomplete ? `${text} …` : text,
     heard: heard(label, text, incomplete),
-    figure: `${work.name}.price`,
+    figure: named ? `${work.name}.price` : undefined,
     draws: work.name,
     at: headOrigin(work.block).block.headPlace,
     lacks: incomplete ? missing(figures) : undefined,
     children: inOrder(figures).map(({ key, id, term }) =>
       figurePart(
         {
-          id: `work/${work.name}/${key}`,
+          id: `${own}/${key}`,
           kind: 'figure',
-          figure: id,
+          figure: named ? id : undefined,
           term,
           at: ownPlace(term, work),
         },

@@ -1,4 +1,5 @@
 /** An option of a line: what if it were otherwise? */
+
 import { phrase } from '../../../../shared/phrase';
 import type { Action } from '../types';
 import { type At, change, plainly } from './at';

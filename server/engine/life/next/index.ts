@@ -10,9 +10,6 @@ import { type RateNow, ratesNow } from './rates';
 import { type Rewrite, rewritten, SAME } from './rewrite';
 import { type Told, toldOver } from './told';
 
-export type { Cleared } from './clear';
-export type { RateNow } from './rates';
-
 /** What the new job says of itself; what is left out is asked for by a comment. */
 export interface Wishes {
   readonly title?: string;

@@ -1,7 +1,7 @@
 /** Materials of mixes: by weight or by volume as they are sold, in the cheapest packs, or loose. */
 
 import { exact, ONE } from '../../../../shared/exact';
-import { phrase } from '../../../../shared/phrase';
+import { phrase, spoken } from '../../../../shared/phrase';
 import { unitNamed } from '../../../../shared/units';
 import { inUnit, unitNames } from '../../brickwork/lengths';
 import { type BlockFacts, type Env, factsNamed, type LineFacts } from '../../resolve/env';
@@ -117,7 +117,7 @@ class Buying {
 
   private pack(line: LineFacts, unit: string): Omit<Pack, 'price'> {
     const word = line.word('pack');
-    const content = line.term('content', phrase`a ${word} of ${this.title}`);
+    const content = line.term('content', phrase`a ${spoken(word)} of ${this.title}`);
     const kind = (name: string) => unitNamed(name)?.dimension;
     const held =
       kind(content.unit) === kind(unit) ? inUnit(content, unit) : this.across(content, unit);

@@ -1,7 +1,7 @@
 /** Whole packs of one thing, the cheapest that are enough, each count and the cost with its working. */
 
 import { type Exact, ZERO } from '../../../../shared/exact';
-import { phrase } from '../../../../shared/phrase';
+import { phrase, spoken } from '../../../../shared/phrase';
 import type { Env } from '../../resolve/env';
 import { showValue } from '../../views/show';
 import { difference, packs, product, quotient, sum, type Term, up } from '../../working/term';
@@ -48,9 +48,9 @@ export function buyPacked(
 
 function oneKind(title: string, needed: Term, { unit, content, price }: Pack, env: Env): PackedBuy {
   const count = quotient(title, unit, needed, content);
-  const bought = up(phrase`${title}, to buy`, unit, count, phrase`whole ${unit}s`);
+  const bought = up(phrase`${title}, to buy`, unit, count, phrase`whole ${spoken(unit)}s`);
   const cost = paid(phrase`${title}, cost`, product(title, env.money.code, [bought, price]), env);
-  const held = product(phrase`in ${unit}s`, needed.unit, [bought, content]);
+  const held = product(phrase`in ${spoken(unit)}s`, needed.unit, [bought, content]);
   return { bought, cost, left: difference(phrase`${title}, left over`, needed.unit, held, needed) };
 }
 
@@ -65,11 +65,11 @@ function severalKinds(
   const loose = each && looseOf(title, needed, kinds, each);
   const parts = loose ? [...counts, loose] : counts;
   const priced = kinds.map(({ unit, price }, i) =>
-    product(phrase`${title}, ${unit}s`, env.money.code, [counts[i]!, price]),
+    product(phrase`${title}, ${spoken(unit)}s`, env.money.code, [counts[i]!, price]),
   );
   if (loose) priced.push(product(phrase`${title}, loose`, env.money.code, [loose, each]));
   const held = kinds.map(({ unit, content }, i) =>
-    product(phrase`in ${unit}s`, needed.unit, [counts[i]!, content]),
+    product(phrase`in ${spoken(unit)}s`, needed.unit, [counts[i]!, content]),
   );
   const all = sum(phrase`all that is bought`, needed.unit, loose ? [...held, loose] : held);
   const cost = paid(phrase`${title}, cost`, sum(title, env.money.code, priced), env);
@@ -98,7 +98,7 @@ function countOf(
   const args = [needed, ...inTurn(kind, kinds).flatMap((k) => [k.content, k.price])];
   const all = each ? [...args, each] : args;
   const count = (values: readonly Exact[]) => chosen(values).count;
-  const term = packs('packs', `${title}, ${kind.unit}s`, kind.unit, all, count);
+  const term = packs('packs', phrase`${title}, ${spoken(kind.unit)}s`, kind.unit, all, count);
   return kind.holds ? { ...term, holds: kind.holds } : term;
 }
 

@@ -1,5 +1,5 @@
 /** Mortar bought ready, dry in bags or wet: whole packs by what each makes. */
-import { phrase } from '../../../../shared/phrase';
+import { phrase, spoken } from '../../../../shared/phrase';
 import { inUnit } from '../../brickwork/lengths';
 import type { MixBatch } from '../../mortar/batch';
 import type { Env } from '../../resolve/env';
@@ -13,7 +13,10 @@ export function buyReady(mix: MixBatch, env: Env): Purchase {
   const lines = mix.facts?.lines('ready') ?? [];
   const packs: Pack[] = lines.map((line) => {
     const unit = line.word('pack');
-    const content = inUnit(line.term('yield', phrase`a ${unit} of ${title} makes`), wet.unit);
+    const content = inUnit(
+      line.term('yield', phrase`a ${spoken(unit)} of ${title} makes`),
+      wet.unit,
+    );
     const said = line.values.price ? line.term('price', phrase`price`) : undefined;
     return { unit, content, price: said ?? noPrice(title, env, line.origin) };
   });

@@ -44,7 +44,8 @@ export class PriceParts {
         for (const [i, at] of row.tax.works.entries()) this.places.set(at, [row, i]);
   }
 
-  ofWork(at: number, cost: Term, why: string): PricePart {
+  /** `why`: put into words when somebody asks for the working. */
+  ofWork(at: number, cost: Term, why: () => string): PricePart {
     const [row, place] = this.places.get(at) ?? [this.rows[0]!, at];
     return this.part(row, place, cost, why);
   }
@@ -54,26 +55,27 @@ export class PriceParts {
     return this.rows.flatMap((row) => {
       const before = row.tax.works === 'all' ? 0 : row.tax.works.length;
       return row.tax.items.map((item, i) => {
-        const why = phrase`it is ${showTerm(item.cost, this.env)} of ${showTerm(this.price.cost, this.env)}`;
+        const why = () =>
+          phrase`it is ${showTerm(item.cost, this.env)} of ${showTerm(this.price.cost, this.env)}`;
         return { ...this.part(row, before + i, item.cost, why), item };
       });
     });
   }
 
-  private part(row: Row, at: number, cost: Term, why: string): PricePart {
+  private part(row: Row, at: number, cost: Term, why: () => string): PricePart {
     const { tax } = row;
     const base = this.term(tax.base, row.base(at), cost, why);
     const gross = tax.gross === tax.base ? base : this.term(tax.gross, row.gross(at), cost, why);
     return { base, gross, tax };
   }
 
-  private term(all: Term, minor: number, cost: Term, why: string): Term {
+  private term(all: Term, minor: number, cost: Term, why: () => string): Term {
     const { code, digits } = this.env.money;
     return counted(phrase`Part of the price before tax`, fromMinor(minor, digits), code, {
       note: phrase`shared by cost`,
       args: [all, cost],
       detail: () => [
-        phrase`${why}, and it bears as much of ${showTerm(all, this.env)}`,
+        phrase`${why()}, and it bears as much of ${showTerm(all, this.env)}`,
         spoken(ROUNDED),
       ],
     });

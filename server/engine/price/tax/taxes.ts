@@ -107,7 +107,7 @@ function sharedOut(amount: Term, portions: readonly Portion[], cost: Term, env: 
 }
 
 /** As much of an amount as it costs of all that is paid for. */
-export function inProportion(amount: Term, own: Term, cost: Term, code: string): Term {
+function inProportion(amount: Term, own: Term, cost: Term, code: string): Term {
   const again = ([a, o, c]: readonly number[]) => (c ? (a! * o!) / c : 0);
   const value = cost.value.isZero() ? ZERO : amount.value.mul(own.value).div(cost.value);
   const note = phrase`as much of the price as of the cost`;

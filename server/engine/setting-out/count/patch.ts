@@ -7,6 +7,7 @@ export function cutLength({ piece, along, across }: PlacedPiece, { width }: Unit
   return Math.abs(across - width) <= Math.abs(along - width) ? along : across;
 }
 
+/** Whether the patch lies in that course: it may come in every second one only. */
 export function isPatched({ from, to, every }: Patch, course: number): boolean {
   return course >= from && course < to && (course - from) % every === 0;
 }

@@ -50,18 +50,19 @@ interface Counter extends Tally {
   cuts: { length: number; count: number }[];
 }
 
+/** For work of which only some things are counted. */
+export const NOTHING_COUNTED: Tally = {
+  wholes: 0,
+  halves: 0,
+  threeQuarters: 0,
+  closers: 0,
+  cuts: [],
+  brickVolume: 0,
+  grossVolume: 0,
+};
+
 function counter(): Counter {
-  return {
-    wholes: 0,
-    halves: 0,
-    threeQuarters: 0,
-    closers: 0,
-    cuts: [],
-    brickVolume: 0,
-    grossVolume: 0,
-    bedVolume: 0,
-    perpendVolume: 0,
-  };
+  return { ...NOTHING_COUNTED, cuts: [], bedVolume: 0, perpendVolume: 0 };
 }
 
 function addCut(into: Counter, length: number, count: number): void {

@@ -39,7 +39,7 @@ export interface Nesting {
 }
 
 /** Lengths within this are equal, mm. */
-export const SAME = 1e-6;
+const SAME = 1e-6;
 
 /** The rule above, with a kerf added to both sides: what a piece takes of {@link roomIn}. */
 export function sizeIn(nesting: Nesting, length: number): number {

@@ -1,6 +1,5 @@
 import type { JointLimits, UnitSize } from '../types';
-import type { Fit, FitQuestion } from './fit';
-import { fitRun } from './fit';
+import { type Fit, type FitQuestion, fitRun } from './fit';
 
 /** A course of brick on edge or on end over a wall or pier. */
 export interface CopingQuestion {

@@ -1,11 +1,11 @@
 import { cutWays } from './cuts';
-import type { Row } from './halves';
 import {
   canBeFilled,
   fittingHalves,
   jointFor,
   jointsIn,
   nearestHalves,
+  type Row,
   SAME,
   sizeOf,
   withinLimits,
@@ -96,7 +96,7 @@ export interface Fit {
   numbers: FitNumbers;
 }
 
-export function toPieces(halves: number): Pieces {
+function toPieces(halves: number): Pieces {
   return { wholes: Math.floor(halves / 2), half: (halves % 2) as 0 | 1 };
 }
 

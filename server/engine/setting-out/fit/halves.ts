@@ -20,7 +20,7 @@ export function jointsIn(row: Row, halves: number): number {
 }
 
 /** Length of the pieces alone. */
-export function piecesIn(row: Row, halves: number): number {
+function piecesIn(row: Row, halves: number): number {
   return Math.floor(halves / 2) * row.piece + (halves % 2) * (row.half ?? 0);
 }
 
@@ -50,6 +50,7 @@ export function jointFor(row: Row, halves: number, length: number): number | nul
   return Math.abs(left) < SAME ? row.limits.best : null;
 }
 
+/** Whether a joint, mm, is one that anyone would accept; null, where there is none at all, is not. */
 export function withinLimits(joint: number | null, { least, most }: JointLimits): boolean {
   return joint !== null && joint >= least - SAME && joint <= most + SAME;
 }

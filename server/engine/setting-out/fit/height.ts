@@ -1,6 +1,5 @@
 import type { JointLimits } from '../types';
-import type { Fit, FitQuestion } from './fit';
-import { fitRun } from './fit';
+import { type Fit, type FitQuestion, fitRun } from './fit';
 
 /** Does a height work in whole courses, each with its bed? `limits` are those of the bed joint. */
 export function fitHeight(

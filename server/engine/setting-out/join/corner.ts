@@ -1,6 +1,5 @@
 import type { Band, LaidRun, Segment, SettingOut } from '../types';
-import type { Cutback, Trimmed } from './trim';
-import { trimLeft, trimRight } from './trim';
+import { type Cutback, type Trimmed, trimLeft, trimRight } from './trim';
 
 export type Side = 'left' | 'right';
 
@@ -13,6 +12,7 @@ export interface Courses {
   readonly to: number;
 }
 
+/** Whether a course is in any of the ranges, each from its first and before its last. */
 export const within = (course: number, list: readonly Courses[]) =>
   list.some(({ from, to }) => course >= from && course < to);
 
@@ -46,6 +46,7 @@ export function cutbackOf({ spec }: Pick<SettingOut, 'spec'>, by: number): Cutba
   return { by, limits, longest: unit.length, known };
 }
 
+/** A run cut back at one end of its stretch for what comes against it there. */
 export function trimAt(run: LaidRun, segment: Segment, side: Side, cutback: Cutback): Trimmed {
   if (side === 'left') return trimLeft(run, cutback);
   return trimRight(run, segment.to - segment.from, cutback);

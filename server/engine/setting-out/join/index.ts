@@ -1,6 +1,6 @@
 /** Walls that meet: which course of which runs through, and what that leaves of the other. */
 export { begunWith } from './bond-courses';
-export type { ChainQuestion, Placing } from './chain';
+export type { Placing } from './chain';
 export { chooseChain } from './chain';
 export type { Courses, Parity, Side } from './corner';
 export { coursesAt, givesWay } from './corner';
@@ -10,11 +10,11 @@ export type { LetIn } from './let-in';
 export { letIn } from './let-in';
 export type { CornerWall } from './nested';
 export { bondsAt, wayAt } from './nested';
-export type { MovementGap, PanelQuestion } from './panels';
+export type { MovementGap } from './panels';
 export { MOST_GAPS, panelsOf } from './panels';
 export type { RunningOn, RunsOn } from './run-on';
 export { backInPlace, runOn } from './run-on';
-export type { CourseEnds, SetLonger } from './stretch';
+export type { CourseEnds } from './stretch';
 export { stretched, takesUp } from './stretch';
-export type { Entry, Tie, TieQuestion } from './tie';
+export type { Entry, Tie } from './tie';
 export { bondIn, entriesFor, GOOD_TIE, tieOf } from './tie';

@@ -1,7 +1,14 @@
 import type { Band, Segment, SettingOut, WallRow } from '../types';
 import { repeatingOver } from './bond-courses';
-import type { Courses, Parity, Side } from './corner';
-import { cutbackOf, stretchAt, trimAt, within } from './corner';
+import {
+  type Courses,
+  cutbackOf,
+  type Parity,
+  type Side,
+  stretchAt,
+  trimAt,
+  within,
+} from './corner';
 
 /** How a wall gives way at one end to the wall across it. */
 export interface GivingWay {

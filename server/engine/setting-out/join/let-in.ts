@@ -1,7 +1,6 @@
 import type { Band, LaidRun, Segment, SettingOut, WallRow } from '../types';
 import { repeatingOver } from './bond-courses';
-import type { Courses, Parity, Side } from './corner';
-import { cutbackOf, within } from './corner';
+import { type Courses, cutbackOf, type Parity, type Side, within } from './corner';
 import { lapped, type Opened, poorBeside } from './through';
 import { trimLeft, trimRight } from './trim';
 

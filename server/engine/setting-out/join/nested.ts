@@ -1,6 +1,13 @@
 import type { SettingOut } from '../types';
-import type { Courses, Parity, Side } from './corner';
-import { coursesAt, cutbackOf, stretchAt, trimAt } from './corner';
+import {
+  type Courses,
+  coursesAt,
+  cutbackOf,
+  type Parity,
+  type Side,
+  stretchAt,
+  trimAt,
+} from './corner';
 import type { GivingWay } from './lay-corner';
 
 /** One of the two walls of a corner. */

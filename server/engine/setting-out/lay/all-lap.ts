@@ -1,6 +1,5 @@
 import type { Band, LaidRun, Segment } from '../types';
-import type { Courses } from './clash';
-import { lapsUnder } from './clash';
+import { type Courses, lapsUnder } from './clash';
 import { mod } from './grid';
 
 /** Bricks from an end of a stretch past which that end is nothing to what lies on it: more than laps are looked at from any end. */

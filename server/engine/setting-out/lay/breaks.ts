@@ -1,13 +1,18 @@
-import type { Candidate } from './choose';
-import { chooseBonded } from './choose';
+import { type Candidate, chooseBonded } from './choose';
 import { compose, paletteOf } from './compose';
-import type { Craft } from './craft';
-import { brokenLap } from './craft';
+import { brokenLap, type Craft } from './craft';
 import type { CourseEnd } from './ends';
 import { BRICK, EPS, mod } from './grid';
 import { firstFrom } from './joints';
-import type { Boundary, Cell, Tiling } from './tiling';
-import { atOrAfter, atOrBefore, next, previous } from './tiling';
+import {
+  atOrAfter,
+  atOrBefore,
+  type Boundary,
+  type Cell,
+  next,
+  previous,
+  type Tiling,
+} from './tiling';
 
 /** Steps on either side of a break within which perpends are judged. */
 const WINDOW = 2 * BRICK;

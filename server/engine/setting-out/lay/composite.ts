@@ -2,12 +2,10 @@ import type { Moved } from './alike';
 import type { Clear, Fixed } from './bands';
 import type { Craft } from './craft';
 import { BRICK } from './grid';
-import type { Laid } from './phases';
-import { fromLeft, fromRight, layOnGrid, sameZone } from './phases';
+import { fromLeft, fromRight, type Laid, layOnGrid, sameZone } from './phases';
 import type { LaidStretch } from './stretch';
 import type { Tiling } from './tiling';
-import type { Zone } from './zones';
-import { lapsAtEnds, layZones, shiftZone } from './zones';
+import { lapsAtEnds, layZones, shiftZone, type Zone } from './zones';
 
 /** A stretch between fixed points of the whole wall, as laid beside them. */
 export interface Beside {
@@ -56,6 +54,7 @@ function runsOn(before: Part, { zone, by }: Part): boolean {
   return sameZone(before.zone, zone, by - before.by);
 }
 
+/** The parts as zones, mm: one that only goes on, or is narrower than `narrow`, is part of that before it. */
 export function tidy(parts: readonly Part[], width: number, narrow: number): Zone[] {
   const kept: Part[] = [];
   for (const [i, part] of parts.entries()) {

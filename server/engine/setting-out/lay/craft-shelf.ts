@@ -14,6 +14,7 @@ const MOST_KEPT = 2000;
 
 const shelf = new Map<string, Craft>();
 
+/** What is the same for all walls of one brick, bond, thickness and joints: worked out once, and kept. */
 export function craftOf(spec: WallSpec): Craft {
   const { unit, joints, bond, thickness, limits } = spec;
   const { leastCut, kerf = 0 } = limits;
@@ -45,6 +46,7 @@ function roomy(craft: Craft): Craft {
   return craft;
 }
 
+/** What was laid under that key, else what `lay` makes; that nothing can be laid is remembered too. */
 export function remembered(craft: Craft, key: string, lay: () => Laid | null): Laid | null {
   const known = craft.laid.get(key);
   if (known !== undefined) return known;

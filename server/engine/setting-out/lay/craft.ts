@@ -1,7 +1,6 @@
 import type { EndKind } from '../types';
 import type { Joining } from './breaks';
-import type { Grid } from './grid';
-import { BRICK } from './grid';
+import { BRICK, type Grid } from './grid';
 import type { Laid } from './phases';
 import type { Tiling } from './tiling';
 

@@ -1,8 +1,15 @@
 import type { EndKind } from '../types';
 import type { Craft } from './craft';
 import { BRICK, EPS } from './grid';
-import type { Boundary, Cell, Tiling } from './tiling';
-import { atOrAfter, atOrBefore, next, previous } from './tiling';
+import {
+  atOrAfter,
+  atOrBefore,
+  type Boundary,
+  type Cell,
+  next,
+  previous,
+  type Tiling,
+} from './tiling';
 
 /** One end of one course: `cells` from the end inward, then the pattern from `joint`. */
 export interface CourseEnd {

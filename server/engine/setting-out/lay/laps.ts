@@ -7,16 +7,17 @@ export interface GridCourse {
   groups: readonly CellGroup[];
 }
 
-export function widthOfCells(cells: readonly Cell[]): number {
+function widthOfCells(cells: readonly Cell[]): number {
   return cells.reduce((sum, cell) => sum + cell.width, 0);
 }
 
+/** Where a course ends, in grid steps from the same place as its start. */
 export function endOf({ start, groups }: GridCourse): number {
   return groups.reduce((at, { cells, times }) => at + widthOfCells(cells) * times, start);
 }
 
 /** Perpends strictly between `low` and `high`, in order; costs by what it returns, not by the course. */
-export function perpendsIn(course: GridCourse, low: number, high: number): number[] {
+function perpendsIn(course: GridCourse, low: number, high: number): number[] {
   const found: number[] = [];
   let at = course.start;
   for (const { cells, times } of course.groups) {

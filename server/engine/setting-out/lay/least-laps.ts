@@ -1,7 +1,6 @@
 /** What laps a sill or a head is to have, where stretches of unlike ends lie on one another, mm. */
 import { STILL_LAP } from './choose';
-import type { Craft } from './craft';
-import { brokenLap } from './craft';
+import { brokenLap, type Craft } from './craft';
 import { BRICK } from './grid';
 
 /** Of a brick: by so much laps come short where joints of long courses and of short ones differ a little. */

@@ -2,10 +2,8 @@ import type { Craft, Ends } from './craft';
 import { EPS } from './grid';
 import type { GridCourse } from './laps';
 import { layShort, SHORT } from './stub';
-import type { Tiling } from './tiling';
-import { mirror, sameTiling, shift } from './tiling';
-import type { Zone } from './zones';
-import { lapsAtEnds, layZones } from './zones';
+import { mirror, sameTiling, shift, type Tiling } from './tiling';
+import { lapsAtEnds, layZones, type Zone } from './zones';
 
 /** A stretch laid on the grid. `zones` say where its pattern runs unbroken, for the courses above and below. */
 export interface Laid {
@@ -22,8 +20,10 @@ export function sameZone(a: Zone, b: Zone, by = 0): boolean {
   return true;
 }
 
+/** The bond begun at the left end of a stretch, up to `to`, in grid steps. */
 export const fromLeft = (craft: Craft, to = END): Zone => ({ tilings: craft.tilings, to });
 
+/** The bond begun at the right end of a stretch `width` grid steps wide. */
 export const fromRight = (craft: Craft, width: number): Zone => ({
   tilings: craft.tilings.map((tiling) => mirror(tiling, width)),
   to: END,

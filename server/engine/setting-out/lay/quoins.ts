@@ -1,11 +1,9 @@
-import type { Candidate } from './choose';
-import { chooseBonded } from './choose';
+import { type Candidate, chooseBonded } from './choose';
 import type { Craft } from './craft';
 import type { CourseEnd } from './ends';
 import { BRICK, EPS } from './grid';
 import { firstFrom } from './joints';
-import type { Tiling } from './tiling';
-import { next, previous } from './tiling';
+import { next, previous, type Tiling } from './tiling';
 
 /** Steps from an end within which its perpends are judged. */
 const REACH = 3 * BRICK;

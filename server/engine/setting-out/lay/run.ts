@@ -1,9 +1,7 @@
 import type { LaidRun, PieceGroup, PieceRun } from '../types';
 import type { Ends } from './craft';
-import type { Grid } from './grid';
-import { EPS } from './grid';
-import type { GridCourse } from './laps';
-import { endOf } from './laps';
+import { EPS, type Grid } from './grid';
+import { endOf, type GridCourse } from './laps';
 import type { Cell, CellGroup } from './tiling';
 
 /** Face length of a cell on the grid, mm; a cut that takes the rest is given `rest`. */

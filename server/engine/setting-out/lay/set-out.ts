@@ -2,8 +2,14 @@ import { canBeFilled } from '../fit/halves';
 import type { Band, PoorLap, Segment, SettingOut, WallRow, WallSpec } from '../types';
 import { type Agreed, agree } from './agree';
 import { AllLap } from './all-lap';
-import type { Clear, ClearBand } from './bands';
-import { clashesOf, clearBands, fixedPoints, wholeCourses } from './bands';
+import {
+  type Clear,
+  type ClearBand,
+  clashesOf,
+  clearBands,
+  fixedPoints,
+  wholeCourses,
+} from './bands';
 import { carried } from './carried';
 import type { Craft } from './craft';
 import { stillLapOf } from './least-laps';
@@ -11,8 +17,7 @@ import { keyOf, meetingsOf } from './meetings';
 import { fromTheRight, mirrorSpec, Turning } from './mirror';
 import { wholesOf } from './plumb/wholes';
 import { depthsOf, rowsOf } from './rows';
-import type { Site } from './site';
-import { layAgain, layClear, siteOf, siteWords } from './site';
+import { layAgain, layClear, type Site, siteOf, siteWords } from './site';
 import { rowOf } from './stretch';
 
 /** Far above any wall, and far below where counts stop being exact. */

@@ -1,20 +1,24 @@
 import { canBeFilled } from '../fit/halves';
 import type { BrokenBond, Decided, Segment, WallSpec } from '../types';
-import type { Like, Moved } from './alike';
-import { Alike } from './alike';
-import type { Clear, Fixed } from './bands';
-import { clearBetween, fixedPoints } from './bands';
-import type { Beside, Past } from './composite';
-import { layUnder, onePattern, openingsOver, runsThrough, within, zonesBeside } from './composite';
+import { Alike, type Like, type Moved } from './alike';
+import { type Clear, clearBetween, type Fixed, fixedPoints } from './bands';
+import {
+  type Beside,
+  layUnder,
+  onePattern,
+  openingsOver,
+  type Past,
+  runsThrough,
+  within,
+  zonesBeside,
+} from './composite';
 import type { Craft } from './craft';
 import { craftOf, remembered } from './craft-shelf';
 import { BRICK, mod } from './grid';
 import { layOnGrid } from './phases';
 import { nameOf } from './shelf';
-import type { LaidStretch, Match } from './stretch';
-import { layStretch, matchLength, rowOf } from './stretch';
-import type { Tiling } from './tiling';
-import { mirror, shift } from './tiling';
+import { type LaidStretch, layStretch, type Match, matchLength, rowOf } from './stretch';
+import { mirror, shift, type Tiling } from './tiling';
 import { waysAcross, waysAlone } from './ways';
 
 /** What is worked out once for a wall, and what has been laid of it so far. */
@@ -35,6 +39,7 @@ export interface Site {
   openingAt: (at: number) => Fixed | undefined;
 }
 
+/** A wall before its stretches are laid: its craft, its fixed points, and the bond it begins with. */
 export function siteOf(spec: WallSpec): Site {
   const craft = craftOf(spec);
   const fixed = fixedPoints(spec);
@@ -74,6 +79,7 @@ const movedBy = ({ tilings, by }: Moved): Tiling[] => tilings.map((tiling) => sh
 /** Ends nearer than this are the same end, mm. */
 const SAME_END = 0.5;
 
+/** What a reader has decided for that stretch, told by its two ends. */
 export function decidedFor({ decided }: WallSpec, clear: Clear): Decided | undefined {
   if (!decided || decided.length === 0) return undefined;
   const near = (a: number, b: number) => Math.abs(a - b) < SAME_END;
@@ -174,6 +180,7 @@ function throughAll(site: Site, clear: Clear, past: Past, { halves }: Match): Mo
   return tilings && { tilings, by: 0 };
 }
 
+/** A stretch laid so that it agrees with those it meets; the same object each time it is asked for. */
 export function layClear(site: Site, clear: Clear): Segment {
   const known = site.placed.get(clear);
   if (known) return known;

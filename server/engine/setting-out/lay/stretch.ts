@@ -1,10 +1,8 @@
-import type { Row } from '../fit/halves';
-import { estimate, fittingHalves, sizeOf } from '../fit/halves';
+import { estimate, fittingHalves, type Row, sizeOf } from '../fit/halves';
 import type { EndKind, JointLimits, LaidRun, UnitSize } from '../types';
 import type { Craft, Ends } from './craft';
 import { BRICK } from './grid';
-import type { Laid } from './phases';
-import { layTiny, layWithCut } from './phases';
+import { type Laid, layTiny, layWithCut } from './phases';
 import { toRun } from './run';
 import { SHORT } from './stub';
 import type { Zone } from './zones';

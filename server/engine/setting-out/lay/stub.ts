@@ -1,14 +1,9 @@
-import type { Candidate } from './choose';
-import { chooseBonded } from './choose';
-import type { Filling } from './compose';
-import { compose, paletteOf } from './compose';
-import type { Craft } from './craft';
-import { brokenLap } from './craft';
-import type { Grid } from './grid';
-import { BRICK } from './grid';
+import { type Candidate, chooseBonded } from './choose';
+import { compose, type Filling, paletteOf } from './compose';
+import { brokenLap, type Craft } from './craft';
+import { BRICK, type Grid } from './grid';
 import type { GridCourse } from './laps';
-import type { Cell, Tiling } from './tiling';
-import { atOrAfter, atOrBefore } from './tiling';
+import { atOrAfter, atOrBefore, type Cell, type Tiling } from './tiling';
 
 /** Up to this many steps a stretch has no room for a pattern between two ends: it is laid like a pier. */
 export const SHORT = 2.5 * BRICK;

@@ -1,6 +1,5 @@
 import type { BondPattern, CoursePattern, FacePiece, FaceUnit } from '../types';
-import type { Grid } from './grid';
-import { BRICK, EPS, mod } from './grid';
+import { BRICK, EPS, type Grid, mod } from './grid';
 
 /** A piece on the grid; `width` in steps, its joint included. */
 export interface Cell {
@@ -59,6 +58,7 @@ export function tilingsOf(bond: BondPattern, grid: Grid): Tiling[] {
   return bond.courses.map((course) => courseTiling(course, grid));
 }
 
+/** The same tiling `by` grid steps further right. */
 export function shift(tiling: Tiling, by: number): Tiling {
   return { ...tiling, origin: tiling.origin + by };
 }
@@ -95,10 +95,12 @@ export function atOrBefore(tiling: Tiling, x: number): Boundary {
   return { at: base + tiling.offsets[cell]!, cell };
 }
 
+/** The boundary at the right of the cell that begins here. */
 export function next(tiling: Tiling, { at, cell }: Boundary): Boundary {
   return { at: at + tiling.cells[cell]!.width, cell: (cell + 1) % tiling.cells.length };
 }
 
+/** The boundary at the left of the cell that ends here. */
 export function previous(tiling: Tiling, { at, cell }: Boundary): Boundary {
   const before = (cell + tiling.cells.length - 1) % tiling.cells.length;
   return { at: at - tiling.cells[before]!.width, cell: before };

@@ -1,14 +1,11 @@
 import type { Clear } from './bands';
-import type { Beside } from './composite';
-import { CLEAR_OF_END, NARROW, partsUnder, tidy, withOwnEnds } from './composite';
+import { type Beside, CLEAR_OF_END, NARROW, partsUnder, tidy, withOwnEnds } from './composite';
 import type { Craft, Ends } from './craft';
 import { BRICK, mod } from './grid';
-import type { Laid } from './phases';
-import { fromLeft, fromRight, layTiny, sameZone, unbroken } from './phases';
+import { fromLeft, fromRight, type Laid, layTiny, sameZone, unbroken } from './phases';
 import { SHORT } from './stub';
 import type { Tiling } from './tiling';
-import type { Zone } from './zones';
-import { layZones } from './zones';
+import { layZones, type Zone } from './zones';
 
 /*
  * Every way to lay a stretch that is laid again for the sake of what stands above or below it. They

@@ -1,14 +1,10 @@
-import type { Joining } from './breaks';
-import { breakBond, breakKey, moveJoining, near } from './breaks';
+import { breakBond, breakKey, type Joining, moveJoining, near } from './breaks';
 import type { Craft, Ends } from './craft';
-import type { CourseEnd } from './ends';
-import { leftEnds, rightEnds } from './ends';
+import { type CourseEnd, leftEnds, rightEnds } from './ends';
 import { EPS } from './grid';
-import type { GridCourse } from './laps';
-import { cycleLap } from './laps';
+import { cycleLap, type GridCourse } from './laps';
 import { chooseEnds } from './quoins';
-import type { CellGroup, Tiling } from './tiling';
-import { between, mirror, sameTiling, shift } from './tiling';
+import { between, type CellGroup, mirror, sameTiling, shift, type Tiling } from './tiling';
 
 /** Part of a stretch where one pattern runs unbroken, up to step `to` or the end of the stretch. */
 export interface Zone {
@@ -16,6 +12,7 @@ export interface Zone {
   to: number;
 }
 
+/** The same zone `by` grid steps further right. */
 export function shiftZone(zone: Zone, by: number): Zone {
   return { tilings: zone.tilings.map((tiling) => shift(tiling, by)), to: zone.to + by };
 }

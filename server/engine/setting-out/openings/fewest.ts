@@ -21,6 +21,28 @@ export interface Room {
   readonly opening: Opening;
 }
 
+/** With what every row that is tried asks for, found once. */
+interface Ready extends Room {
+  /** What there is without another cut: bats, and the bricks that were there. */
+  readonly named: readonly PieceRun[];
+  /** Nothing is to be shorter, mm. */
+  readonly quarter: number;
+  /** Nearer to a whole brick than the saw is wide nobody cuts one, mm. */
+  readonly mostCut: number;
+}
+
+function readied(room: Room): Ready {
+  const { spec, taken, bats } = room;
+  const { limits, unit } = spec;
+  const whole = taken.filter(({ piece }) => piece === 'stretcher' || piece === 'header');
+  return {
+    ...room,
+    named: [...whole.map((each) => ({ ...each, count: 1 })), ...bats],
+    quarter: Math.max(limits.leastCut, unit.length / 4),
+    mostCut: unit.length - (limits.kerf ?? 0),
+  };
+}
+
 interface Filling {
   readonly pieces: readonly PieceRun[];
   /** Worst first: mm of lap that are lacking, pieces too short, pieces sawn (a bat is half a one), and less than nothing by the least that is no bat. */
@@ -37,72 +59,64 @@ export interface Closing {
 }
 
 /** The best there is; nothing where nothing goes in. */
-export function fewest(room: Room): Closing | undefined {
+export function fewest(asked: Room): Closing | undefined {
+  const room = readied(asked);
   let best: Filling | undefined;
+  const judge = (pieces: readonly PieceRun[]) => {
+    const cost = costOf(room, pieces);
+    if (!best || isLess(cost, best.cost)) best = { pieces, cost };
+  };
   const widest = room.taken.length + 1;
-  for (let pieces = 1; pieces <= widest; pieces++)
-    for (const filling of fillings(room, pieces))
-      if (!best || isLess(filling.cost, best.cost)) best = filling;
+  for (let count = 1; count <= widest; count++) eachRow(room, room.opening.at, count, [], judge);
   return best && { pieces: best.pieces, good: best.cost[0] < EPS && best.cost[1] === 0 };
 }
 
 function isLess(a: Filling['cost'], b: Filling['cost']): boolean {
-  const i = a.findIndex((x, at) => Math.abs(x - b[at]!) > EPS);
-  return i >= 0 && a[i]! < b[i]!;
+  for (let i = 0; i < a.length; i++) if (Math.abs(a[i]! - b[i]!) > EPS) return a[i]! < b[i]!;
+  return false;
 }
 
-function* fillings(room: Room, count: number): Generator<Filling> {
-  for (const pieces of rows(room, room.opening.at, count))
-    yield { pieces, cost: costOf(room, pieces) };
-}
-
-/** Rows of so many pieces from a place to the edge, each that is worth trying. */
-function* rows(room: Room, from: number, count: number): Generator<PieceRun[]> {
+/** Rows of so many pieces from a place to the edge, after those before it: each that is worth trying. */
+function eachRow(
+  room: Ready,
+  from: number,
+  count: number,
+  before: readonly PieceRun[],
+  judge: (pieces: readonly PieceRun[]) => void,
+): void {
   const { edge, joint } = room.opening;
   if (count === 1) {
     const last = lastOf(room, edge - from);
-    if (last) yield [last];
+    if (last) judge([...before, last]);
     return;
   }
   for (const first of firstsOf(room, from, count))
-    for (const rest of rows(room, from + first.length + joint, count - 1)) yield [first, ...rest];
+    eachRow(room, from + first.length + joint, count - 1, [...before, first], judge);
 }
 
 const cut = (length: number): PieceRun => ({ piece: 'cut', length, count: 1 });
 
 /** What reaches as far as the edge, or leaves a joint there that anyone would accept. */
-function lastOf(room: Room, length: number): PieceRun | undefined {
+function lastOf(room: Ready, length: number): PieceRun | undefined {
   const { spec, opening } = room;
-  const named = namedIn(room).find((each) => {
+  const named = room.named.find((each) => {
     const wider = length - each.length;
     return wider > -SAME && opening.joint + wider <= spec.limits.most + SAME;
   });
   return named ?? (isCut(room, length) ? cut(length) : undefined);
 }
 
-/** What there is without another cut: bats, and the bricks that were there. */
-function namedIn({ bats, taken }: Room): PieceRun[] {
-  const whole = taken.filter(({ piece }) => piece === 'stretcher' || piece === 'header');
-  return [...whole.map((each) => ({ ...each, count: 1 })), ...bats];
+function isCut({ spec, mostCut }: Ready, length: number): boolean {
+  return length > SAME && length >= spec.limits.leastCut - SAME && length <= mostCut + SAME;
 }
-
-/** Nearer to a whole brick than the saw is wide nobody cuts one. */
-function isCut({ spec }: Room, length: number): boolean {
-  const { limits, unit } = spec;
-  const most = unit.length - (limits.kerf ?? 0);
-  return length > SAME && length >= limits.leastCut - SAME && length <= most + SAME;
-}
-
-const quarterOf = ({ spec }: Room) => Math.max(spec.limits.leastCut, spec.unit.length / 4);
 
 /** What is worth trying for the first of some pieces: bats, a cut that just laps, the shortest and longest, all alike. */
-function firstsOf(room: Room, from: number, count: number): PieceRun[] {
+function firstsOf(room: Ready, from: number, count: number): PieceRun[] {
   const { edge, joint } = room.opening;
   const all = edge - from - (count - 1) * joint;
-  const named = namedIn(room);
-  const { unit, limits } = room.spec;
-  const most = unit.length - (limits.kerf ?? 0);
-  const each = [quarterOf(room), limits.leastCut, most, ...named.map(({ length }) => length)];
+  const { named, quarter, mostCut } = room;
+  const { leastCut } = room.spec.limits;
+  const each = [quarter, leastCut, mostCut, ...named.map(({ length }) => length)];
   const { wary, lap } = room.beside;
   const lapping = wary.flatMap((x) => [x - lap, x + lap]).map((x) => x - joint / 2 - from);
   // So that what follows may be any of them, too, or just lap in its turn.
@@ -121,7 +135,7 @@ function distinct(lengths: readonly number[]): number[] {
   return sorted.filter((length, i) => i === 0 || length - sorted[i - 1]! > SAME);
 }
 
-function costOf(room: Room, pieces: readonly PieceRun[]): Filling['cost'] {
+function costOf(room: Ready, pieces: readonly PieceRun[]): Filling['cost'] {
   const { beside, opening } = room;
   let at = opening.at - opening.joint / 2;
   let short = 0;
@@ -130,7 +144,7 @@ function costOf(room: Room, pieces: readonly PieceRun[]): Filling['cost'] {
     short += beside.wary.reduce((most, x) => Math.max(most, beside.lap - Math.abs(x - at)), 0);
   }
   const cuts = pieces.filter((piece) => sawn(piece) > 0);
-  const tooShort = cuts.filter(({ length }) => length < quarterOf(room) - SAME).length;
+  const tooShort = cuts.filter(({ length }) => length < room.quarter - SAME).length;
   const sum = cuts.reduce((all, piece) => all + sawn(piece), 0);
   const lengths = cuts.filter(({ piece }) => piece === 'cut').map(({ length }) => length);
   return [short, tooShort, sum, -Math.min(...lengths, room.spec.unit.length)];

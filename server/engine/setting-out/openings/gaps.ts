@@ -1,6 +1,5 @@
 /** What an arch takes of the courses it passes through. */
-import type { Arch } from './arch';
-import { halfWidthAt, ringArea, soffitArea } from './arch';
+import { type Arch, halfWidthAt, ringArea, soffitArea } from './arch';
 import type { Gap } from './carve';
 
 /** Where an arch stands: its centre line, mm from the wall's left end, and the course it springs from. */
@@ -41,6 +40,7 @@ export function archCourses(arch: Arch, at: Standing, { gauge, bed }: Levels): A
   });
 }
 
+/** Where an arch leaves nothing of a course, mm along the wall. */
 export function archGaps(courses: readonly ArchCourse[], { middle }: Standing): Gap[] {
   return courses
     .filter(({ least }) => least > 0)

@@ -3,7 +3,7 @@ import { jointsOf } from '../lay/joints';
 import type { Band, Segment } from '../types';
 
 /** First of an ordered list for which something holds that then holds for all after it; its length if none. */
-export function firstOf<T>(list: readonly T[], holds: (one: T) => boolean): number {
+function firstOf<T>(list: readonly T[], holds: (one: T) => boolean): number {
   let low = 0;
   for (let high = list.length; low < high; ) {
     const middle = (low + high) >> 1;

@@ -26,6 +26,7 @@ export function wallRows({ front, wall }: AttachedShape): readonly [number, numb
   return [2 * front, 2 * (front + wall)];
 }
 
+/** The plan of a pier in its wall by quarter bricks, with some of the wall on either side to bond with. */
 export function attachedRegion(shape: AttachedShape, edges: Edges): Region {
   const across = 2 * shape.width;
   const depth = 2 * (shape.front + shape.wall + shape.back);

@@ -23,7 +23,7 @@ const LINES: readonly Line[] = [
 ];
 
 /** Half bricks: in thicker walls each row stops elsewhere, and no plan is looked for. */
-export const MOST_THICK = 2;
+const MOST_THICK = 2;
 
 export interface AttachedOut {
   /** The wall’s lines beside each pier, to set it out with. */

@@ -2,9 +2,8 @@
 export type { AttachedLaid } from './attached';
 export type { AttachedShape } from './attached-region';
 export { faceOf } from './face';
-export type { AttachedPier } from './in-wall';
 export { attachPiers } from './in-wall';
 export { firstOnTop } from './on-top';
 export { hasCore, pierPlans } from './standing';
-export type { CoreFill, CoursePlan, PierLaid, PierQuestion, ShownPiece, Side } from './types';
+export type { CoreFill, CoursePlan, PierLaid } from './types';
 export { MOST_HALVES } from './types';

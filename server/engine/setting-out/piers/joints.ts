@@ -1,6 +1,5 @@
 /** Joints of a course on plan: those that show as perpends, and those inside. */
-import type { Region } from './region';
-import { SIDES } from './region';
+import { type Region, SIDES } from './region';
 import type { GridPiece, Side } from './types';
 
 /** Perpends are told apart by their face (side and line) and place along it, in quarter bricks. */
@@ -39,6 +38,7 @@ function addPerpends(piece: GridPiece, side: Side, region: Region, found: Set<Pe
 /** More than any face is long, with room before nought. */
 const SPAN = 256;
 
+/** A number that stands for a perpend at a place of a face, so that sets of them are quick to compare. */
 export function perpendAt(side: Side, line: number, edge: number): Perpend {
   return (SIDES.indexOf(side) * SPAN + line + SPAN / 4) * SPAN + edge + SPAN / 4;
 }

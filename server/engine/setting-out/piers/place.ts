@@ -9,7 +9,7 @@ export function quarterOf(unit: UnitSize, joint: number): number {
 }
 
 /** One piece; every one is cut to the joint. */
-export function placed(piece: GridPiece, quarter: number, joint: number): PlacedPiece {
+function placed(piece: GridPiece, quarter: number, joint: number): PlacedPiece {
   return {
     piece: piece.piece,
     x: piece.x * quarter,
@@ -29,6 +29,7 @@ export function voidOf(core: Omit<GridPiece, 'piece'>, quarter: number, joint: n
   };
 }
 
+/** A course in mm: its pieces from the back to the front and from left to right, and what fills its core. */
 export function coursePlan(
   pieces: readonly GridPiece[],
   region: Region,

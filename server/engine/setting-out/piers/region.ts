@@ -18,7 +18,7 @@ export function rectangle(width: number, depth: number): Region {
 }
 
 /** Cells just outside a piece on one side of it. */
-export function beside(piece: GridPiece, side: Side): (readonly [number, number])[] {
+function beside(piece: GridPiece, side: Side): (readonly [number, number])[] {
   const { x, y, w, d } = piece;
   if (side === 'front') return range(w).map((i) => [x + i, y - 1] as const);
   if (side === 'back') return range(w).map((i) => [x + i, y + d] as const);

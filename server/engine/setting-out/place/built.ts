@@ -5,7 +5,7 @@ import type { Band, BrokenBond, Segment, SettingOut, WallRow, WallSpec } from '.
 import { bricksOf, piecesIn } from './face';
 
 /** More pieces than this are not made for a proof. */
-export const MOST_PIECES = 200_000;
+const MOST_PIECES = 200_000;
 
 /** Bricks on either side of a break that may be laid for its sake. */
 const BREAK_REACH = 3;
@@ -72,7 +72,7 @@ function lapAtBreak(why: BrokenBond['why'], spec: WallSpec): number {
  * Joints of a course of many pieces and of one of few are not quite as wide where both fill one length,
  * so that laps are up to this much less than on paper, mm.
  */
-export function slackOf({ limits, joints }: WallSpec): number {
+function slackOf({ limits, joints }: WallSpec): number {
   const off = Math.max(limits.most - joints.perpend, joints.perpend - limits.least, 0);
   return 0.01 + 2 * off;
 }

@@ -19,21 +19,21 @@ export function piecesIn(run: LaidRun): number {
   );
 }
 
-/** The pieces of one turn of a group that reach into `low` to `high`. */
-function* turn(
+/** Adds the pieces of one turn of a group that reach into `low` to `high`. */
+function addTurn(
   group: PieceGroup,
   start: number,
   joint: number,
-  low: number,
-  high: number,
-): Generator<RowPiece> {
+  [low, high]: readonly [number, number],
+  into: RowPiece[],
+): void {
   let at = start;
   for (const { piece, length, count } of group.pieces) {
     const pitch = length + joint;
     const first = Math.min(count, Math.max(0, Math.floor((low - at) / pitch)));
     for (let i = first; i < count && at + i * pitch < high; i++) {
       const from = at + i * pitch;
-      if (from + length > low) yield { piece, from, to: from + length };
+      if (from + length > low) into.push({ piece, from, to: from + length });
     }
     at += count * pitch;
   }
@@ -43,19 +43,21 @@ function* turn(
  * The pieces of one course of a segment that reach into `low` to `high`, mm along the wall. Repeats
  * outside it are stepped over, not walked.
  */
-export function* bricksOf(
+export function bricksOf(
   segment: Segment,
   course: number,
   low = Number.NEGATIVE_INFINITY,
   high = Number.POSITIVE_INFINITY,
-): Generator<RowPiece> {
+): RowPiece[] {
+  const found: RowPiece[] = [];
   const run = segment.runs[course % segment.runs.length]!;
   let at = segment.from + run.from + run.endJoints.left * run.joint;
   for (const group of run.groups) {
     const width = widthOf(group, run.joint);
     const first = Math.min(group.times, Math.max(0, Math.floor((low - at) / width)));
     for (let i = first; i < group.times && at + i * width < high; i++)
-      yield* turn(group, at + i * width, run.joint, low, high);
+      addTurn(group, at + i * width, run.joint, [low, high], found);
     at += group.times * width;
   }
+  return found;
 }

@@ -1,7 +1,6 @@
 /** A bond tried on sample walls: does it bond at all, and does it close between two free ends? */
 import { setOut } from '../lay/set-out';
-import type { LayoutFault, ProofRules } from '../prove';
-import { proveFace, provePlan, proveTied } from '../prove';
+import { type LayoutFault, type ProofRules, proveFace, provePlan, proveTied } from '../prove';
 import type {
   BondPattern,
   CoursePattern,

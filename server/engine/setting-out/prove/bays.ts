@@ -1,6 +1,5 @@
 /** Pieces of a course sorted into the stretches that they fill. */
-import type { BuiltCourse, BuiltPiece, Outline } from './types';
-import { SAME } from './types';
+import { type BuiltCourse, type BuiltPiece, type Outline, SAME } from './types';
 
 /** A clear stretch and the pieces in it, left to right. */
 export interface Bay {

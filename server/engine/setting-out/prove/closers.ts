@@ -1,8 +1,8 @@
 /** Queen closers: one stands beside the quoin header, never at the end (common practice). */
 import { type Bay, baysOf } from './bays';
-import type { BuiltCourse, BuiltPiece, FaultKind, Place } from './types';
-import { SAME } from './types';
+import { type BuiltCourse, type BuiltPiece, type FaultKind, type Place, SAME } from './types';
 
+/** Closers where none belongs: each stands beside the header of an end, and never at the end itself. */
 export function closerFaults(
   { outline, pieces }: Bay,
   tell: (kind: FaultKind, at: number, measured: number, wanted: number) => void,

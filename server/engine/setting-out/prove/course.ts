@@ -1,11 +1,20 @@
 /** One course by itself: every stretch filled from end to end, each joint within limits, each piece its size. */
 import { type Bay, baysOf } from './bays';
 import { closerFaults } from './closers';
-import type { BuiltCourse, BuiltPiece, FaultKind, LayoutFault, Outline, ProofRules } from './types';
-import { MOST_TOLD, SAME } from './types';
+import {
+  type BuiltCourse,
+  type BuiltPiece,
+  type FaultKind,
+  type LayoutFault,
+  MOST_TOLD,
+  type Outline,
+  type ProofRules,
+  SAME,
+} from './types';
 
 type Tell = (kind: FaultKind, at: number, measured: number, wanted: number) => void;
 
+/** All that is wrong with a course as it would be built, the first few of very many. */
 export function proveCourse(course: BuiltCourse, rules: ProofRules): LayoutFault[] {
   const faults: LayoutFault[] = [];
   const tell: Tell = (kind, at, measured, wanted) => {

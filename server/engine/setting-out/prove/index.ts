@@ -1,7 +1,6 @@
 /** Proves a layout from its pieces alone, whoever made it and however. */
 export { areaOf, slabsOf } from './cover';
 export { proveFace } from './face';
-export { perpendsOf } from './laps';
 export type { PlanOutline } from './plan';
 export { provePlan } from './plan';
 export { proveTied } from './tied';
@@ -11,7 +10,5 @@ export type {
   BuiltPiece,
   FaultKind,
   LayoutFault,
-  Outline,
-  Place,
   ProofRules,
 } from './types';

@@ -1,8 +1,14 @@
 /** One course on another: how far perpends lap, and that none stands over one where the bond forbids it. */
 import { baysOf } from './bays';
 import { closerFinder } from './closers';
-import type { BrokenPlace, BuiltCourse, LayoutFault, ProofRules } from './types';
-import { MOST_TOLD, SAME } from './types';
+import {
+  type BrokenPlace,
+  type BuiltCourse,
+  type LayoutFault,
+  MOST_TOLD,
+  type ProofRules,
+  SAME,
+} from './types';
 
 /** A joint between two pieces of one course, mm: its middle and its width. */
 export interface Perpend {
@@ -11,7 +17,7 @@ export interface Perpend {
 }
 
 /** Joints between pieces of one stretch, in order. A plain end against other work is none of the bond's. */
-export function perpendsOf(course: BuiltCourse): Perpend[] {
+function perpendsOf(course: BuiltCourse): Perpend[] {
   return baysOf(course).bays.flatMap(({ pieces }) =>
     pieces.slice(1).map((piece, i) => {
       const before = pieces[i]!.to;

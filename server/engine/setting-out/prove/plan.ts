@@ -1,7 +1,6 @@
 /** One course on plan: nothing overlaps, nothing stands out, and pieces and their joints fill the outline. */
 import type { Area, EndKind, PlacedPiece } from '../types';
-import type { Slab } from './cover';
-import { areaOf, slabsOf } from './cover';
+import { areaOf, type Slab, slabsOf } from './cover';
 import type { FaultKind, LayoutFault } from './types';
 
 /** A rectangle that a course has to fill, and how its two ends along the work are. */

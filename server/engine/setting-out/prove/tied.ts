@@ -1,7 +1,6 @@
 /** Whether a wall is one work from front to back: a piece that goes through from each half brick of it into the next. */
 import type { PlacedPiece } from '../types';
-import type { LayoutFault } from './types';
-import { SAME } from './types';
+import { type LayoutFault, SAME } from './types';
 
 /**
  * Judges all courses of a whole repeat together, on plan. `lines` are the joints between the half bricks of the wall,

@@ -1,5 +1,6 @@
 /** Single bricks cut out and replaced. They come out in pieces. */
 import { phrase } from '../../../../../shared/phrase';
+import { saidFrom } from '../../said';
 import { amountIn } from '../amounts';
 import type { MendingOf } from '../mending';
 import { aroundBricks } from '../mortar';
@@ -17,7 +18,7 @@ export const cutOut: MendingOf = (site) => {
     old: mortar,
     figures: [{ key: 'cut-out', term: bricks }],
     tasks: [amountIn('cut-out', phrase`Cutting out and replacing bricks`, bricks)],
-    says: cutOutSaid(line),
+    says: saidFrom(cutOutSaid(line), line),
     does: ['raking'],
   };
 };

@@ -24,6 +24,7 @@ const KINDS: readonly MendingOf[] = [
   makeGood,
 ];
 
+/** What is mended, kind by kind; nothing of a kind that the repair has none of. */
 export function mendingsOf(site: Site): readonly Mending[] {
   return KINDS.flatMap((kind) => kind(site) ?? []);
 }

@@ -3,6 +3,7 @@ import { phrase } from '../../../../../shared/phrase';
 import { defaultTerm, type LineFacts } from '../../../resolve/env';
 import { product, sum, type Term } from '../../../working/term';
 import { inUnit, unitNames } from '../../lengths';
+import { saidFrom } from '../../said';
 import { amountIn } from '../amounts';
 import type { MendingOf } from '../mending';
 import { makeGoodSaid } from '../says';
@@ -23,7 +24,7 @@ export const makeGood: MendingOf = (site) => {
     mortar,
     figures: [{ key: 'made-good', term: area }],
     tasks: [amountIn('make-good', phrase`Making good`, area)],
-    says: lines.flatMap((line) => makeGoodSaid(line, site.env)),
+    says: lines.flatMap((line) => saidFrom(makeGoodSaid(line, site.env), line)),
   };
 };
 

@@ -3,6 +3,7 @@ import { phrase } from '../../../../../shared/phrase';
 import type { LineFacts } from '../../../resolve/env';
 import { sum, type Term, up } from '../../../working/term';
 import { unitNames } from '../../lengths';
+import { saidFrom } from '../../said';
 import { amountIn } from '../amounts';
 import { beddingLength, beddingPieces, lengthOf, sizeOfPiece } from '../capping';
 import type { MendingOf, Task } from '../mending';
@@ -23,7 +24,7 @@ export const rebed: MendingOf = (site) => {
     mortar,
     old: mortar,
     tasks: all.map((each) => each.task),
-    says: lines.flatMap((line) => rebedSaid(line, site)),
+    says: lines.flatMap((line) => saidFrom(rebedSaid(line, site), line)),
     does: ['lifting'],
   };
 };

@@ -3,6 +3,7 @@ import { phrase } from '../../../../../shared/phrase';
 import { missing, quotient, sum, type Term, up } from '../../../working/term';
 import { brickTerms } from '../../count';
 import { inMm } from '../../lengths';
+import { saidFrom } from '../../said';
 import { amountIn } from '../amounts';
 import type { MendingOf } from '../mending';
 import { underCoping } from '../mortar';
@@ -30,7 +31,7 @@ export const recope: MendingOf = (site) => {
       amountIn('take-down', phrase`Taking off the coping`, bricks),
       amountIn('coping', phrase`Laying the coping again`, bricks),
     ],
-    says: recopeSaid(line, site.env),
+    says: saidFrom(recopeSaid(line, site.env), line),
   };
 };
 

@@ -3,6 +3,7 @@ import { phrase } from '../../../../../shared/phrase';
 import type { LineFacts } from '../../../resolve/env';
 import { sum } from '../../../working/term';
 import { unitNames } from '../../lengths';
+import { saidFrom } from '../../said';
 import { amountIn } from '../amounts';
 import { beddingPieces, blocksGone, sizeOfPiece } from '../capping';
 import type { MendingOf } from '../mending';
@@ -34,7 +35,7 @@ export const replace: MendingOf = (site) => {
     })),
     figures: [{ key: 'replaced', term: count }],
     tasks: [amountIn('replace', phrase`Taking off and bedding new ones`, count)],
-    says: lines.flatMap((line) => replaceSaid(line, site)),
+    says: lines.flatMap((line) => saidFrom(replaceSaid(line, site), line)),
     does: ['lifting'],
   };
 };

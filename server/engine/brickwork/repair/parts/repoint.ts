@@ -5,6 +5,7 @@ import type { LineFacts } from '../../../resolve/env';
 import { sum, type Term } from '../../../working/term';
 import { inUnit, unitNames } from '../../lengths';
 import type { Figure } from '../../needs';
+import { saidFrom } from '../../said';
 import { amountIn } from '../amounts';
 import type { MendingOf } from '../mending';
 import { inFace, inJoints } from '../pointing';
@@ -43,7 +44,7 @@ export const repoint: MendingOf = (site) => {
       ),
     ),
     remarks: lines.flatMap((line) => rakeShallow(line, site.masonry)),
-    says: lines.flatMap((line) => repointSaid(line, site.env)),
+    says: lines.flatMap((line) => saidFrom(repointSaid(line, site.env), line)),
     does: ['raking'],
   };
 };

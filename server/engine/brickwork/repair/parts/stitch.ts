@@ -6,6 +6,7 @@ import { stitchBars } from '../../../findings/repairs/stitch-bars';
 import { defaultLine, type LineFacts } from '../../../resolve/env';
 import { fact, named, product, sum, type Term, up } from '../../../working/term';
 import { inMm } from '../../lengths';
+import { saidFrom } from '../../said';
 import { amountIn } from '../amounts';
 import type { MendingOf } from '../mending';
 import { into, slot } from '../mortar';
@@ -30,7 +31,7 @@ export const stitch: MendingOf = (site) => {
     pieces: [{ material, count: bars, origin: rule.at('material') }],
     figures: [{ key: 'bars', term: bars }],
     tasks: [amountIn('stitch', phrase`Raking beds and setting bars`, bars)],
-    says: lines.flatMap((line) => stitchSaid(line, rule, site.env)),
+    says: lines.flatMap((line) => saidFrom(stitchSaid(line, rule, site.env), line)),
     does: ['raking'],
   };
 };
@@ -39,7 +40,7 @@ export const stitch: MendingOf = (site) => {
 function barsIn(line: LineFacts, rule: LineFacts): Term {
   const long = line.term('length', phrase`crack`);
   const apart = rule.term('apart', phrase`bars apart`);
-  const steps = up(phrase`steps`, 'pieces', into('steps', 'pieces', long, apart));
+  const steps = up(phrase`steps between bars`, 'pieces', into('steps', 'pieces', long, apart));
   return sum(phrase`bars`, 'pieces', [
     steps,
     fact(phrase`one at its beginning`, exact(1), 'pieces', rule.origin),

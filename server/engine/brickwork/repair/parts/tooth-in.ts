@@ -4,6 +4,7 @@ import { exact } from '../../../../../shared/exact';
 import { phrase } from '../../../../../shared/phrase';
 import type { LineFacts } from '../../../resolve/env';
 import { fact, named, product, quotient, sum, type Term, up } from '../../../working/term';
+import { saidFrom } from '../../said';
 import { amountIn } from '../amounts';
 import type { MendingOf } from '../mending';
 import { bedded } from '../mortar';
@@ -27,7 +28,7 @@ export const toothIn: MendingOf = (site) => {
       amountIn('cut-out', phrase`Cutting indents in standing work`, bricks),
       amountIn('facework', phrase`Building into them`, filled),
     ],
-    says: lines.flatMap(toothInSaid),
+    says: lines.flatMap((line) => saidFrom(toothInSaid(line), line)),
     does: ['cutting'],
   };
 };

@@ -1,5 +1,5 @@
 /** An arch over an opening: struck from its line, with its rings. */
-import { decisionFor } from '../../../findings/fit/fit';
+import { decisionFor } from '../../../findings/fit/decision';
 import { defaultLine, type LineFacts } from '../../../resolve/env';
 import {
   type Arch,
@@ -12,7 +12,7 @@ import {
   type Voussoir,
   widthOver,
 } from '../../../setting-out';
-import type { OpeningFacts } from '../spec';
+import type { OpeningFacts } from '../openings';
 import { MOST_COURSES, type Site, type Zone } from './site';
 
 export interface HeadArch {

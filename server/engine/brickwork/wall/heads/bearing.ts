@@ -1,11 +1,10 @@
 /** How far a lintel reaches over the reveals: what its opening says, else what the library asks for. */
 
-import type { Env } from '../../../resolve/env';
-import { LineFacts } from '../../../resolve/env';
-import type { OpeningFacts } from '../spec';
+import { type Env, LineFacts } from '../../../resolve/env';
+import type { OpeningFacts } from '../openings';
 
 /** The nearest defaults' least bearing over an opening so wide: the narrowest `to` that takes it in, else the line without one. */
-export function leastBearing(env: Env, width: number): LineFacts | undefined {
+function leastBearing(env: Env, width: number): LineFacts | undefined {
   const said = env.book.all('defaults', 'bearing');
   const lines = said
     .filter(({ block }) => block === said[0]!.block)

@@ -1,21 +1,18 @@
 /** Bricks and mortar of what spans the openings of a wall and lies at their feet. */
-import { type Ring, ringArea, ringBricks, type SettingOut, type Tally } from '../../../setting-out';
+import {
+  NOTHING_COUNTED,
+  type Ring,
+  ringArea,
+  ringBricks,
+  type SettingOut,
+  type Tally,
+} from '../../../setting-out';
 import type { HeadArch } from './arch';
 import type { Head } from './head';
 import type { Lintel } from './lintel';
 import { lowPieces, type Splitable } from './low-row';
 import type { UprightRow } from './row';
 import type { Site, Zone } from './site';
-
-const NOTHING: Tally = {
-  wholes: 0,
-  halves: 0,
-  threeQuarters: 0,
-  closers: 0,
-  cuts: [],
-  brickVolume: 0,
-  grossVolume: 0,
-};
 
 /** Bricks, mm through the wall, of one place of an upright row or a ring. */
 function solidThrough(
@@ -45,7 +42,7 @@ export function rowTally(
   const places = (way?.wholes ?? 0) + (cut?.cuts ?? 0);
   const along = (way?.wholes ?? 0) * site.spec.unit.height + (cut ? cut.cuts * cut.cut : 0);
   return {
-    ...NOTHING,
+    ...NOTHING_COUNTED,
     wholes: places * across.wholes,
     halves: places * across.halves,
     brickVolume: along * high * solidThrough(across, kind, site),
@@ -63,17 +60,22 @@ export function splitsOver({ coursing, zone }: Splitable, site: Laying): Tally {
   const { over, split, works } = coursing;
   const long = zone.to - zone.from;
   const gross = long * over * site.deep;
-  if (works || split <= 0) return { ...NOTHING, grossVolume: gross };
+  if (works || split <= 0) return { ...NOTHING_COUNTED, grossVolume: gross };
   const pieces = lowPieces({ coursing, zone }, site);
   const solid = pieces.reduce((sum, { along, across }) => sum + along * across, 0);
-  return { ...NOTHING, wholes: pieces.length, brickVolume: solid * split, grossVolume: gross };
+  return {
+    ...NOTHING_COUNTED,
+    wholes: pieces.length,
+    brickVolume: solid * split,
+    grossVolume: gross,
+  };
 }
 
 /** The bed of a lintel on its bearings. */
 export function beddingOf({ from, to, coursing }: Lintel, head: Head, site: Laying): Tally {
-  if (coursing.courses === 0) return NOTHING;
+  if (coursing.courses === 0) return NOTHING_COUNTED;
   const bears = Math.max(0, to - from - head.opening.spec.width);
-  return { ...NOTHING, grossVolume: bears * site.spec.joints.bed * site.deep };
+  return { ...NOTHING_COUNTED, grossVolume: bears * site.spec.joints.bed * site.deep };
 }
 
 /** Bricks on edge that go through a wall, for one place of a ring. */
@@ -81,6 +83,7 @@ function archThrough({ spec }: Laying): UprightRow['across'] {
   return { wholes: Math.floor(spec.thickness / 2), halves: spec.thickness % 2 };
 }
 
+/** Bricks of an arch, all rings, and its volume, mm³. */
 export function archTally({ arch, rings, how }: HeadArch, site: Laying): Tally {
   const { unit } = site.spec;
   const across = archThrough(site);
@@ -90,7 +93,7 @@ export function archTally({ arch, rings, how }: HeadArch, site: Laying): Tally {
     0,
   );
   return {
-    ...NOTHING,
+    ...NOTHING_COUNTED,
     wholes: count * across.wholes,
     halves: count * across.halves,
     brickVolume: face * solidThrough(across, 'brick-on-edge', site),

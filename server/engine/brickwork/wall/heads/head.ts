@@ -1,10 +1,9 @@
 /** What spans each opening of a wall, and what of the wall's courses it takes. */
 import type { Remark } from '../../../findings/remark';
 import type { LineFacts } from '../../../resolve/env';
-import type { Gap, LengthWay } from '../../../setting-out';
-import { archGaps } from '../../../setting-out';
+import { archGaps, type Gap, type LengthWay } from '../../../setting-out';
 import type { Masonry } from '../../masonry';
-import type { OpeningFacts } from '../spec';
+import type { OpeningFacts } from '../openings';
 import { archIn, archSaid, type HeadArch } from './arch';
 import { type Lintel, lintelOf } from './lintel';
 import { movedBearing, movedWidth } from './moved';

@@ -1,8 +1,9 @@
 /** Heads, lintels and arches let into a wall that is set out. */
-import { archGaps, carve, type Tally, wedgeArea } from '../../../setting-out';
+import { archGaps, carve, NOTHING_COUNTED, type Tally, wedgeArea } from '../../../setting-out';
 import type { Cornered } from '../meet/quoins';
 import { gapsOf, type Head } from './head';
 
+/** Faces with the room that heads take cut out of them. */
 export function withHeads(corners: Cornered, heads: readonly Head[]): Cornered {
   const gaps = gapsOf(heads);
   if (!gaps.length) return corners;
@@ -30,11 +31,7 @@ export function withoutWedges(
   const { unit, joints } = spec;
   const share = (unit.length * unit.height) / ((unit.length + joints.perpend) * gauge);
   return {
-    wholes: 0,
-    halves: 0,
-    threeQuarters: 0,
-    closers: 0,
-    cuts: [],
+    ...NOTHING_COUNTED,
     brickVolume: -wedges * thickness * share,
     grossVolume: -wedges * thickness,
   };

@@ -1,6 +1,6 @@
 /** A lintel over an opening: where it lies, and what courses it takes the place of. */
 import type { LineFacts } from '../../../resolve/env';
-import type { OpeningFacts } from '../spec';
+import type { OpeningFacts } from '../openings';
 import { type Bearing, bearingOf } from './bearing';
 import { type Coursing, coursing, MOST_COURSES, type Site, type Zone } from './site';
 

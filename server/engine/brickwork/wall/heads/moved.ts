@@ -1,12 +1,11 @@
 /** Ways out of a row over or under an opening that does not work: another width, another bearing. */
 
 import { phrase } from '../../../../../shared/phrase';
-import { lastOwnLine } from '../../../findings/fit/fit';
-import type { RemarkWay } from '../../../findings/remark';
-import { lineAfter } from '../../../findings/remark';
+import { lastOwnLine } from '../../../findings/fit/decision';
+import { lineAfter, type RemarkWay } from '../../../findings/remark';
 import type { LengthWay } from '../../../setting-out';
 import { lengthText } from '../../lengths';
-import type { OpeningFacts } from '../spec';
+import type { OpeningFacts } from '../openings';
 import type { Lintel } from './lintel';
 
 export function movedWidth({ facts, spec }: OpeningFacts, way: LengthWay): RemarkWay | undefined {

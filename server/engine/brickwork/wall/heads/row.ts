@@ -1,9 +1,10 @@
 /** A row of bricks set upright between two points: soldiers or bricks on edge over an opening, bricks on edge at its foot. */
 import { phrase } from '../../../../../shared/phrase';
-import { decisionFor, type RunInText } from '../../../findings/fit/fit';
+import { decisionFor } from '../../../findings/fit/decision';
+import type { RunInText } from '../../../findings/fit/fit';
 import type { LineFacts } from '../../../resolve/env';
 import { type CutWay, type Fit, fitRun, type JointWay } from '../../../setting-out';
-import type { OpeningFacts } from '../spec';
+import type { OpeningFacts } from '../openings';
 import type { Site } from './site';
 
 export type Upright = 'soldier' | 'brick-on-edge';

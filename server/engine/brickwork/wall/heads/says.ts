@@ -2,13 +2,20 @@
 import { later, phrase, spoken } from '../../../../../shared/phrase';
 import type { LineFacts } from '../../../resolve/env';
 import type { Masonry } from '../../masonry';
-import { sizeSaid } from '../../said';
+import { type Said, saidFrom, sizeSaid } from '../../said';
 import type { WallPlan } from '../spec';
 import type { Head } from './head';
 import { brickIn } from './laid';
 
-export function saysOf({ heads }: WallPlan, masonry: Masonry): string[] {
-  return heads.flatMap((head) => [...overSaid(head, masonry), ...footSaid(head, masonry)]);
+export function saysOf({ heads }: WallPlan, masonry: Masonry): Said[] {
+  return heads.flatMap((head) => {
+    const { facts } = head.opening;
+    const line = facts.line('head') ?? facts.line('lintel');
+    return [
+      ...saidFrom(overSaid(head, masonry), line),
+      ...saidFrom(footSaid(head, masonry), head.subsill?.line),
+    ];
+  });
 }
 
 const RINGS = ['', later`one ring`, later`two rings`, later`three rings`, later`four rings`];

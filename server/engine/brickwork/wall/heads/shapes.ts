@@ -1,6 +1,6 @@
 /** Heads, lintels, arches and sills as they show in an elevation: outlines, mm of the wall. */
 import type { Ring } from '../../../setting-out';
-import type { FacePoint, FaceShape } from '../../needs';
+import type { FacePoint, FaceShape } from '../../faces';
 import type { HeadArch } from './arch';
 import type { Laying } from './counts';
 import type { Head } from './head';

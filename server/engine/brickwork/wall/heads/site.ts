@@ -1,7 +1,8 @@
 /** What heads, lintels and sills are set out in: the wall they stand in, and what may be called its courses. */
 import type { JointLimits, Level, WallSpec } from '../../../setting-out';
 import { limitsOf, type Masonry } from '../../masonry';
-import type { OpeningFacts, PierFacts } from '../spec';
+import type { OpeningFacts } from '../openings';
+import type { PierFacts } from '../piers/placed';
 
 export interface Site {
   readonly masonry: Masonry;

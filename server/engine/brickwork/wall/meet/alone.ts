@@ -1,5 +1,5 @@
 /** A wall as it would be laid if it met no other. Kept for as long as its block and what it is worked out in are the same. */
-import { decisionFor } from '../../../findings/fit/fit';
+import { decisionFor } from '../../../findings/fit/decision';
 import type { WallRun } from '../../../findings/fit/fit-run';
 import type { Remark } from '../../../findings/remark';
 import { type Env, factsOf } from '../../../resolve/env';

@@ -6,10 +6,10 @@ import type { LaidAlone } from './alone';
 import { SIDES } from './ends';
 
 /** Blocks of more courses than this are no blocks, and courses would repeat over far too many. */
-export const MOST_TO_A_BLOCK = 12;
+const MOST_TO_A_BLOCK = 12;
 
 /** Courses to a block, of a line that says `block-bonded`. */
-export function blockCourses(line: LineFacts | undefined, env: Env): number | undefined {
+function blockCourses(line: LineFacts | undefined, env: Env): number | undefined {
   if (line?.word('end') !== 'block-bonded') return undefined;
   const said = line.number('block') ?? defaultLine(env, 'block-courses')?.number('courses') ?? 1;
   return Math.min(MOST_TO_A_BLOCK, Math.max(1, Math.floor(said)));

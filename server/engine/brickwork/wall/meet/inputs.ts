@@ -1,5 +1,7 @@
 /** What a wall is laid from where it meets others or is parted, each with its line. */
+
 import { phrase } from '../../../../../shared/phrase';
+import { endSaid } from '../../../kinds-said';
 import { type Env, factsOf } from '../../../resolve/env';
 import type { Term } from '../../../working/term';
 import type { MovementJoint } from './movement';
@@ -18,6 +20,6 @@ export function movementTerms(joints: readonly MovementJoint[]): Term[] {
   const lines = [...new Set(joints.map((joint) => joint.line))];
   return lines.map((line) => {
     if (line.values.every) return line.term('every', phrase`a movement joint every`);
-    return line.term('distance', phrase`movement joint, from the ${line.word('side')}`);
+    return line.term('distance', phrase`movement joint, from the ${endSaid(line.word('side'))}`);
   });
 }

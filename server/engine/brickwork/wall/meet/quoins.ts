@@ -69,6 +69,7 @@ export interface Cornered {
   readonly blocks: Readonly<Partial<Record<Side, number>>>;
 }
 
+/** A wall with its corners, and with the ends of others that are bonded into it; as it is alone where none is. */
 export function cornered(
   block: SourceBlock,
   alone: LaidAlone,

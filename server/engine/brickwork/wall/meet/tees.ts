@@ -1,5 +1,7 @@
 /** Walls that run into the face of another. */
+
 import { phrase } from '../../../../../shared/phrase';
+import { endSaid } from '../../../kinds-said';
 import { type Env, factsOf, type LineFacts } from '../../../resolve/env';
 import type { Entry, Parity, Side } from '../../../setting-out';
 import type { SourceBlock } from '../../../workspace/source';
@@ -117,7 +119,7 @@ function metAlready(block: SourceBlock, other: SourceBlock, side: Side): string 
   const mine = claimsOf(block).find((c) => c.side !== side && c.wall === other.name);
   // Of two like lines the first holds.
   if (!mine || (mine.kind === 'tee' && side === 'left')) return undefined;
-  return phrase`The ${mine.side} end of this wall meets ${other.name} already.`;
+  return phrase`The ${endSaid(mine.side)} of this wall meets ${other.name} already.`;
 }
 
 /** It has to come against brickwork, all of its thickness. */

@@ -14,7 +14,7 @@ export function coursesBefore(plan: WallPlan, at: number): number {
 }
 
 /** Courses from one tie to the next, never farther apart in height than the line says. */
-export function coursesApart(line: LineFacts, { spec }: WallPlan): number {
+function coursesApart(line: LineFacts, { spec }: WallPlan): number {
   const gauge = spec.unit.height + spec.joints.bed;
   return Math.max(1, Math.floor(((line.number('apart') ?? 0) + 0.5) / gauge));
 }

@@ -2,6 +2,7 @@
 import { phrase } from '../../../../../shared/phrase';
 import { bandsOff } from '../../../findings/band';
 import { brickOf } from '../../goods';
+import { saidFrom } from '../../said';
 import { zonesOf } from '../zones';
 import type { PartOf } from './part';
 
@@ -14,7 +15,11 @@ export const bands: PartOf = (masonry, plan, counts) => {
     const ends = [line.number('first')!, line.number('last') ?? line.number('first')!];
     const [first, last] = [Math.min(...ends), Math.max(...ends)];
     const which = first === last ? phrase`course ${first}` : phrase`courses ${first} to ${last}`;
-    return phrase`Lay ${which} in ${brick.title}.`;
+    return saidFrom([phrase`Lay ${which} in ${brick.title}.`], line);
   });
-  return { bricks: counts.bands.map(({ brick, counted }) => ({ brick, counted })), remarks, says };
+  return {
+    bricks: counts.bands.map(({ brick, counted }) => ({ brick, counted })),
+    remarks,
+    says: says.flat(),
+  };
 };

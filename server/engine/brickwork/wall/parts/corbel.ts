@@ -4,8 +4,8 @@ import { phrase } from '../../../../../shared/phrase';
 import type { Remark } from '../../../findings/remark';
 import { corbelCorner, corbelFar } from '../../../findings/tops/corbel';
 import { type CourseEnds, type SettingOut, sumTallies, type Tally } from '../../../setting-out';
-import type { FaceArea } from '../../needs';
-import { sizeSaid } from '../../said';
+import type { FaceArea } from '../../faces';
+import { saidFrom, sizeSaid } from '../../said';
 import { areasIn } from '../piers/projecting';
 import type { WallPlan } from '../spec';
 import type { PartOf } from './part';
@@ -26,9 +26,12 @@ export const corbel: PartOf = (masonry, plan, counts) => {
   return {
     remarks,
     mortar: [bedsLess(areas, out, counts.out, made)],
-    says: [
-      phrase`Lay the ${which} out, ${courses === 1 ? '' : phrase`each `}${sizeSaid(out, masonry.env)}${each}.`,
-    ],
+    says: saidFrom(
+      [
+        phrase`Lay the ${which} out, ${courses === 1 ? '' : phrase`each `}${sizeSaid(out, masonry.env)}${each}.`,
+      ],
+      line,
+    ),
     facts: { corbel: { areas, out, each: true, both: false, ...past } },
   };
 };

@@ -2,7 +2,8 @@
 import { phrase } from '../../../../../shared/phrase';
 import { factsOf } from '../../../resolve/env';
 import type { SourceBlock } from '../../../workspace/source';
-import type { WallJoin } from '../../needs';
+import { saidFrom } from '../../said';
+import type { WallJoin } from '../../work';
 import type { Quoin } from '../meet/quoins';
 import type { Part, PartOf } from './part';
 
@@ -13,7 +14,9 @@ export const corners: PartOf = ({ env, facts }, _plan, { quoins }): Part | undef
   const said = quoins.filter((q) => q.comesIn && q.way);
   const joins = quoins.map((q) => joinOf(q, facts.line(q.side)?.word('faces') === 'inside'));
   return {
-    says: said.map((q) => phrase`Bond its corner with ${called(q.other)}.`),
+    says: said.flatMap((q) =>
+      saidFrom([phrase`Bond its corner with ${called(q.other)}.`], facts.line(q.side)),
+    ),
     facts: { joins },
   };
 };

@@ -2,6 +2,7 @@
 
 import { exact } from '../../../../../shared/exact';
 import { phrase } from '../../../../../shared/phrase';
+import { endSaid } from '../../../kinds-said';
 import type { SettingOut, Side } from '../../../setting-out';
 import { counted, fact, product, type Term } from '../../../working/term';
 import type { Masonry } from '../../masonry';
@@ -50,7 +51,7 @@ export function indentsAt(
 ): Indents {
   const { courses, deep } = toothing(out, side);
   const line = facts.line(side)!;
-  const count = counted(phrase`Indents at the ${side} end`, courses, '', {
+  const count = counted(phrase`Indents at the ${endSaid(side)}`, courses, '', {
     note: phrase`one for each course that runs in`,
     args: [height.term, fact(phrase`indents are cut`, exact(1), '', line.origin)],
   });
@@ -59,7 +60,10 @@ export function indentsAt(
     exact(Math.ceil(spec.thickness / 2)),
     'bricks',
   );
-  const bricks = product(phrase`Bricks cut out at the ${side} end`, 'bricks', [count, abreast]);
-  const says = phrase`Cut indents one course high and ${sizeSaid(deep, env)} deep into the standing work at its ${side} end, and tooth it into them.`;
+  const bricks = product(phrase`Bricks cut out at the ${endSaid(side)}`, 'bricks', [
+    count,
+    abreast,
+  ]);
+  const says = phrase`Cut indents one course high and ${sizeSaid(deep, env)} deep into the standing work at its ${endSaid(side)}, and tooth it into them.`;
   return { count, bricks, says };
 }

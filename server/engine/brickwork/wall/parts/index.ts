@@ -32,6 +32,7 @@ const PARTS: readonly PartOf[] = [
   standing,
 ];
 
+/** What the features of a wall add, one after another; nothing of one that it has not. */
 export function partsOf(
   masonry: Masonry,
   plan: WallPlan,

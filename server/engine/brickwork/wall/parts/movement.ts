@@ -9,7 +9,7 @@ import { counted, fact, missing, quotient, type Term, up } from '../../../workin
 import { inMm, lengthShown } from '../../lengths';
 import type { Masonry } from '../../masonry';
 import type { PieceNeed } from '../../needs';
-import { sizeSaid } from '../../said';
+import { saidFrom, sizeSaid } from '../../said';
 import { coursesBefore, tieTerm } from '../meet/ties';
 import type { WallPlan } from '../spec';
 import { type Backing, layBacking } from './backing/lay';
@@ -29,7 +29,10 @@ export const movement: PartOf = (masonry, plan, { out }): Part | undefined => {
     remarks,
     pieces: [...ties, ...filler],
     figures: [{ key: 'movement', term: count }],
-    says: [said(masonry, plan, behind !== undefined)],
+    says: saidFrom(
+      [said(masonry, plan, behind !== undefined)],
+      ...plan.movement.map((j) => j.line),
+    ),
   };
 };
 

@@ -4,9 +4,12 @@ import type { Gang } from '../../../labour/gang';
 import type { CutPlace, Tally } from '../../../setting-out';
 import type { Apart } from '../../apart';
 import type { Counted } from '../../count';
+import type { TopRun } from '../../faces';
 import type { Brick, Mix } from '../../goods';
 import type { Masonry } from '../../masonry';
-import type { Figure, MixNeed, PieceNeed, TaskNeed, TopRun, WorkFacts } from '../../needs';
+import type { Figure, MixNeed, PieceNeed, TaskNeed } from '../../needs';
+import type { Said } from '../../said';
+import type { WorkFacts } from '../../work';
 import type { WallCounts } from '../counts';
 import type { WallPlan } from '../spec';
 
@@ -32,7 +35,7 @@ export interface Part {
   readonly remarks?: readonly Remark[];
   readonly tops?: readonly TopRun[];
   /** Sentences for the client. */
-  readonly says?: readonly string[];
+  readonly says?: readonly Said[];
   /** What it adds to the height of the wall over all, mm. */
   readonly high?: number;
   /** What brings up a caution: see `WorkFacts.does`. */

@@ -6,11 +6,13 @@ import { taskHours } from '../../../labour/output';
 import type { PierPlan } from '../../../setting-out';
 import { named, sum } from '../../../working/term';
 import { laidFrom } from '../../count';
+import type { WallPierFace } from '../../faces';
 import type { Masonry } from '../../masonry';
-import type { MixNeed, WallPierFace } from '../../needs';
+import type { MixNeed } from '../../needs';
 import { coreConcrete } from '../../pier/core';
 import { inputsOf } from '../counts';
-import type { PierFacts, WallPlan } from '../spec';
+import type { PierFacts } from '../piers/placed';
+import type { WallPlan } from '../spec';
 import type { PartOf } from './part';
 
 export const piers: PartOf = (masonry, plan, _counts, gang) => {

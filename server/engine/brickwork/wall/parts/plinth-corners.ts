@@ -12,8 +12,8 @@ import {
   type Tally,
   tally,
 } from '../../../setting-out';
+import type { ProjectingRow } from '../../faces';
 import type { Masonry } from '../../masonry';
-import type { ProjectingRow } from '../../needs';
 import type { WallCounts } from '../counts';
 import { wallAlone } from '../meet/alone';
 import type { Quoin } from '../meet/quoins';

@@ -6,10 +6,10 @@ import type { LineFacts } from '../../../resolve/env';
 import type { Tally } from '../../../setting-out';
 import { countBricks } from '../../count';
 import { facedBy } from '../../faced';
+import type { FaceProjection } from '../../faces';
 import { type Brick, brickOf } from '../../goods';
 import type { Masonry } from '../../masonry';
-import type { FaceProjection } from '../../needs';
-import { sizeSaid } from '../../said';
+import { saidFrom, sizeSaid } from '../../said';
 import { inputsOf } from '../counts';
 import { areasIn } from '../piers/projecting';
 import type { WallPlan } from '../spec';
@@ -34,7 +34,7 @@ export const plinth: PartOf = (masonry, plan, counts, gang) => {
   return {
     bricks: [{ brick, counted, places: () => plinthCuts(laid, plan, turned) }],
     tasks: [{ task: 'facework', hours }],
-    says: [said(line, brick, masonry)],
+    says: saidFrom([said(line, brick, masonry)], line),
     does: isCut(counted.tally) ? ['cutting'] : [],
     facts: { plinth: shown(line, laid, plan, turned) },
   };

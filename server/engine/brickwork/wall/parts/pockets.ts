@@ -2,13 +2,14 @@
 
 import { exact } from '../../../../../shared/exact';
 import { phrase } from '../../../../../shared/phrase';
+import { endSaid } from '../../../kinds-said';
 import { taskHours } from '../../../labour/output';
 import { defaultLine, type LineFacts } from '../../../resolve/env';
 import type { Side } from '../../../setting-out';
 import { counted, fact, product, sum, type Term } from '../../../working/term';
 import type { Masonry } from '../../masonry';
 import type { Figure } from '../../needs';
-import { sizeSaid } from '../../said';
+import { saidFrom, sizeSaid } from '../../said';
 import { SIDES } from '../meet/ends';
 import type { WallPlan } from '../spec';
 import { indentsAt } from './indents';
@@ -41,8 +42,10 @@ export const pockets: PartOf = (masonry, plan, { blocks, out }, gang): Part | un
     ],
     tasks: [{ task: 'cut-out', hours: taskHours('cut-out', label, bricks, masonry.env, gang) }],
     says: [
-      ...sides.map((side) => said(side, blocks[side]!, masonry, plan)),
-      ...indents.map((each) => each.says),
+      ...sides.flatMap((side) =>
+        saidFrom([said(side, blocks[side]!, masonry, plan)], masonry.facts.line(side)),
+      ),
+      ...toothed.flatMap((side, i) => saidFrom([indents[i]!.says], masonry.facts.line(side))),
     ],
     does: ['cutting'],
   };
@@ -68,7 +71,7 @@ function pocketsAt(
   const own = facts.line(side)!;
   const line: LineFacts = own.values.block ? own : (defaultLine(env, 'block-courses') ?? own);
   const courses = fact(phrase`courses to a block`, exact(block), 'courses', line.origin);
-  const pockets = counted(phrase`Pockets at the ${side} end`, count, '', {
+  const pockets = counted(phrase`Pockets at the ${endSaid(side)}`, count, '', {
     note: phrase`every second block of courses runs in, the lowest first`,
     args: [height.term, courses],
   });
@@ -78,12 +81,15 @@ function pocketsAt(
     'bricks',
   );
   const parts = [pockets, courses, abreast];
-  return { pockets, bricks: product(phrase`Bricks cut out at the ${side} end`, 'bricks', parts) };
+  return {
+    pockets,
+    bricks: product(phrase`Bricks cut out at the ${endSaid(side)}`, 'bricks', parts),
+  };
 }
 
 function said(side: Side, block: number, { env }: Masonry, { spec }: WallPlan): string {
   const high = block * (spec.unit.height + spec.joints.bed);
   const deep = (spec.unit.length + spec.joints.perpend) / 2;
   const courses = block === 1 ? phrase`every second course` : phrase`every second ${block} courses`;
-  return phrase`Cut pockets ${sizeSaid(high, env)} high and ${sizeSaid(deep, env)} deep into the standing work at its ${side} end, and run ${courses} into them.`;
+  return phrase`Cut pockets ${sizeSaid(high, env)} high and ${sizeSaid(deep, env)} deep into the standing work at its ${endSaid(side)}, and run ${courses} into them.`;
 }

@@ -5,7 +5,9 @@ import { teePlace, teeTwice, teeUnbonded } from '../../../findings/junctions/tee
 import type { Remark } from '../../../findings/remark';
 import { defaultLine, factsOf } from '../../../resolve/env';
 import type { Masonry } from '../../masonry';
-import type { PieceNeed, WallJoin } from '../../needs';
+import type { PieceNeed } from '../../needs';
+import { saidFrom } from '../../said';
+import type { WallJoin } from '../../work';
 import type { Tee } from '../meet/tees';
 import { tieTerm } from '../meet/ties';
 import { hasBacking } from '../meet/unbonded';
@@ -22,7 +24,7 @@ export const tees: PartOf = (masonry, plan, { tees: all }): Part | undefined => 
       masonry,
       plan,
     ),
-    says: stand.map((t) => said(t, masonry)),
+    says: stand.flatMap((t) => saidFrom([said(t, masonry)], t.line)),
     facts: { tees: stand.map((t) => joinOf(t)) },
   };
 };

@@ -19,7 +19,8 @@ import {
 } from '../../../setting-out';
 import { countsOf } from '../../pier/core';
 import { aboveWall } from '../above';
-import type { PierFacts, WallPlan } from '../spec';
+import type { WallPlan } from '../spec';
+import type { PierFacts } from './placed';
 
 /** Mm from its sides that the top of the wall is looked at. */
 const BESIDE = 1;

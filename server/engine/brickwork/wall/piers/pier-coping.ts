@@ -11,7 +11,8 @@ import { sizeText } from '../../lengths';
 import { limitsOf, type Masonry, thicknessOf } from '../../masonry';
 import type { CopingRun } from '../../tops/coping';
 import { bricksMade, type CopingMade } from '../../tops/coping-made';
-import type { PierFacts, WallPlan } from '../spec';
+import type { WallPlan } from '../spec';
+import type { PierFacts } from './placed';
 
 /** Those of the piers in a wall. */
 export function pierRuns(masonry: Masonry, plan: WallPlan): CopingRun[] {

@@ -1,7 +1,8 @@
 /** How the piers of a wall are laid, in words for a working. */
 import { phrase } from '../../../../../shared/phrase';
 import { coursesText, planText } from '../../pier/pier-text';
-import type { PierFacts, WallPlan } from '../spec';
+import type { WallPlan } from '../spec';
+import type { PierFacts } from './placed';
 
 /** Piers that are alike are told once, by the name of the first. */
 export function piersText(plan: WallPlan): string[] {
@@ -22,6 +23,6 @@ function linesOf({ spec, plan, attached }: PierFacts): string[] {
   if (!above) return coursesText(spec);
   const free = planText({ ...spec, plans: above.plans }, plan);
   const high = spec.courses - above.from;
-  const many = `${high} ${high === 1 ? 'course' : 'courses'}`;
+  const many = `${high} ${high === 1 ? phrase`course` : phrase`courses`}`;
   return [...coursesText(spec), phrase`Above the wall, ${many}:`, ...free];
 }

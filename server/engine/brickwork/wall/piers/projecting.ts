@@ -1,6 +1,6 @@
 /** Courses that stand out before the face of a wall: where they show in it. */
 import type { SettingOut } from '../../../setting-out';
-import type { FaceArea } from '../../needs';
+import type { FaceArea } from '../../faces';
 
 /** Overlaps less than this are none, mm. */
 const SAME = 0.5;

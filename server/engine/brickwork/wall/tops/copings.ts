@@ -6,7 +6,8 @@ import type { Masonry } from '../../masonry';
 import type { CopingRun } from '../../tops/coping';
 import { bricksMade, type CopingMade, precastMade } from '../../tops/coping-made';
 import { type Creasing, creasingHeight, creasingOf } from '../../tops/creasing';
-import type { PierFacts, WallPlan } from '../spec';
+import type { PierFacts } from '../piers/placed';
+import type { WallPlan } from '../spec';
 import type { CopingCorners } from './coping-corners';
 import { overAll } from './top-faces';
 

@@ -16,6 +16,7 @@ import { deepBehind } from '../parts/backing/lay';
 import type { WallPlan } from '../spec';
 import { type Meets, stripLength } from './footing-meets';
 
+/** Concrete under a wall, litres, with its laps where it steps; nothing where no line says a footing. */
 export function wallFooting(
   masonry: Masonry,
   plan: WallPlan,

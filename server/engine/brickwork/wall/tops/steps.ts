@@ -1,5 +1,6 @@
 /** Where the top of a wall and the ground under it step, in whole courses, from what its lines say. */
 
+import { phrase } from '../../../../../shared/phrase';
 import type { Remark } from '../../../findings/remark';
 import { fallInSteps } from '../../../findings/tops/falls';
 import { nothingLeft, stepOutside } from '../../../findings/tops/step';
@@ -48,7 +49,7 @@ export function steppedIn(
 
 function stepsIn(key: Key, masonry: Masonry, length: number, remarks: Remark[]): StepAt[] {
   const lines = masonry.facts.lines(key);
-  if (lines.length > MOST_STEPS) remarks.push(tooMany(masonry.facts, 'steps', MOST_STEPS));
+  if (lines.length > MOST_STEPS) remarks.push(tooMany(masonry.facts, phrase`steps`, MOST_STEPS));
   return lines.slice(0, MOST_STEPS).flatMap((line) => {
     if (line.word('how') === 'falls') return fallInSteps(line, masonry, length, remarks);
     return stepIn(line, masonry, length, remarks);

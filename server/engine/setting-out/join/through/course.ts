@@ -100,6 +100,7 @@ function edges(left: readonly Laid[], right: readonly Laid[], { from, to }: Plac
   return [...(last ? [(last.to + from) / 2] : []), ...(first ? [(to + first.from) / 2] : [])];
 }
 
+/** Where upright joints of a course are, mm along the wall, in no order. */
 export const jointsOf = ({ parts, fixed }: CourseParts): number[] => [
   ...fixed,
   ...parts.flatMap((p) => p.now.joints),

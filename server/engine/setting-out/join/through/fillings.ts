@@ -31,6 +31,7 @@ export interface Room {
 
 const brickOf = ({ unit, joints }: WallSpec) => unit.length + joints.perpend;
 
+/** What laying a piece costs against another, in no unit: cutting, and small pieces most. */
 export function costOf(piece: string, length: number, spec: WallSpec): number {
   const small = piece === 'cut' && length < brickOf(spec) / 2 - spec.joints.perpend - NAMED;
   return (COST[piece] ?? 0) + (small ? SMALL : 0);

@@ -18,6 +18,7 @@ export interface Rules {
   readonly whole: number;
 }
 
+/** Laps that are held against a layout of this wall, mm: by its joint, its bond and its brick. */
 export function rulesFor(spec: WallSpec): Rules {
   const brick = spec.unit.length + spec.joints.perpend;
   const whole = Math.min(spec.bond.lap, 1 / 4) * brick - SLACK;

@@ -12,6 +12,7 @@ const MOST_KEPT = 2000;
 
 const partsOf = ({ turns }: Courses) => [...turns.values()].flatMap((c) => c.parts);
 
+/** All that decides how the courses at that place are laid, as seen from there: alike places have one key. */
 export function keyOf({ turns, pairs, held }: Courses, { spec }: SettingOut, at: Place): string {
   const off = (x: number) => Math.round((x - at.from) * 1000);
   const all = (pieces: readonly Laid[]) => pieces.flatMap((p) => [off(p.from), off(p.to)]);
@@ -43,6 +44,7 @@ export function chosenAs(key: string, courses: Courses, at: Place): boolean {
   return true;
 }
 
+/** Remembers what was laid there, for the next place with that key. */
 export function keep(key: string, courses: Courses, at: Place): void {
   if (shelf.size >= MOST_KEPT) shelf.clear();
   shelf.set(

@@ -28,7 +28,7 @@ function wayOf({ pieces, cost }: Filling, { from, joint }: Stretch, beside: Besi
   return { pieces: laid, joints: middlesOf(laid), cost };
 }
 
-export const middlesOf = (pieces: readonly Laid[]) =>
+const middlesOf = (pieces: readonly Laid[]) =>
   pieces.slice(1).map((p, i) => (pieces[i]!.to + p.from) / 2);
 
 /** As it is laid now. */

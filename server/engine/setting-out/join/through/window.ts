@@ -7,7 +7,7 @@ import type { Laid } from './types';
 const NEAR = 2;
 const MOST = 3;
 /** So far on either side a course is looked at, in bricks. */
-export const REACH = 5;
+const REACH = 5;
 const SAME = 1e-3;
 
 export interface Window {
@@ -22,6 +22,7 @@ export interface Place {
   readonly to: number;
 }
 
+/** How far on either side of a place courses may be laid otherwise, mm along the wall. */
 export const reachOf = ({ spec }: SettingOut, { from, to }: Place): Place => {
   const reach = REACH * (spec.unit.length + spec.joints.perpend);
   return { from: from - reach, to: to + reach };

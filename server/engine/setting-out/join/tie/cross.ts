@@ -11,6 +11,7 @@ const REACH = 3;
 /** Joints of courses of many pieces and of few are not quite as wide, mm. */
 const SLACK = 3;
 
+/** A brick with its joint, mm along the wall. */
 export const brickOf = ({ spec }: SettingOut) => spec.unit.length + spec.joints.perpend;
 
 /** Lap that is wanted in a wall near a tee, mm. */

@@ -2,4 +2,4 @@
 export { entriesFor } from './entry';
 export { bondIn } from './lay';
 export { GOOD_TIE, tieOf } from './solve';
-export type { Entry, Opened, OpenedCourses, Tie, TieQuestion } from './types';
+export type { Entry, Tie } from './types';

@@ -4,6 +4,7 @@ import { repeatingOver } from '../bond-courses';
 import { openedAt } from '../let-in';
 import type { OpenedCourses, Tie, Window } from './types';
 
+/** The wall with its courses opened where others are bonded into it. */
 export function bondIn(out: SettingOut, ties: readonly Tie[]): SettingOut {
   let wall = out;
   for (const tie of ties) wall = bondOne(wall, tie);

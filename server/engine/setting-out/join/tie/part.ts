@@ -5,6 +5,7 @@ import type { GridPiece } from '../../piers/types';
 /** Quarter bricks: as wide as pieces are laid. */
 const WIDTHS = [4, 2, 3, 1];
 
+/** Whether every row of the region can be made up of pieces, but for barred ones: if not, no search is needed. */
 export function canPart(region: Region, barred: (piece: GridPiece) => boolean): boolean {
   for (let y = 0; y < region.depth; y++) if (!rowParts(region, y, barred)) return false;
   return true;

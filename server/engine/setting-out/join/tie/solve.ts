@@ -43,7 +43,7 @@ export function tieOf(question: TieQuestion): Tie | undefined {
   return ways.reduce<Tie | undefined>((a, b) => (a && a.cost <= b.cost ? a : b), undefined);
 }
 
-export function boxOf({ main, cross, entry, at }: TieQuestion): Area {
+function boxOf({ main, cross, entry, at }: TieQuestion): Area {
   const y = main.thickness - entry.by;
   return { x: at, y, width: cross.thickness, height: entry.by };
 }

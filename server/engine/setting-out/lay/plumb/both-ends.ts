@@ -1,12 +1,8 @@
 /** Both ends of each course of a stretch that is cut off, chosen together where there is little between them. */
-import type { Candidate } from '../choose';
-import { chooseBonded } from '../choose';
-import type { Craft } from '../craft';
-import { brokenLap } from '../craft';
-import type { Closing, CutOff } from './cutting';
-import { SAME } from './cutting';
-import type { Fill } from './fills';
-import { acrossFills } from './fills';
+import { type Candidate, chooseBonded } from '../choose';
+import { brokenLap, type Craft } from '../craft';
+import { type Closing, type CutOff, SAME } from './cutting';
+import { acrossFills, type Fill } from './fills';
 import { after, endOf, gapOf, inward } from './one-end';
 
 /** Ways to close one end that are tried with each of the other's. */

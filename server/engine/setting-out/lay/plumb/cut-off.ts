@@ -5,8 +5,7 @@
 import type { LaidRun, PieceGroup } from '../../types';
 import type { Clear } from '../bands';
 import { together } from './both-ends';
-import type { Closing, CutOff } from './cutting';
-import { ownEnds, SAME } from './cutting';
+import { type Closing, type CutOff, ownEnds, SAME } from './cutting';
 import type { Fill } from './fills';
 import type { Side } from './near-end';
 import { endsChosen } from './one-end';

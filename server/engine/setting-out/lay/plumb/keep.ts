@@ -7,8 +7,7 @@ import type { Laying } from '../agree';
 import type { Clear } from '../bands';
 import { jointsOf } from '../joints';
 import { Answers, nameOf } from '../shelf';
-import type { Cropped } from './cut-off';
-import { cutOff } from './cut-off';
+import { type Cropped, cutOff } from './cut-off';
 import { REACH } from './near-end';
 
 /** A stretch cut off from one that runs past it, with an eye to what it lies on and bears as that stands; null where it cannot be. */

@@ -1,14 +1,10 @@
 /** One end of each course of a stretch that is cut off: the pattern there, and how it is closed. */
-import type { Candidate } from '../choose';
-import { chooseBonded } from '../choose';
+import { type Candidate, chooseBonded } from '../choose';
 import { brokenLap } from '../craft';
 import { BRICK } from '../grid';
-import type { CutOff } from './cutting';
-import { ownEnds, SAME } from './cutting';
-import type { Fill, Gap } from './fills';
-import { fillsOf } from './fills';
-import type { NearPiece, Side } from './near-end';
-import { piecesFrom, REACH } from './near-end';
+import { type CutOff, ownEnds, SAME } from './cutting';
+import { type Fill, fillsOf, type Gap } from './fills';
+import { type NearPiece, piecesFrom, REACH, type Side } from './near-end';
 
 /** Of a brick: so much at the most is taken up by joints at an end where the pattern all but fits, 9 mm of 225. */
 const MOST_EASE = 1 / 25;
@@ -24,6 +20,7 @@ export function endOf(what: CutOff, course: number, side: Side): EndOf {
   return { pieces: gap.pieces, fills: fillsOf(gap) };
 }
 
+/** What of a course is to be laid again at one end, mm: up to where the pieces may stay as they are. */
 export function gapOf(what: CutOff, course: number, side: Side): Gap {
   const { craft, whole, clear, beware } = what;
   const { module: brick } = craft.grid;

@@ -1,8 +1,6 @@
 import type { Segment, WallSpec } from '../../types';
-import type { Clear } from '../bands';
-import { clearBetween, wholeCourses } from '../bands';
-import type { Site } from '../site';
-import { decidedFor, layAlone } from '../site';
+import { type Clear, clearBetween, wholeCourses } from '../bands';
+import { decidedFor, layAlone, type Site } from '../site';
 
 /**
  * The wall as if it had no openings: stretches between what interrupts it from the ground to its top, each laid when

@@ -1,14 +1,16 @@
 /** A wall of two skins: a backing behind the face, and the ties that hold them together. */
+
 import { phrase } from '../../../../../../shared/phrase';
 import { backingCourses } from '../../../../findings/backing-courses';
 import { cavityOff } from '../../../../findings/cavity';
+import { endSaid } from '../../../../kinds-said';
 import { taskHours } from '../../../../labour/output';
 import { cutList, tally } from '../../../../setting-out';
 import { type Gap, withGaps } from '../../../../working/term';
 import { type Counted, countBricks, laidFrom } from '../../../count';
 import { areaShown } from '../../../lengths';
 import type { Masonry } from '../../../masonry';
-import { sizeSaid } from '../../../said';
+import { saidFrom, sizeSaid } from '../../../said';
 import { inputsOf } from '../../counts';
 import type { WallPlan } from '../../spec';
 import type { Part, PartOf } from '../part';
@@ -44,7 +46,7 @@ export const backing: PartOf = (masonry, plan, { quoins, out }, gang) => {
       ...(ties ? [{ key: 'ties', term: ties.count }] : []),
     ],
     remarks: [...backingCourses(laid, masonry, plan), ...cavityOff(laid.line, masonry)],
-    says: [said(laid, masonry, ties !== undefined)],
+    says: saidFrom([said(laid, masonry, ties !== undefined)], laid.line),
     facts: { backing: { settingOut: laid.out, behind: laid.cavity } },
   };
 };
@@ -77,7 +79,7 @@ function endsText(ends: SkinEnds, { env }: Masonry): string[] {
     const by = sizeSaid(Math.abs(inset), env);
     const where = inset < 0 ? phrase`goes on ${by} past` : phrase`stops ${by} short of`;
     const how = way ? phrase`, and is bonded with the other backing there` : '';
-    return phrase`At the ${side} end it ${where} the end of the wall, for the corner${how}.`;
+    return phrase`At the ${endSaid(side)} it ${where} the end of the wall, for the corner${how}.`;
   });
 }
 

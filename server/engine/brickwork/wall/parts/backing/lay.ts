@@ -22,6 +22,7 @@ const SAME = 0.5;
 
 const kept = new WeakMap<WallPlan, Backing | undefined>();
 
+/** The skin behind the face, set out by itself; nothing where the wall has none, or its size is not known. */
 export function layBacking(masonry: Masonry, plan: WallPlan): Backing | undefined {
   if (!kept.has(plan)) kept.set(plan, newBacking(masonry, plan));
   return kept.get(plan);

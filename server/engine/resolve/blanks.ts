@@ -1,0 +1,27 @@
+/** Texts for papers that are still to be filled in: `town "? Your town"`. */
+import type { ReadLine, UnknownValue } from '../../../grammar/read/values';
+import type { SourceBlock } from '../workspace/source';
+
+export interface Blank {
+  readonly block: SourceBlock;
+  readonly line: ReadLine;
+  readonly value: UnknownValue;
+}
+
+/** In the order of the lines. */
+export function blanksIn(block: SourceBlock): Blank[] {
+  const { heading } = block.read;
+  if (!heading) return [];
+  return [heading, ...heading.body].flatMap((line) => {
+    const value = blankOf(line);
+    return value ? [{ block, line, value }] : [];
+  });
+}
+
+function blankOf({ kind, values }: ReadLine): UnknownValue | undefined {
+  for (const slot of kind.takes) {
+    const value = slot.slot === 'text' && slot.blank ? values[slot.key] : undefined;
+    if (value?.kind === 'unknown') return value;
+  }
+  return undefined;
+}
