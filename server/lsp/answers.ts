@@ -32,6 +32,9 @@ export type LongWorkOf<P, R> = (
   stretch: Stretch,
 ) => ReturnType<LongWork<P, R>>;
 
+/** So often what nobody asks again is done again. */
+const TRIES = 20;
+
 export class Answers {
   constructor(
     private readonly session: () => Session,
@@ -130,6 +133,38 @@ export class Answers {
     };
   }
 
+  /**
+   * For long work that nobody asks again when it was given up: an editor passes by a rename that has no answer, and says
+   * nothing. What changes meanwhile is mostly elsewhere, such as news of files on the disk: the work is done again.
+   */
+  steady<P, R>(work: LongWork<P, R>) {
+    return (params: P, token: CancellationToken) =>
+      this.again(() => this.inStretches(params, token, work));
+  }
+
+  /** The same about a file: given up once its own text is another one, and places in it are others. */
+  steadyOf<P extends AboutFile, R>(work: LongWorkOf<P, R>) {
+    const once = this.longOf(work);
+    return (params: P, token: CancellationToken) => {
+      const version = () => this.session().file(params.textDocument.uri)?.version;
+      const first = version();
+      return this.again(
+        () => once(params, token),
+        () => version() === first,
+      );
+    };
+  }
+
+  private async again<R>(
+    work: () => Promise<Answer<R>>,
+    wanted: () => boolean = () => true,
+  ): Promise<Answer<R>> {
+    for (let tries = 1; ; tries += 1) {
+      const found = await work();
+      if (!isModified(found) || !wanted() || tries === TRIES) return found;
+    }
+  }
+
   private async inStretches<P, R>(
     params: P,
     token: CancellationToken,
@@ -178,6 +213,10 @@ function pause(ms: number): Promise<void> {
 
 function cancelled(): ResponseError<never> {
   return new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
+}
+
+function isModified(answer: unknown): boolean {
+  return answer instanceof ResponseError && answer.code === LSPErrorCodes.ContentModified;
 }
 
 /** The text has gone on: the client asks again. */

@@ -36,6 +36,7 @@ export function capabilities(positionEncoding: Encoding, client: Client): Server
     definitionProvider: true,
     referencesProvider: true,
     documentHighlightProvider: true,
+    linkedEditingRangeProvider: true,
     renameProvider: client.preparesRename ? { prepareProvider: true } : true,
     workspaceSymbolProvider: { resolveProvider: true },
     documentLinkProvider: { resolveProvider: true },

@@ -5,7 +5,7 @@ import type { JobFiles } from './surroundings';
 import { addressOf, written } from './uri-names';
 
 /** So many files of a folder; each is a question to the client, and may be one to a far machine. */
-export const MOST_FOUND = 2000;
+const MOST_FOUND = 2000;
 /** So many questions at a time. */
 const AT_ONCE = 8;
 

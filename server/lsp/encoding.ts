@@ -60,9 +60,8 @@ export class Columns {
    * @param uri the file it asks about
    */
   in<T>(message: T, uri = ''): T {
-    return this.encoding === 'utf-16'
-      ? this.within(message, uri)
-      : this.all(message, uri, columnIn);
+    const whole = walked(message, uri, wholeNumbers) as T;
+    return this.encoding === 'utf-16' ? this.within(whole, uri) : this.all(whole, uri, columnIn);
   }
 
   /** Only of the file that is asked about: no other is read for it. */
@@ -95,6 +94,12 @@ export class Columns {
     return walked(message, uri, moveOne) as T;
   }
 }
+
+/** Nobody counts lines or columns otherwise; what does is taken for the nearest that there is. */
+const wholeNumbers: Move = ({ line, character }) => ({
+  line: Math.max(0, Math.floor(line)),
+  character: Math.max(0, Math.floor(character)),
+});
 
 /** Keys under which nothing is touched: what we gave the client to give back, and numbers of coloured words. */
 const OPAQUE: ReadonlySet<string> = new Set(['data']);

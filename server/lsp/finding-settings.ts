@@ -13,7 +13,7 @@ export interface FindingSettings {
   readonly folder: boolean;
 }
 
-export const ALL: FindingSettings = { hints: true, cautions: 'information', folder: true };
+const ALL: FindingSettings = { hints: true, cautions: 'information', folder: true };
 
 const SECTION = 'perpend.findings';
 

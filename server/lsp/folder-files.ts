@@ -15,6 +15,7 @@
 import { stepsUnder } from '../engine/firm/disk-index';
 import { type Glance, glanceAt } from '../engine/ide/glance';
 import { SourceFile } from '../engine/workspace/source';
+import { OURS } from './outside';
 import type { Stretch } from './stretch';
 import type { JobFiles, Names } from './surroundings';
 
@@ -37,6 +38,8 @@ export class FolderFiles {
   private folders: readonly string[] = [];
   private found: Set<string> | undefined;
   private walkedAt = 0;
+  /** Folders that have come: a walk that was under way may have missed what is in them. */
+  private came = 0;
   /** Going on now, each with what has changed meanwhile. */
   private readonly walks = new Set<Set<string>>();
   private readonly kept = new Map<string, SourceFile>();
@@ -69,7 +72,7 @@ export class FolderFiles {
   }
 
   private async walked(stretch: Stretch): Promise<Set<string>> {
-    const { folders } = this;
+    const { folders, came } = this;
     const late = new Set<string>();
     this.walks.add(late);
     try {
@@ -79,6 +82,7 @@ export class FolderFiles {
       for (const file of late) this.lookAgain(file, found);
       if (folders !== this.folders) return await this.walked(stretch);
       this.take(found);
+      if (came !== this.came) this.walkedAt = Number.NEGATIVE_INFINITY;
       return found;
     } finally {
       this.walks.delete(late);
@@ -114,6 +118,8 @@ export class FolderFiles {
   /** The editor says that these are other ones now, or gone. */
   changed(files: readonly string[]): void {
     for (const file of files) this.drop(file);
+    // A folder has come: nobody tells of what is in it.
+    if (!files.every((file) => OURS.test(file))) this.walkedAgain();
     const own = files.filter((file) => /\.perp$/i.test(file) && this.isInside(file));
     const brought = own.length ? this.host.again(own) : undefined;
     const look = () => {
@@ -122,6 +128,11 @@ export class FolderFiles {
     };
     if (brought) void brought.then(look);
     else look();
+  }
+
+  private walkedAgain(): void {
+    this.came += 1;
+    this.walkedAt = Number.NEGATIVE_INFINITY;
   }
 
   private lookAgain(file: string, found: Set<string>): void {

@@ -1,5 +1,6 @@
 /** Which files have been looked at, by what they were worked out from: a change lets go of those that it may concern. */
 import type { CancellationToken } from 'vscode-languageserver';
+import { usesFile } from '../engine/life/template/firm';
 import { allFiles } from '../engine/resolve/uses';
 import type { Job } from '../engine/workspace/job';
 
@@ -8,6 +9,11 @@ const MOST_OPENED = 200;
 
 /** What is told of a file that hangs on more than the files it was worked out from: on some that are not there yet. */
 const OPEN_ENDED: ReadonlySet<string> = new Set(['use-missing', 'use-outside', 'partner-file']);
+
+/** A firm’s file may come to stand beside it, or go. */
+function wantsFirm({ file, price }: Job): boolean {
+  return price.total.gaps.length > 0 && !usesFile(file);
+}
 
 export class Looked {
   changes = 0;
@@ -28,7 +34,7 @@ export class Looked {
 
   put(name: string, job: Job, resultId: string): void {
     this.seen.set(name, resultId);
-    if (!job.isJob || job.findings.some(({ code }) => OPEN_ENDED.has(code)))
+    if (!job.isJob || wantsFirm(job) || job.findings.some(({ code }) => OPEN_ENDED.has(code)))
       this.openEnded.add(name);
     for (const { name: used, shipped } of allFiles(job.scope)) {
       if (shipped) continue;

@@ -1,11 +1,12 @@
 /** The protocol’s shapes into plain data for the engine, clamped to what is there. */
-import type {
-  ClientCapabilities,
-  CompletionItem,
-  InitializeParams,
-  Position,
-  Range,
-  TextDocumentContentChangeEvent,
+import {
+  type ClientCapabilities,
+  type CompletionItem,
+  type InitializeParams,
+  InsertTextMode,
+  type Position,
+  type Range,
+  type TextDocumentContentChangeEvent,
 } from 'vscode-languageserver';
 import type { StartOptions, Words } from '../../shared/protocol/files';
 import type { ActionRange } from '../engine/ide/actions';
@@ -40,8 +41,11 @@ export function change(
   file: SourceFile,
 ): TextChange | string {
   if (!('range' in event) || !event.range) return event.text;
-  const [startLine, startColumn] = clamped(event.range.start, file);
-  const [endLine, endColumn] = clamped(event.range.end, file);
+  const one = clamped(event.range.start, file);
+  const other = clamped(event.range.end, file);
+  // Some clients tell a selection from where it was begun.
+  const forward = one[0] < other[0] || (one[0] === other[0] && one[1] <= other[1]);
+  const [[startLine, startColumn], [endLine, endColumn]] = forward ? [one, other] : [other, one];
   return { startLine, startColumn, endLine, endColumn, text: event.text };
 }
 
@@ -87,6 +91,7 @@ export interface Client {
   readonly replacesWords: boolean;
   readonly labelDetails: boolean;
   readonly commits: boolean;
+  readonly adjustsIndents: boolean;
   readonly labelOffsets: boolean;
   readonly noActivePart: boolean;
   /** Its own commands that lenses, hovers and words may name. */
@@ -94,10 +99,8 @@ export interface Client {
 }
 
 /** @param options what a client of ours says of itself */
-export function client(
-  { workspace, textDocument }: ClientCapabilities,
-  options: StartOptions = {},
-): Client {
+export function client(said: ClientCapabilities | null, options: StartOptions = {}): Client {
+  const { workspace, textDocument } = said ?? {};
   return {
     pullsDiagnostics: textDocument?.diagnostic !== undefined,
     refreshesDiagnostics: workspace?.diagnostics?.refreshSupport ?? false,
@@ -119,7 +122,7 @@ function ofFindings({ workspace, textDocument }: ClientCapabilities, { help }: S
   const { snippetEditSupport, documentChanges } = workspace?.workspaceEdit ?? {};
   const told = diagnostic ?? publishDiagnostics;
   const resolves =
-    codeAction?.dataSupport && codeAction.resolveSupport?.properties.includes('edit');
+    codeAction?.dataSupport && codeAction.resolveSupport?.properties?.includes('edit');
   return {
     tagsFindings: (told?.tagSupport ?? publishDiagnostics?.tagSupport) !== undefined,
     relatesFindings: told?.relatedInformation ?? publishDiagnostics?.relatedInformation ?? false,
@@ -147,12 +150,15 @@ function ofWriting({ workspace, textDocument }: ClientCapabilities) {
   const { completionItem, completionList } = completion ?? {};
   const signature = signatureHelp?.signatureInformation;
   return {
-    resolvesHints: inlayHint?.resolveSupport?.properties.includes('label.location') ?? false,
+    resolvesHints: inlayHint?.resolveSupport?.properties?.includes('label.location') ?? false,
     refreshesLenses: workspace?.codeLens?.refreshSupport ?? false,
     listDefaults: new Set(completionList?.itemDefaults ?? []),
     replacesWords: completionItem?.insertReplaceSupport ?? false,
     labelDetails: completionItem?.labelDetailsSupport ?? false,
     commits: completionItem?.commitCharactersSupport ?? false,
+    adjustsIndents:
+      completionItem?.insertTextModeSupport?.valueSet?.includes(InsertTextMode.adjustIndentation) ??
+      false,
     labelOffsets: signature?.parameterInformation?.labelOffsetSupport ?? false,
     noActivePart: signature?.noActiveParameterSupport ?? false,
   };
@@ -176,7 +182,7 @@ export function words(params: InitializeParams): Words | undefined {
 
 /** How columns are counted from now on. */
 export function encoding({ capabilities }: InitializeParams): Encoding {
-  return chosenOf(capabilities.general?.positionEncodings);
+  return chosenOf(capabilities?.general?.positionEncodings ?? undefined);
 }
 
 /** Addresses of the folders that are open. */

@@ -8,7 +8,7 @@ export const WATCHED = [
 ];
 
 /** What a line may name. */
-const OURS = /\.(perp|png|jpe?g)$/i;
+export const OURS = /\.(perp|png|jpe?g)$/i;
 
 export interface Known {
   /** Files that have been read or listed, by the engine’s names. */
@@ -28,9 +28,12 @@ export function concerned(changes: readonly FileEvent[], known: Known): string[]
   });
 }
 
-/** As far as its name tells, and not where nobody looks. A file of such a name costs a look. */
+/**
+ * As far as its name tells, and not where nobody looks. A file of such a name costs a look. What looks like an ending
+ * makes a file of it, but not a number of a job or a year: `26.041 Orchard`.
+ */
 function mayBeFolder(uri: string): boolean {
-  return !/\/(\.|node_modules(\/|$))|\.[^/]*$/.test(uri);
+  return !/\/(\.|node_modules(\/|$))|\.[a-z][a-z0-9]{0,7}$/i.test(uri);
 }
 
 /** All files in each folder, at whatever depth. */

@@ -2,6 +2,7 @@
 import type { Connection } from 'vscode-languageserver';
 import { speak } from '../../shared/phrase';
 import type { StartOptions } from '../../shared/protocol/files';
+import { VERSION } from '../../shared/version';
 import { Answers } from './answers';
 import { capabilities } from './capabilities';
 import { registerColours } from './colours';
@@ -11,10 +12,11 @@ import { registerFeatures } from './features';
 import * as from from './from-proto';
 import { registerHints } from './hints';
 import { registerLenses } from './lenses';
-import { registerOwn } from './own';
+import { answerRefused } from './order';
 import { registerPapers } from './own/papers';
 import { registerParts } from './own/parts';
 import { registerPreview } from './own/preview';
+import { registerTotals } from './own/totals';
 import type { Parts } from './parts';
 import { Session } from './session';
 import type { Surroundings } from './surroundings';
@@ -48,7 +50,7 @@ export function start(connection: Connection, lend: Lend): Connection {
     columns.encoding = from.encoding(params);
     return {
       capabilities: capabilities(columns.encoding, client),
-      serverInfo: { name: 'perpend' },
+      serverInfo: { name: 'perpend', version: VERSION },
     };
   });
   connection.onInitialized(() => {
@@ -64,8 +66,9 @@ export function start(connection: Connection, lend: Lend): Connection {
         () => folders,
       );
   });
+  answerRefused(connection);
   registerFeatures(parts);
-  registerOwn(parts);
+  registerTotals(parts);
   registerPapers(parts);
   registerParts(parts);
   registerPreview(parts);

@@ -4,6 +4,7 @@ import { shippedLibraries } from '../engine/shipped';
 import type { Job } from '../engine/workspace/job';
 import type { TextChange } from '../engine/workspace/source';
 import { Workspace } from '../engine/workspace/workspace';
+import { changed, exactly, marked } from './exact';
 import { FolderFiles, type OpenTexts } from './folder-files';
 import type { Known } from './outside';
 import { PastJobs } from './past-jobs';
@@ -16,6 +17,8 @@ export interface OpenFile {
   version: number;
   /** How its lines end, for the text we put in. */
   readonly eol: string;
+  /** All of it, where its lines alone would not do. */
+  exact?: string;
 }
 
 export class Session {
@@ -93,11 +96,12 @@ export class Session {
 
   opened(uri: string, version: number, text: string): OpenFile {
     const eol = /\r\n|\n|\r/.exec(text)?.[0] ?? '\n';
-    const file = { uri, name: this.lent.names.nameOf(uri), version, eol };
+    const exact = exactly(text);
+    const file = { uri, name: this.lent.names.nameOf(uri), version, eol, exact };
     this.byUri.set(uri, file);
     this.byName.set(file.name, file);
     this.edition += 1;
-    this.workspace.opened(file.name, text);
+    this.workspace.opened(file.name, marked(text));
     this.tell([file.name]);
     return file;
   }
@@ -106,9 +110,26 @@ export class Session {
     file.version = version;
     this.edition += 1;
     for (const change of changes)
-      if (typeof change === 'string') this.workspace.replaced(file.name, change);
-      else this.workspace.edited(file.name, [change]);
+      if (typeof change === 'string') this.replaced(file, change);
+      else this.changed(file, change);
     this.tell([file.name]);
+  }
+
+  private changed(file: OpenFile, change: TextChange): void {
+    const whole = this.wholeAfter(file, change);
+    if (whole === undefined) this.workspace.edited(file.name, [change]);
+    else this.replaced(file, whole);
+  }
+
+  private replaced(file: OpenFile, text: string): void {
+    file.exact = exactly(text);
+    this.workspace.replaced(file.name, marked(text));
+  }
+
+  /** Only where its lines alone would not do. */
+  private wholeAfter(file: OpenFile, change: TextChange): string | undefined {
+    if (file.exact === undefined && exactly(change.text) === undefined) return undefined;
+    return changed(file.exact ?? this.source(file).lines.join(file.eol), change);
   }
 
   closed(file: OpenFile): void {
@@ -139,6 +160,11 @@ export class Session {
 
   file(uri: string): OpenFile | undefined {
     return this.byUri.get(uri);
+  }
+
+  /** How many folders are open. */
+  get folders(): number {
+    return this.roots.length;
   }
 
   /** The address of the open folder that a file is in; of folders in one another the inner one. */

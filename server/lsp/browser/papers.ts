@@ -2,7 +2,6 @@
 
 import type { Connection } from 'vscode-languageserver';
 import { fromBase64 } from '../../../shared/base64';
-import { phrase } from '../../../shared/phrase';
 import { type FileRead, PART, type PartParams } from '../../../shared/protocol/files';
 import type * as heavy from '../../documents/paper/heavy';
 import type { Papers } from '../surroundings';
@@ -27,7 +26,7 @@ async function writers(part: Part): Promise<typeof heavy> {
 async function fonts(part: Part): Promise<heavy.Fonts> {
   const named = (name: string) => part(`fonts/${name}.ttf`);
   const [regular, bold, signs] = await Promise.all(
-    [phrase`NotoSans-Regular`, phrase`NotoSans-Bold`, phrase`NotoSansMath-Signs`].map(named),
+    ['NotoSans-Regular', 'NotoSans-Bold', 'NotoSansMath-Signs'].map(named),
   );
   return { regular: regular!, bold: bold!, signs: signs! };
 }

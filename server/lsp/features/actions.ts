@@ -13,11 +13,13 @@ import * as to from '../to-proto';
 export function registerActions(parts: Parts): void {
   const { connection, answers, client, session } = parts;
   connection.onCodeAction(
-    answers.quick((params, file) =>
-      wanted(params, session().job(file), client().fillsEdits).map((action) =>
-        to.codeAction(action, params, file, session(), client()),
-      ),
-    ),
+    answers.quick((params, file) => {
+      const job = session().job(file);
+      return wanted(params, job, client().fillsEdits)
+        .map((action) => ({ action, nth: nthOf(action, job) }))
+        .map((each) => to.codeAction(each, params, file, session(), client()))
+        .filter(doesSomething);
+    }),
   );
   const resolved = answers.quick(({ data, action }: Resolve, file) =>
     file.version === data.version ? resolvedIn(parts, file, data, action) : (modified() as never),
@@ -28,6 +30,17 @@ export function registerActions(parts: Parts): void {
     const { uri } = data;
     return (await resolved({ textDocument: { uri }, data, action }, token)) ?? action;
   });
+}
+
+function nthOf({ finding }: ide.Action, { findings }: Job): number | undefined {
+  return finding && findings.filter(({ code }) => code === finding.code).indexOf(finding);
+}
+
+/** What is tried only as it is taken may find nothing to do; told with its edits, it is not offered then. */
+function doesSomething({ edit }: CodeAction): boolean {
+  return (
+    !edit || [edit.changes, edit.documentChanges].some((all) => all && Object.keys(all).length)
+  );
 }
 
 interface Resolve {

@@ -10,7 +10,7 @@ import { wayFrom } from '../uri-names';
 
 export function registerFileMoves({ connection, answers, client, session }: Parts): void {
   connection.workspace.onWillRenameFiles(
-    answers.long(async ({ files }, stretch) => {
+    answers.steady(async ({ files }, stretch) => {
       const moves = movesOf(session(), files);
       const edits = await mendedIn(session(), moves, stretch);
       return edits.length ? to.workspaceEdit(edits, session(), client().versionsEdits) : null;

@@ -1,6 +1,5 @@
 /** The text in its one form: all of it, some lines, or what Enter has just left. */
-import type { FormatEdit } from '../../engine/ide/format';
-import { formatting } from '../../engine/ide/format';
+import { type FormatEdit, formatting } from '../../engine/ide/format';
 import { onEnter } from '../../engine/ide/on-enter';
 import * as from from '../from-proto';
 import type { Parts } from '../parts';

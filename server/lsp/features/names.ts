@@ -1,6 +1,7 @@
 /** Names: where they lead, where they are meant, and other names for them. */
 import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import { definition } from '../../engine/ide/definition';
+import { linkedAt } from '../../engine/ide/linked';
 import { highlights } from '../../engine/ide/occurrences';
 import { referencesAround } from '../../engine/ide/references';
 import { isRefused, renamableAt, renamed } from '../../engine/ide/rename';
@@ -20,6 +21,11 @@ export function registerNames(parts: Parts): void {
   connection.onDocumentHighlight(
     answers.quick((params, file) =>
       highlights(session().job(file), from.position(params.position)).map(to.highlight),
+    ),
+  );
+  connection.languages.onLinkedEditingRange(
+    answers.quick((params, file) =>
+      to.linked(linkedAt(session().job(file), from.position(params.position))),
     ),
   );
   registerReferences(parts);
@@ -47,7 +53,7 @@ function registerRename({ connection, answers, client, session }: Parts): void {
     }),
   );
   connection.onRenameRequest(
-    answers.longOf(async (params, file, stretch) => {
+    answers.steadyOf(async (params, file, stretch) => {
       const world = await worldFor(session(), stretch);
       const at = from.position(params.position);
       const steps = renamed(session().job(file), at, params.newName, world);

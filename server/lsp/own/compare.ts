@@ -2,13 +2,8 @@
 
 import { phrase } from '../../../shared/phrase';
 import type { FileParams } from '../../../shared/protocol';
-import {
-  COMPARE,
-  type Compared,
-  type CompareParams,
-  type Refused,
-  USED,
-} from '../../../shared/protocol/deeds';
+import { COMPARE, type Compared, type CompareParams, USED } from '../../../shared/protocol/compare';
+import type { Refused } from '../../../shared/protocol/pages';
 import { VERSION } from '../../../shared/version';
 import { comparePage, keptPage } from '../../documents/pages/compare';
 import { sideTexts } from '../../documents/pages/compare/sides';

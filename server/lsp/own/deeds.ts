@@ -1,23 +1,23 @@
 /** What changes a job or makes a new one, as edits and texts that the client applies. */
 import { phrase } from '../../../shared/phrase';
 import type { FileParams } from '../../../shared/protocol';
+import { NEXT, type NextMade, type NextParams } from '../../../shared/protocol/new';
+import type { Refused } from '../../../shared/protocol/pages';
 import {
-  NEXT,
-  type NextMade,
-  type NextParams,
-  RECORD,
-  RECORD_KINDS,
-  type RecordEdits,
-  type RecordKind,
-  type RecordParams,
   SHARE,
   type SharedMade,
   type ShareParams,
   TAKE,
   type TakeEdits,
   type TakeParams,
-} from '../../../shared/protocol/deeds';
-import type { Refused } from '../../../shared/protocol/pages';
+} from '../../../shared/protocol/partners';
+import {
+  RECORD,
+  RECORD_KINDS,
+  type RecordEdits,
+  type RecordKind,
+  type RecordParams,
+} from '../../../shared/protocol/record';
 import { dayOf } from '../../documents/words/dates';
 import { agreedJob } from '../../engine/life/agreed';
 import { nextJob } from '../../engine/life/next';
@@ -40,9 +40,12 @@ import { refused } from './exports';
 
 export function registerDeeds(parts: Parts): void {
   const { session } = parts;
-  onFile<FileParams, readonly RecordKind[]>(parts, RECORD_KINDS, (_, file) =>
-    recordKinds(session().job(file)),
-  );
+  onFile<FileParams, readonly RecordKind[] | Refused>(parts, RECORD_KINDS, (_, file) => {
+    const job = session().job(file);
+    // Said before three questions are asked for nothing.
+    if (job.isJob) return recordKinds(job);
+    return refused(phrase`${called(file).shown} is no job, and so keeps no record.`);
+  });
   onFile<RecordParams, RecordEdits | Refused>(parts, RECORD, (params, file) =>
     recorded(session(), file, params),
   );
@@ -78,6 +81,8 @@ const LONGEST = 2000;
 
 function next(session: Session, file: OpenFile, { to, ...wishes }: NextParams): NextMade | Refused {
   const job = session.job(file);
+  const { shown } = called(file);
+  if (!job.isJob) return refused(phrase`${shown} is no job: there is nothing to begin from.`);
   if (wishes.date && !dayOf(wishes.date))
     return refused(phrase`${wishes.date} is no date. Write it like this: 2026-03-02.`);
   const reach = to === undefined ? undefined : reaching(session, file, to);

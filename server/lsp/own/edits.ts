@@ -1,6 +1,6 @@
 /** What of a text is another than before, as an edit of the file: the lines between those that are alike at both ends. */
 
-import type { Edits } from '../../../shared/protocol/deeds';
+import type { Edits } from '../../../shared/protocol/edits';
 import type { LineEdits } from '../../engine/share/take/lines';
 import type { OpenFile } from '../session';
 import { textEdit } from '../to-proto';

@@ -16,6 +16,7 @@ import { sheetsToSvg } from '../../documents/svg';
 import { canDraw, VIEWS } from '../../documents/work-sheets';
 import type { Job } from '../../engine/workspace/job';
 import type { Papers } from '../surroundings';
+import { nameFrom, titleOf } from './file-name';
 
 const TYPES: Readonly<Record<Form, string>> = {
   pdf: 'application/pdf',
@@ -49,7 +50,7 @@ export async function exported(
   if (typeof made === 'string') return refused(made);
   const done = await asFile(made, form, { bom: options.bom, file, papers });
   if (typeof done === 'string') return refused(done);
-  return fileOf(made.paper.title.split(' · ')[0]!, form, done, made.asides);
+  return fileOf(titleOf(made.paper, job, file), form, done, made.asides);
 }
 
 async function asFile(
@@ -79,7 +80,9 @@ function drawing(
   if (form !== 'svg' && form !== 'dxf') return refused(notSo(form));
   const works = job.works.filter(canDraw);
   const work = name === undefined ? works[0] : works.find((each) => each.name === name);
-  if (!work) return refused(phrase`There is nothing called ${name ?? ''} to draw.`);
+  if (!work && name === undefined)
+    return refused(phrase`The file holds no work that can be drawn.`);
+  if (!work) return refused(phrase`There is nothing called ${name} to draw.`);
   const views = view === 'all' ? VIEWS : VIEWS.filter((each) => each === view);
   const drawn = drawnViews(work, job, views, whole(course));
   if (!drawn.length) return refused(phrase`${work.title || work.kind} has no such drawing.`);
@@ -107,10 +110,4 @@ function fileOf(
     base64: base64(bytes),
     asides: [...more, ...asides],
   };
-}
-
-/** What no file system minds; nothing that could lead into another folder. */
-function nameFrom(title: string): string {
-  const plain = title.replace(/[\p{C}/\\:*?"<>|]+/gu, '-').replace(/\s+/g, ' ');
-  return plain.slice(0, 80).replace(/^[\s.]+|[\s.]+$/g, '') || 'job';
 }

@@ -1,7 +1,7 @@
 /** The jobs of the open folders together. */
 import type { WorkDoneProgressReporter } from 'vscode-languageserver';
 import { phrase } from '../../../shared/phrase';
-import { JOBS, type JobItem, type JobsMade, type JobsParams } from '../../../shared/protocol/deeds';
+import { JOBS, type JobItem, type JobsMade, type JobsParams } from '../../../shared/protocol/jobs';
 import { showMoney } from '../../../shared/show';
 import { VERSION } from '../../../shared/version';
 import { languageOf } from '../../documents/letterhead';

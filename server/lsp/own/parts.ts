@@ -1,5 +1,4 @@
 /** A job as a tree of its parts. */
-import type { CancellationToken } from 'vscode-languageserver';
 import type { FileParams } from '../../../shared/protocol';
 import {
   type JobParts,
@@ -12,29 +11,17 @@ import {
 import { type JobPart, partsOf, partTold } from '../../engine/ide/parts';
 import type { Parts } from '../parts';
 import type { UriOf } from '../to-proto/places';
+import { onFile } from './asked';
 
-type About<P extends FileParams> = P & { readonly textDocument: FileParams };
-
-function about<P extends FileParams>(params: P): About<P> {
-  return { ...params, textDocument: params };
-}
-
-export function registerParts({ connection, answers, session }: Parts): void {
+export function registerParts(parts: Parts): void {
+  const { session } = parts;
   const uriOf: UriOf = (name) => session().uriOf(name);
-  const parts = answers.slow((_: About<FileParams>, file) => {
+  onFile<FileParams, JobParts>(parts, PARTS, (_, file) => {
     const found = partsOf(session().job(file));
     return found && { ...found, parts: found.parts.map((part) => toPart(part, uriOf)) };
   });
-  const told = answers.slow((params: About<PartToldParams>, file) =>
-    partTold(session().job(file), params.figure),
-  );
-  connection.onRequest<JobParts | null, never>(
-    PARTS,
-    (params: FileParams, token: CancellationToken) => parts(about(params), token),
-  );
-  connection.onRequest<PartTold | null, never>(
-    PART_TOLD,
-    (params: PartToldParams, token: CancellationToken) => told(about(params), token),
+  onFile<PartToldParams, PartTold>(parts, PART_TOLD, ({ figure }, file) =>
+    partTold(session().job(file), figure),
   );
 }
 

@@ -5,15 +5,16 @@ import {
   NEW,
   type NewMade,
   type NewParams,
-  type Refused,
   TEMPLATES,
   type TemplateItem,
   type TemplatesParams,
-} from '../../../shared/protocol/deeds';
+} from '../../../shared/protocol/new';
+import type { Refused } from '../../../shared/protocol/pages';
 import { answerNow, askable, asksOf, templateOf } from '../../engine/life/template';
 import { answered } from '../../engine/life/template/answer';
 import { jobFrom } from '../../engine/life/template/final';
 import { usesFiles, usesReached, withFirm } from '../../engine/life/template/firm';
+import { firmNear } from '../../engine/resolve/firm-near';
 import { TEMPLATES as SHIPPED } from '../../engine/templates';
 import { missingOf, showTerm } from '../../engine/views/show';
 import { SourceFile } from '../../engine/workspace/source';
@@ -54,7 +55,7 @@ function made(session: Session, { template, to, answers }: NewParams): NewMade |
   const found = textOf(session, template, to);
   if (found === undefined) return refused(phrase`There is no template ${template}.`);
   const name = to === undefined ? '' : session.lent.names.nameOf(to);
-  const firm = usesFiles(found) ? undefined : firmNear(session, name);
+  const firm = usesFiles(found) ? undefined : firmFor(session, name);
   const start = firm === undefined ? found : withFirm(found, firm);
   const { text, wrong } = filled(session, name, start, answers);
   const fresh = jobFrom(text);
@@ -106,18 +107,12 @@ function faultIn(
   return findings.find((f) => f.severity === 'error' && f.place.line === line)?.message;
 }
 
-const FIRM = 'firm.perp';
-/** Folders in one another, as deep as nobody keeps jobs. */
-const DEEPEST = 16;
-
 /** The nearest one in or above the folder of a new file, as that reaches it; inside the open folders. */
-function firmNear({ lent: { files, names } }: Session, name: string): string | undefined {
+function firmFor({ lent: { files, names } }: Session, name: string): string | undefined {
   if (!names.hasPlace(name)) return undefined;
-  for (let up = 0; up < DEEPEST; up++) {
-    const way = `${'../'.repeat(up)}${FIRM}`;
+  return firmNear((way) => {
     const firm = files.resolve(name, way);
-    if (firm === undefined) return undefined;
-    if (firm !== name && files.read(firm) !== undefined) return way;
-  }
-  return undefined;
+    if (firm === undefined) return 'outside';
+    return firm !== name && files.read(firm) !== undefined ? 'there' : 'missing';
+  });
 }

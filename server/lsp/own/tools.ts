@@ -1,15 +1,15 @@
 /** For readers that are programs: a job checked, priced, a figure explained. Nothing is changed. */
 import { phrase } from '../../../shared/phrase';
+import type { Refused } from '../../../shared/protocol/pages';
 import {
   CHECK,
   type CheckParams,
   EXPLAIN,
   type ExplainParams,
   PRICE,
-  type Refused,
   type Told,
   type ToldParams,
-} from '../../../shared/protocol/deeds';
+} from '../../../shared/protocol/tools';
 import { checkedFile, checkTold } from '../../documents/tools/check';
 import { explainTold } from '../../documents/tools/explain';
 import { priceTold } from '../../documents/tools/price';
@@ -55,7 +55,7 @@ function unread(uri: string): Refused {
 
 function checkOne(session: Session, uri: string): Told | Refused {
   const job = jobAt(session, uri);
-  return job ? checkTold([checkedFile(job, called(uri))]) : unread(uri);
+  return job ? checkTold([checkedFile(job, wayIn(session, uri))]) : unread(uri);
 }
 
 /** Every file in the notation in the open folders, those that are open as they stand there. */
@@ -76,10 +76,11 @@ async function checkAll(
   return checkTold(files);
 }
 
-/** From the open folder that it is in: many files of jobs have one name. */
+/** From the open folder that it is in, and that too where there are several: many files of jobs have one name. */
 function wayIn(session: Session, uri: string): string {
   const { names } = session.lent;
   const root = session.rootOf(uri);
   const way = root && names.wayTo(names.nameOf(root), names.nameOf(uri));
-  return way ? way.join('/') : called(uri);
+  if (!way) return called(uri);
+  return [...(session.folders > 1 ? [called(root)] : []), ...way].join('/');
 }

@@ -2,6 +2,7 @@
 import type {
   CodeAction,
   CodeActionParams,
+  Diagnostic,
   SnippetTextEdit,
   TextEdit,
   WorkspaceEdit,
@@ -32,9 +33,15 @@ export interface ActionData {
   readonly params: CodeActionParams;
 }
 
+/** `nth`: which its finding is of those of its code. */
+export interface Offered {
+  readonly action: ide.Action;
+  readonly nth?: number;
+}
+
 /** Without its edits, where the client asks for them when the action is taken. */
 export function codeAction(
-  action: ide.Action,
+  { action, nth }: Offered,
   params: CodeActionParams,
   file: Of,
   files: VersionedFiles,
@@ -44,7 +51,7 @@ export function codeAction(
   return {
     title: action.title,
     kind: action.kind,
-    ...(action.finding && { diagnostics: told(action.finding, params) }),
+    ...(action.finding && { diagnostics: told(action.finding, nth, params) }),
     isPreferred: action.preferred || undefined,
     ...(takes.resolvesActions
       ? { data: { uri, version, params: narrowed(params) } satisfies ActionData }
@@ -64,13 +71,20 @@ function narrowed({ textDocument, range, context }: CodeActionParams): CodeActio
   return { textDocument, range, context: { ...(only && { only }), diagnostics: found } };
 }
 
-function told({ code, place }: NonNullable<ide.Action['finding']>, params: CodeActionParams) {
-  return params.context.diagnostics.filter(
-    (d) =>
-      d.code === code &&
-      d.range.start.line === place.line &&
-      d.range.start.character === place.start,
-  );
+/** Of two at one place only the one that is meant; its place tells where a client keeps no data. */
+function told(
+  { code, place }: NonNullable<ide.Action['finding']>,
+  nth: number | undefined,
+  { context }: CodeActionParams,
+): Diagnostic[] {
+  return context.diagnostics.filter((d) => {
+    if (d.code !== code) return false;
+    const { start } = d.range;
+    const said: unknown = d.data?.nth;
+    return typeof said === 'number' && nth !== undefined
+      ? said === nth
+      : start.line === place.line && start.character === place.start;
+  });
 }
 
 export function actionEdit(

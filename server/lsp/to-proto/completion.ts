@@ -4,6 +4,7 @@ import {
   CompletionItemKind,
   type CompletionList,
   InsertTextFormat,
+  InsertTextMode,
   type MarkupContent,
   MarkupKind,
   type TextEdit,
@@ -21,6 +22,8 @@ export interface CompletionClient {
   readonly replacesWords: boolean;
   readonly labelDetails: boolean;
   readonly commits: boolean;
+  /** Puts what comes in as deep as the line that it is put into, if it is told so. */
+  readonly adjustsIndents: boolean;
   /** Its own commands that we may name. */
   readonly commands: ReadonlySet<string>;
 }
@@ -112,6 +115,9 @@ function itemOf(item: ide.Completion, order: number, client: CompletionClient): 
     sortText: String(order).padStart(4, '0'),
     filterText: label,
     ...(isSnippet ? { insertTextFormat: InsertTextFormat.Snippet } : {}),
+    ...(isSnippet && client.adjustsIndents
+      ? { insertTextMode: InsertTextMode.adjustIndentation }
+      : {}),
     ...(client.commits && commits ? { commitCharacters: [...commits] } : {}),
     ...(more && client.commands.has(SUGGEST) ? { command: { title: '', command: SUGGEST } } : {}),
   };

@@ -2,11 +2,12 @@
 import {
   type DocumentHighlight,
   DocumentHighlightKind,
+  type LinkedEditingRanges,
   type Location,
   type LocationLink,
   type Range,
 } from 'vscode-languageserver';
-import type { Place } from '../../../shared/span';
+import type { Place, Span } from '../../../shared/span';
 import type { Renamable } from '../../engine/ide/rename';
 import type * as ide from '../../engine/ide/types';
 import { location, range, type UriOf } from './places';
@@ -39,6 +40,13 @@ function wholeLines(lines: ide.LineRange, place: Place): Range {
 /** The name that is renamed, and what it is called now. */
 export function renamable({ span, placeholder }: Renamable): { range: Range; placeholder: string } {
   return { range: range(span), placeholder };
+}
+
+/** A name goes on as far as nothing parts it from the next word. */
+const NAME = '[^\\s"“”„#,+:?]+';
+
+export function linked(spans: readonly Span[]): LinkedEditingRanges | null {
+  return spans.length ? { ranges: spans.map(range), wordPattern: NAME } : null;
 }
 
 export function highlight(found: ide.Highlight): DocumentHighlight {
