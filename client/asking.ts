@@ -7,7 +7,8 @@ import { unlinked } from './unlinked';
 
 /** The file was edited before the server could answer: LSP 3.17, `ContentModified`. */
 const MODIFIED = -32801;
-const TRIES = 5;
+/** On a machine that is slow and busy, news of files on the disk may come for seconds; about half a minute in all. */
+const TRIES = 25;
 const PAUSE_MS = 100;
 
 /** Undefined when it was cancelled, or could not be answered; the reader is told then. */
@@ -25,17 +26,19 @@ export async function asked<R>(
   }
 }
 
-async function patiently<R>(
+/** Asks again where something changed before there was an answer. @throws whatever else the server says */
+export async function patiently<R>(
   server: Server,
   method: string,
   params: unknown,
-  token: CancellationToken | undefined,
+  token?: CancellationToken,
 ): Promise<R> {
   for (let i = 1; ; i++)
     try {
       return await server.request<R>(method, params, token);
     } catch (error) {
-      if (i >= TRIES || (error as { code?: number }).code !== MODIFIED) throw error;
+      const over = i >= TRIES || token?.isCancellationRequested;
+      if (over || (error as { code?: number }).code !== MODIFIED) throw error;
       await new Promise((resolve) => setTimeout(resolve, PAUSE_MS * i));
     }
 }

@@ -35,7 +35,7 @@ async function startWorker(extension: Uri): Promise<MessageTransports> {
   return { reader: new BrowserMessageReader(worker), writer: new BrowserMessageWriter(worker) };
 }
 
-export function activate(context: ExtensionContext): Promise<Seen> {
+export function activate(context: ExtensionContext): Seen {
   const server = () => startWorker(context.extensionUri);
   return begin(context, (options) => new LanguageClient(LANGUAGE, 'Perpend', server, options));
 }

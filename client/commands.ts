@@ -34,9 +34,10 @@ function ofServer({ server, working }: Workbench): Commands {
     restart: () => server.restart(),
     log: () => server.log.show(),
     working: (target?: unknown) => working.choose(target),
-    'part.working': ({ part, uri }: Row) =>
-      part.figure && working.show(Uri.parse(uri, true), part.figure),
-    'part.drawing': ({ part, uri }: Row) => part.draws && showWork(uri, part.at?.line),
+    // A key may call them with no row.
+    'part.working': (row?: Row) =>
+      row?.part.figure && working.show(Uri.parse(row.uri, true), row.part.figure),
+    'part.drawing': (row?: Row) => row?.part.draws && showWork(row.uri, row.part.at?.line),
   };
 }
 

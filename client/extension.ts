@@ -1,5 +1,5 @@
 /** The extension: starts the language server, and shows what it knows of the job in front. */
-import type { Disposable, ExtensionContext } from 'vscode';
+import { commands, type Disposable, type ExtensionContext } from 'vscode';
 import type { Part } from '../shared/protocol/parts';
 import { registerCommands } from './commands';
 import { Sides } from './compare/sides';
@@ -13,6 +13,7 @@ import { type MakeClient, Server } from './server';
 import { StatusBar } from './status-bar';
 import { rememberFront } from './target';
 import { registerTools } from './tools/tools';
+import { isWanted, whenWanted } from './wanted';
 import { WorkingPage } from './working';
 
 let server: Server | undefined;
@@ -24,15 +25,23 @@ export interface Seen {
 }
 
 /** Called by the entry of each place where an extension can run: `node` and `browser`. */
-export async function begin(context: ExtensionContext, make: MakeClient): Promise<Seen> {
+export function begin(context: ExtensionContext, make: MakeClient): Seen {
   server = new Server(context, make);
   const [bar, view] = [new StatusBar(server), new JobView(server)];
   const help = new HelpPages(context.extensionUri);
   context.subscriptions.push(server.log, bar, view, help, ...workbench(server));
   context.subscriptions.push(new Previews(context, server, printer(context, server)));
   context.subscriptions.push(rememberFront(), ...registerFirst(context));
-  await server.start();
+  void commands.executeCommand('setContext', 'perpend.active', true);
+  const begun = server;
+  context.subscriptions.push(whenWanted(() => begun.start()));
+  // Not waited for: a search may wait for whoever lends the folder, and that may wait for us.
+  void startIfWanted(server);
   return { parts: () => view.parts, bar: () => bar.text };
+}
+
+async function startIfWanted(server: Server): Promise<void> {
+  if (await isWanted()) await server.start();
 }
 
 /** What is seen of a job in the window, and what can be done with it. */

@@ -8,7 +8,7 @@ import { registerTasks } from './tasks/tasks';
 /** The one thing of Node that is asked for here: which program this runs in. */
 declare const process: { readonly execPath: string };
 
-export function activate(context: ExtensionContext): Promise<Seen> {
+export function activate(context: ExtensionContext): Seen {
   registerTasks(context, process.execPath);
   const module = Uri.joinPath(context.extensionUri, 'dist/server.cjs').fsPath;
   const server = { module, transport: TransportKind.ipc };

@@ -1,10 +1,12 @@
 /** The language server as the extension sees it: started, asked, started again. */
 import {
   type CancellationToken,
+  commands,
   type Disposable,
   EventEmitter,
   type ExtensionContext,
   type LogOutputChannel,
+  l10n,
   Uri,
   window,
 } from 'vscode';
@@ -12,6 +14,7 @@ import {
   type BaseLanguageClient,
   type LanguageClientOptions,
   ProgressType,
+  State,
 } from 'vscode-languageclient';
 import {
   CHANGED,
@@ -26,6 +29,7 @@ import {
 } from '../shared/protocol';
 import type { StartOptions } from '../shared/protocol/files';
 import { HELP_SCHEME } from '../shared/protocol/help';
+import { Ends } from './ends';
 import { answerFiles } from './files';
 import { scratchOf } from './first/examples';
 import { LANGUAGE } from './language';
@@ -52,43 +56,94 @@ export class Server {
   private readonly changedEmitter = new EventEmitter<void>();
   /** Totals may have changed though the open file has not. */
   readonly onChanged = this.changedEmitter.event;
-  private readonly client: BaseLanguageClient;
   private readonly extensionUri: Uri;
+  private client: BaseLanguageClient;
   private options: StartOptions;
+  private begun: Promise<void> | undefined;
+  private ends: Ends | undefined;
+  /** It has ended, and is not begun again until somebody says so: what was told is of no worth any more. */
+  gone = false;
 
-  constructor(context: ExtensionContext, make: MakeClient) {
+  constructor(
+    context: ExtensionContext,
+    private readonly make: MakeClient,
+  ) {
     const { extensionUri } = context;
     const home = Uri.joinPath(extensionUri, 'dist').toString();
     const scratch = scratchOf(context).toString();
     this.options = { readsFiles: true, home, scratch, commands: COMMANDS, help: HELP_SCHEME };
-    const options: LanguageClientOptions = {
+    this.extensionUri = extensionUri;
+    this.client = this.connect();
+  }
+
+  private connect(): BaseLanguageClient {
+    this.ends = new Ends(() => this.lost());
+    const client = this.make({
       initializationOptions: () => this.options,
       documentSelector: [{ language: LANGUAGE }],
       outputChannel: this.log,
       traceOutputChannel: this.log,
       markdown: { isTrusted: { enabledCommands: TRUSTED }, supportHtml: false },
-    };
-    this.client = make(options);
-    this.extensionUri = extensionUri;
-    answerFiles(this.client, extensionUri);
-    this.client.onNotification(CHANGED, () => this.changedEmitter.fire());
+      errorHandler: this.ends,
+    });
+    answerFiles(client, this.extensionUri);
+    client.onNotification(CHANGED, () => this.changedEmitter.fire());
+    client.onDidChangeState(({ newState }) => {
+      if (newState === State.Running) this.changedEmitter.fire();
+    });
+    return client;
   }
 
-  async start(): Promise<void> {
-    this.options = { ...this.options, words: await serverWords(this.extensionUri) };
-    await this.client.start();
-    this.changedEmitter.fire();
+  /** Begun once, by whoever asks for something first. */
+  start(): Promise<void> {
+    this.begun ??= this.begin();
+    return this.begun;
   }
 
+  private async begin(): Promise<void> {
+    try {
+      this.options = { ...this.options, words: await serverWords(this.extensionUri) };
+      await this.client.start();
+    } catch (error) {
+      this.log.error(String(error));
+      this.lost();
+    }
+  }
+
+  /** A client that has failed once starts no more: it gives way to another. */
   async restart(): Promise<void> {
-    if (this.client.needsStop()) await this.client.stop();
-    await this.client.start();
-    this.changedEmitter.fire();
+    const { client, ends } = this;
+    // One that is let go while it begins complains of it.
+    await this.begun;
+    if (ends) ends.meant = true;
+    this.gone = false;
+    await client.dispose().catch((error) => this.log.debug(String(error)));
+    this.client = this.connect();
+    this.begun = undefined;
+    await this.start();
   }
 
+  private lost(): void {
+    if (this.gone) return;
+    this.gone = true;
+    this.changedEmitter.fire();
+    void this.sayLost();
+  }
+
+  private async sayLost(): Promise<void> {
+    const [again, show] = [l10n.t('Restart'), l10n.t('Show the Log')];
+    const said = l10n.t(
+      'The language server has stopped. Without it there are no totals, findings and drawings.',
+    );
+    const chosen = await window.showErrorMessage(said, again, show);
+    if (chosen === again) await commands.executeCommand('perpend.restart');
+    if (chosen === show) this.log.show();
+  }
+
+  /** An editor that is closed waits for it; a server that is there no more is no reason to complain then. */
   async stop(): Promise<void> {
     this.changedEmitter.dispose();
-    await this.client.stop();
+    if (this.client.needsStop()) await this.client.stop();
   }
 
   /** Null for a file that is no job; nothing when there was no answer. */
@@ -106,7 +161,8 @@ export class Server {
   }
 
   /** An answer, or the reason why there is none as an error. */
-  request<R>(method: string, params: unknown, token?: CancellationToken): Promise<R> {
+  async request<R>(method: string, params: unknown, token?: CancellationToken): Promise<R> {
+    await this.start();
     // Nothing in the token's place would be taken for a second parameter.
     return token
       ? this.client.sendRequest<R>(method, params, token)

@@ -49,6 +49,8 @@ export class StatusBar extends Disposable {
   /** An answer is shown only if its file is still in front; without an answer, what is there stays. */
   private async show(): Promise<void> {
     const document = inFront();
+    // The price of a text that has gone on without the server is no price.
+    if (this.server.gone) return this.item.hide();
     const totals = document ? await this.server.totals(document.uri) : null;
     if (document !== inFront() || totals === undefined) return;
     if (totals) this.fill(totals);

@@ -11,6 +11,7 @@ import {
   workspace,
 } from 'vscode';
 import type { FigureItem } from '../shared/protocol';
+import { iconless } from './iconless';
 import { showMarkdown } from './markdown-pages';
 import type { Server } from './server';
 import { documentOf } from './target';
@@ -79,9 +80,9 @@ function grouped(figures: readonly FigureItem[]): Choice[] {
   let group = '';
   for (const figure of figures) {
     if (figure.group !== group)
-      items.push({ label: figure.group, kind: QuickPickItemKind.Separator });
+      items.push({ label: iconless(figure.group), kind: QuickPickItemKind.Separator });
     group = figure.group;
-    items.push({ label: figure.label, description: figure.text, id: figure.id });
+    items.push({ label: iconless(figure.label), description: figure.text, id: figure.id });
   }
   return items;
 }

@@ -1,7 +1,8 @@
 /** Which revision or file a job is put beside. */
 import { l10n, type TextDocument, type Uri, window, workspace } from 'vscode';
 import { filesUnder } from '../files-under';
-import { shownName } from '../target';
+import { iconless } from '../iconless';
+import { listedName } from '../target';
 import type { Commit, Repository } from './git';
 import { commitsOf, labelOf } from './past';
 
@@ -40,7 +41,7 @@ export async function chooseRevision({
 
 function itemOf(commit: Commit) {
   const [label = ''] = commit.message.split('\n');
-  return { label, description: labelOf(commit), commit };
+  return { label: iconless(label), description: labelOf(commit), commit };
 }
 
 async function askRevision(repository: Repository, title: string): Promise<Revision | undefined> {
@@ -70,7 +71,7 @@ export async function chooseFile({ uri }: TextDocument): Promise<Uri | undefined
   const folders = workspace.workspaceFolders ?? [];
   const found = await Promise.all(folders.map((folder) => filesUnder(folder.uri, MOST_FILES)));
   const files = found.flat().filter((each) => each.toString() !== uri.toString());
-  const items = files.map((each) => ({ label: shownName(each), uri: each }));
+  const items = files.map((each) => ({ label: iconless(listedName(each)), uri: each }));
   const title = l10n.t('Compare with a File');
   const chosen = await window.showQuickPick(items, {
     title,

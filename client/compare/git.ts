@@ -10,10 +10,17 @@ export interface GitApi {
 
 export interface Repository {
   readonly rootUri: Uri;
+  readonly state: { readonly indexChanges: readonly Change[] };
   log(options: { readonly maxEntries?: number; readonly path?: string }): Promise<Commit[]>;
   getCommit(ref: string): Promise<Commit>;
   /** A file as it stood in a commit, by its path on disk. */
   show(ref: string, path: string): Promise<string>;
+}
+
+/** Of a file that git was told to move, both names. */
+export interface Change {
+  readonly originalUri: Uri;
+  readonly renameUri?: Uri;
 }
 
 export interface Commit {

@@ -1,13 +1,17 @@
 /** A job and the files it uses, as they stood in a revision. */
 import { type CancellationToken, l10n, type TextDocument, Uri } from 'vscode';
-import { USED } from '../../shared/protocol/deeds';
+import { USED } from '../../shared/protocol/compare';
 import type { OldText } from '../../shared/protocol/pages';
 import { deed } from '../asking';
+import { today } from '../deeds/said';
 import type { Server } from '../server';
 import type { Commit, Repository } from './git';
 
+/** The last commit, as git calls it. */
+export const LAST = 'HEAD';
+
 /** So many revisions of a file are offered, and looked through for what was sent. */
-export const MOST_COMMITS = 60;
+const MOST_COMMITS = 60;
 
 export async function commitsOf(repository: Repository, { uri }: TextDocument): Promise<Commit[]> {
   try {
@@ -17,9 +21,9 @@ export async function commitsOf(repository: Repository, { uri }: TextDocument): 
   }
 }
 
-/** `4f2c1aa, 2026-03-02` */
+/** `4f2c1aa, 2026-03-02`, the day as it was here. */
 export function labelOf({ hash, authorDate }: Commit): string {
-  const day = authorDate?.toISOString().slice(0, 10);
+  const day = authorDate && today(authorDate);
   return day ? `${hash.slice(0, 7)}, ${day}` : hash.slice(0, 7);
 }
 
@@ -32,6 +36,18 @@ async function textAt(repository: Repository, ref: string, file: Uri): Promise<s
   }
 }
 
+/** Looked for is the name it has now, and the one it had before it was moved since the last commit. */
+function notThere(ref: string, label: string): string {
+  return ref === LAST
+    ? l10n.t('The last commit does not hold this job: it is new, or had another name then.')
+    : l10n.t('The revision {0} does not hold this job, or holds it under another name.', label);
+}
+
+function nameBefore({ state }: Repository, file: Uri): Uri {
+  const moved = state.indexChanges.find(({ renameUri }) => renameUri?.fsPath === file.fsPath);
+  return moved?.originalUri ?? file;
+}
+
 /** With what it uses; or the reason why not. */
 export async function oldJob(
   server: Server,
@@ -39,8 +55,10 @@ export async function oldJob(
   document: TextDocument,
   { ref, label }: { readonly ref: string; readonly label: string },
 ): Promise<OldText | string> {
-  const text = await textAt(repository, ref, document.uri);
-  if (text === undefined) return l10n.t('This job is not in the revision {0}.', label);
+  const text =
+    (await textAt(repository, ref, document.uri)) ??
+    (await textAt(repository, ref, nameBefore(repository, document.uri)));
+  if (text === undefined) return notThere(ref, label);
   const used = (await deed(server, USED, { uri: server.uri(document.uri) })) ?? [];
   const files: Record<string, string> = {};
   for (const address of used) {

@@ -9,14 +9,15 @@ import {
   Uri,
   workspace,
 } from 'vscode';
-import { COMPARE, type Compared } from '../../shared/protocol/deeds';
+import { COMPARE, type Compared } from '../../shared/protocol/compare';
 import type { Before } from '../../shared/protocol/pages';
 import { deed } from '../asking';
+import { LANGUAGE } from '../language';
 import type { MarkdownPages } from '../markdown-pages';
 import type { Server } from '../server';
 import { shownName } from '../target';
 
-export const COMPARE_SCHEME = 'perpend-compare';
+const COMPARE_SCHEME = 'perpend-compare';
 const PAUSE_MS = 500;
 
 interface Pair {
@@ -90,21 +91,21 @@ export class Sides extends Disposable implements TextDocumentContentProvider {
     return deed(this.server, COMPARE, { uri: this.server.uri(document.uri), before });
   }
 
-  /** What is typed counts at once, saved or not. */
-  private edited(document: TextDocument): void {
-    if (![...this.pairs.values()].some((pair) => pair.document === document)) return;
+  /** What is typed counts at once, saved or not: in the job, in what it is put beside, in a firm’s file. */
+  private edited({ languageId }: TextDocument): void {
+    if (!this.pairs.size || languageId !== LANGUAGE) return;
     clearTimeout(this.waiting);
-    this.waiting = setTimeout(() => void this.again(document), PAUSE_MS);
+    this.waiting = setTimeout(() => void this.again(), PAUSE_MS);
   }
 
-  private async again(document: TextDocument): Promise<void> {
+  private async again(): Promise<void> {
     for (const [key, pair] of this.pairs) {
-      if (pair.document !== document) continue;
-      const params = { uri: this.server.uri(document.uri), before: pair.before };
+      const params = { uri: this.server.uri(pair.document.uri), before: pair.before };
       const compared = await this.server.ask<Compared>(COMPARE, params);
       if (!compared || !('right' in compared)) continue;
+      const { labels } = pair.compared;
       pair.compared = compared;
-      for (const side of SIDES) this.changed.fire(addressOf(key, side, compared.labels[side]));
+      for (const side of SIDES) this.changed.fire(addressOf(key, side, labels[side]));
     }
   }
 

@@ -1,6 +1,7 @@
 /** Over all jobs of the folders that are open: how they stand, and what is wrong in them. */
 import { l10n, Uri } from 'vscode';
-import { CHECK, JOBS } from '../../shared/protocol/deeds';
+import { JOBS } from '../../shared/protocol/jobs';
+import { CHECK } from '../../shared/protocol/tools';
 import { deed } from '../asking';
 import { atLength } from '../busy';
 import type { MarkdownPages } from '../markdown-pages';

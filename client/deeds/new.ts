@@ -7,11 +7,13 @@ import {
   type NewParams,
   TEMPLATES,
   type TemplateItem,
-} from '../../shared/protocol/deeds';
+} from '../../shared/protocol/new';
 import { deed, sayAsides } from '../asking';
+import { iconless } from '../iconless';
 import { askFolder, ownFolder } from '../place';
 import type { Server } from '../server';
 import { inFront } from '../status-bar';
+import { documentAt } from '../target';
 import { freePlace, openNew, openSaved } from './put';
 import { ask, choose, runSteps, type Step } from './steps';
 
@@ -66,7 +68,7 @@ function stemOf(name: string): string {
 /** A template of the firm is a file: the one that is named by its address, else the one in front, if it is one. */
 async function ownTemplate(template: string | undefined): Promise<Uri | undefined> {
   if (!template?.includes(':')) return inFront()?.uri;
-  return (await workspace.openTextDocument(Uri.parse(template, true))).uri;
+  return (await documentAt(Uri.parse(template)))?.uri;
 }
 
 async function wishesFor(server: Server, request: NewRequest): Promise<Wishes | undefined> {
@@ -85,14 +87,18 @@ async function wishesFor(server: Server, request: NewRequest): Promise<Wishes | 
 
 function templateStep(templates: readonly TemplateItem[]): Step<Wishes> {
   const items = templates.map((template) => ({
-    label: template.title,
-    description: l10n.t('{0} questions', template.asks.length),
+    label: iconless(template.title),
+    description: questions(template.asks.length),
     template,
   }));
   return async (_, at) => {
     const chosen = await choose({ ...at, items, placeholder: l10n.t('What is to be built?') });
     return typeof chosen === 'object' ? { template: chosen[0]!.template, answers: [] } : chosen;
   };
+}
+
+function questions(count: number): string {
+  return count === 1 ? l10n.t('one question') : l10n.t('{0} questions', count);
 }
 
 function answerStep(server: Server, { what, line, question, value }: AskItem): Step<Wishes> {
@@ -129,7 +135,7 @@ function answerOf(said: string, line: string): string {
 async function sayNoFirm(): Promise<void> {
   const prices = l10n.t('Your Firm’s Prices');
   const why = l10n.t(
-    'No firm.perp stands beside this job, so nothing has a price yet. Put your prices in, then write a line use "firm.perp" in the job.',
+    'No firm.perp stands beside this job, so nothing has a price yet. Put your prices in and save them: then the job offers to use them.',
   );
   const said = await window.showWarningMessage(why, prices);
   if (said === prices) await commands.executeCommand('perpend.firm');

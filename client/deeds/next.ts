@@ -1,6 +1,6 @@
 /** A new job from a past one: for whom, where, under what reference. */
 import { l10n, Uri } from 'vscode';
-import { NEXT, type NextMade, type NextParams } from '../../shared/protocol/deeds';
+import { NEXT, type NextMade, type NextParams } from '../../shared/protocol/new';
 import { deed, sayAsides } from '../asking';
 import { folderOf } from '../papers/save';
 import type { Server } from '../server';
@@ -61,13 +61,18 @@ const dateStep: Step<Wishes> = async (state, at) => {
   return typeof said === 'string' ? { ...state, date: said.trim() } : said;
 };
 
+function leftOut(lines: number): string {
+  return lines === 1
+    ? l10n.t('Left out, as it was the past client’s: one line.')
+    : l10n.t('Left out, as they were the past client’s: {0} lines.', lines);
+}
+
 /** What it did, in short: the whole stands in the text. */
 function toldOf({ cleared, rates, before, after }: NextMade): string[] {
   const price = l10n.t('The old job comes to {0} today, the new one to {1}.', before, after);
   const told = [price];
   if (rates.length)
     told.push(l10n.t('Brought up to today: {0}.', rates.map((r) => r.what).join(', ')));
-  if (cleared.length)
-    told.push(l10n.t('Left out, as they were the past client’s: {0} lines.', cleared.length));
+  if (cleared.length) told.push(leftOut(cleared.length));
   return told;
 }

@@ -9,7 +9,7 @@ import {
   window,
   workspace,
 } from 'vscode';
-import type { Edits } from '../../shared/protocol/deeds';
+import type { Edits } from '../../shared/protocol/edits';
 import { LANGUAGE } from '../language';
 
 /** Nothing is put in where the text has gone on meanwhile. */

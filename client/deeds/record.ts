@@ -1,13 +1,14 @@
 /** Writes what has happened into a job: which, on what day, and the words of the line. */
 import { l10n, type QuickPickItem, type TextDocument } from 'vscode';
+import type { Refused } from '../../shared/protocol/pages';
 import {
   RECORD,
   RECORD_KINDS,
   type RecordKind,
   type RecordParams,
-} from '../../shared/protocol/deeds';
-import type { Refused } from '../../shared/protocol/pages';
+} from '../../shared/protocol/record';
 import { deed, sayAsides } from '../asking';
+import { iconless } from '../iconless';
 import type { Server } from '../server';
 import { documentOf } from '../target';
 import { applied, showLine } from './put';
@@ -110,7 +111,7 @@ const optionsStep = async (
   at: Parameters<Step<Happened>>[1],
 ) => {
   const items = kind.options.map(
-    ({ name, title }): QuickPickItem => ({ label: name, description: title }),
+    ({ name, title }): QuickPickItem => ({ label: name, description: iconless(title) }),
   );
   const placeholder = l10n.t('Which options are taken? None is the job as it stands.');
   const chosen = await choose({ ...at, items, many: true, placeholder });

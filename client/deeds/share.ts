@@ -1,6 +1,6 @@
 /** A copy of a job for a partner firm, as a text to look at before it is saved and sent. */
 import { l10n } from 'vscode';
-import { SHARE, type SharedMade, type ShareParams } from '../../shared/protocol/deeds';
+import { SHARE, type SharedMade, type ShareParams } from '../../shared/protocol/partners';
 import { deed, sayAsides } from '../asking';
 import { folderOf } from '../papers/save';
 import type { Server } from '../server';
@@ -95,13 +95,17 @@ const clientStep: Step<Wishes> = async (state, at) => {
   return typeof chosen === 'object' ? { ...state, client: chosen[0]!.client } : chosen;
 };
 
+function takenOut(texts: number): string {
+  return texts === 1
+    ? l10n.t('Money or names were taken out of one text.')
+    : l10n.t('Money or names were taken out of {0} texts.', texts);
+}
+
 function toldOf({ left, replaced, asides }: SharedMade): string[] {
   const told = left.map(({ what, count }) => `${what}: ${count}`);
   return [
     ...(told.length ? [l10n.t('Left out: {0}.', told.join(', '))] : []),
-    ...(replaced.length
-      ? [l10n.t('Money or names were taken out of {0} texts.', replaced.length)]
-      : []),
+    ...(replaced.length ? [takenOut(replaced.length)] : []),
     ...asides,
   ];
 }

@@ -1,10 +1,11 @@
 /** Takes into a job what a partner’s copy says otherwise: from which file, which blocks, with which rates. */
 import { l10n, type TextDocument, type Uri, window, workspace } from 'vscode';
-import { TAKE, type TakeEdits } from '../../shared/protocol/deeds';
+import { TAKE, type TakeEdits } from '../../shared/protocol/partners';
 import { deed, sayAsides } from '../asking';
 import { filesUnder } from '../files-under';
+import { iconless } from '../iconless';
 import type { Server } from '../server';
-import { documentOf, shownName, uriIn } from '../target';
+import { documentAt, documentOf, listedName, uriIn } from '../target';
 import { applied } from './put';
 import { choose, runSteps, type Step } from './steps';
 
@@ -30,14 +31,16 @@ export async function take(server: Server, request?: TakeRequest): Promise<void>
   const wishes = document && (await wishesFor(server, document, request));
   if (!document || !wishes?.theirs) return;
   const { theirs, names, rates } = wishes;
-  const params = { uri: server.uri(document.uri), theirs: await textOf(theirs), names, rates };
+  const text = await textOf(theirs);
+  if (text === undefined) return;
+  const params = { uri: server.uri(document.uri), theirs: text, names, rates };
   const made = await deed(server, TAKE, params);
   if (made && (await applied(document, made.edit))) sayAsides(toldOf(made));
 }
 
 /** As it stands in an editor, saved or not: the server is handed the text, wherever the file came from. */
-async function textOf(file: Uri): Promise<string> {
-  return (await workspace.openTextDocument(file)).getText();
+async function textOf(file: Uri): Promise<string | undefined> {
+  return (await documentAt(file))?.getText();
 }
 
 async function wishesFor(
@@ -61,15 +64,16 @@ async function candidates({ uri }: TextDocument): Promise<Uri[]> {
 
 function fromStep(server: Server, ours: TextDocument, files: readonly Uri[]): Step<Wishes> {
   const other = { label: l10n.t('Another File…'), uri: undefined };
-  const items = [...files.map((uri) => ({ label: shownName(uri), uri })), other];
+  const items = [...files.map((uri) => ({ label: iconless(listedName(uri)), uri })), other];
   return async (state, at) => {
     const placeholder = l10n.t('Which file came back?');
     const chosen = await choose({ ...at, items, placeholder });
     if (typeof chosen !== 'object') return chosen;
     const theirs = chosen[0]!.uri ?? (await elsewhere());
     if (!theirs) return undefined;
-    const params = { uri: server.uri(ours.uri), theirs: await textOf(theirs) };
-    const found = await deed(server, TAKE, params);
+    const text = await textOf(theirs);
+    if (text === undefined) return undefined;
+    const found = await deed(server, TAKE, { uri: server.uri(ours.uri), theirs: text });
     return found && { ...state, theirs, found };
   };
 }
@@ -105,9 +109,16 @@ const ratesStep: Step<Wishes> = async (state, at) => {
   return typeof chosen === 'object' ? { ...state, rates: chosen[0]!.rates } : chosen;
 };
 
+function takenLines(lines: number): string {
+  if (!lines) return l10n.t('Nothing was taken.');
+  return lines === 1
+    ? l10n.t('Taken: one line. Undo takes it out again.')
+    : l10n.t('Taken: {0} lines. Undo takes them out again.', lines);
+}
+
 function toldOf({ taken, refused, ours }: TakeEdits): string[] {
   return [
-    l10n.t('Taken: {0} lines. Undo takes them out again.', taken.length),
+    takenLines(taken.length),
     ...(refused ? [l10n.t('Not taken: {0} of theirs.', refused)] : []),
     ...(ours.length ? [l10n.t('Only in ours, and kept: {0}.', ours.length)] : []),
   ];

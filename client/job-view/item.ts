@@ -73,7 +73,7 @@ export function contextOf({ figure, draws }: Part): string {
   return [figure && 'figure', draws && 'draws'].filter(Boolean).join(' ');
 }
 
-export function selectionOf({ line, start, end }: NonNullable<Part['at']>): Range {
+function selectionOf({ line, start, end }: NonNullable<Part['at']>): Range {
   return new Range(line, start, line, end);
 }
 

@@ -7,7 +7,7 @@ import { inFront } from '../status-bar';
 import { shownName } from '../target';
 import { PartsOfJob, type Row } from './parts';
 
-export const VIEW = 'perpend.job';
+const VIEW = 'perpend.job';
 
 /** A tree that changes with every key cannot be read. */
 const PAUSE_MS = 300;
@@ -57,6 +57,9 @@ export class JobView extends Disposable {
 
   /** An answer is shown only if its file is still in front; without one, what is there stays. */
   private async refresh(): Promise<void> {
+    this.view.message = this.server.gone
+      ? l10n.t('The language server has stopped: what stands here may be old.')
+      : undefined;
     const front = inFront();
     const job = front && (await this.jobOf(front));
     if (front !== inFront() || (front && job === undefined)) return;

@@ -1,6 +1,7 @@
 /** Which paper or page, in which form, of which piece of work. */
 import { l10n, type QuickPickItem, QuickPickItemKind, window } from 'vscode';
 import type { Form, PageItem, Reader } from '../../shared/protocol/pages';
+import { iconless } from '../iconless';
 import { formWords } from './forms';
 
 export type PageChoice = QuickPickItem & { readonly page?: PageItem };
@@ -53,7 +54,7 @@ export async function chooseWork({ kind, title, works }: PageItem): Promise<stri
   if (kind !== 'drawing' || works.length < 2)
     return kind === 'drawing' ? (works[0]?.name ?? '') : '';
   const choices = works.map((work) => ({
-    label: work.title || work.name,
+    label: iconless(work.title || work.name),
     description: work.name,
     name: work.name,
   }));

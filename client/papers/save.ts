@@ -14,7 +14,7 @@ import {
 import { asked, unlessRefused } from '../asking';
 import { briefly } from '../busy';
 import type { Server } from '../server';
-import { documentOf, uriIn } from '../target';
+import { documentOf, shownName, uriIn } from '../target';
 import { unlinked } from '../unlinked';
 import { chooseForm, choosePage, chooseWork } from './choose';
 import { sayWritten } from './written';
@@ -38,12 +38,39 @@ export async function save(server: Server, given?: SaveRequest | Uri): Promise<U
   const made = await briefly(l10n.t('Making the file'), async () =>
     unlessRefused(await asked<Exported | Refused>(server, EXPORT, params)),
   );
-  const file = made && (await placeFor(document, made, params.form, request.to));
-  if (!made || !file) return undefined;
-  await workspace.fs.writeFile(file, fromBase64(made.base64));
+  if (!made) return undefined;
+  const { form } = params;
+  const file = await written(made, form, await placeFor(document, made, form, request.to));
+  if (!file) return undefined;
   // Whoever waits for the file need not wait until the message is answered.
   void sayWritten(file, made.asides);
   return file;
+}
+
+/** A place that takes no file is told, and another can be chosen. */
+async function written(
+  made: Exported,
+  form: Form,
+  file: Uri | undefined,
+): Promise<Uri | undefined> {
+  if (!file) return undefined;
+  try {
+    await workspace.fs.writeFile(file, fromBase64(made.base64));
+    return file;
+  } catch (error) {
+    const again = l10n.t('Save Elsewhere…');
+    if ((await window.showErrorMessage(notWritten(file, error), again)) !== again) return undefined;
+    return written(made, form, await dialog(Uri.joinPath(file, '..', made.name), made.name, form));
+  }
+}
+
+function notWritten(file: Uri, error: unknown): string {
+  const code = (error as { code?: unknown } | undefined)?.code;
+  const name = shownName(file);
+  if (code === 'NoPermissions') return unlinked(l10n.t('{0} may not be written there.', name));
+  if (code === 'FileIsADirectory')
+    return unlinked(l10n.t('{0} is a folder: nothing is written over it.', name));
+  return unlinked(l10n.t('{0} could not be written: {1}', name, String(error)));
 }
 
 async function paramsFor(
@@ -75,11 +102,12 @@ async function placeFor(
 ): Promise<Uri | undefined> {
   const said = uriIn({ uri: to });
   if (said) return said;
-  return window.showSaveDialog({
-    defaultUri: Uri.joinPath(folderOf(document), name),
-    filters: { [form.toUpperCase()]: [form] },
-    title: l10n.t('Save {0}', name),
-  });
+  return dialog(Uri.joinPath(folderOf(document), name), name, form);
+}
+
+function dialog(defaultUri: Uri, name: string, form: Form): Thenable<Uri | undefined> {
+  const filters = { [form.toUpperCase()]: [form] };
+  return window.showSaveDialog({ defaultUri, filters, title: l10n.t('Save {0}', name) });
 }
 
 /** Beside the job; of one that is not saved, in the folder that is open. */

@@ -16,7 +16,7 @@ export async function sayWritten(file: Uri, asides: readonly string[] = []): Pro
 }
 
 /** The file stands on the machine that this window is on. */
-export function isAtHand(file: Uri): boolean {
+function isAtHand(file: Uri): boolean {
   return file.scheme === 'file' && !env.remoteName && env.uiKind === UIKind.Desktop;
 }
 

@@ -1,5 +1,5 @@
 /** The file that a language model means: in a folder that is open and nowhere else. */
-import { Uri, workspace } from 'vscode';
+import { FileType, Uri, type WorkspaceFolder, workspace } from 'vscode';
 import { filesUnder } from '../files-under';
 import { inFront } from '../status-bar';
 
@@ -19,8 +19,12 @@ export async function fileFor(said: string | undefined, all: boolean): Promise<U
   }
   const file = await found(said);
   if (file) return file;
-  throw new Error(`There is no file ${said} in the folders that are open. ${await known()}`);
+  const name = said.length > LONGEST ? `${said.slice(0, LONGEST)}…` : said;
+  throw new Error(`There is no file ${name} in the folders that are open. ${await known()}`);
 }
+
+/** A name that a model has made up may be of any length. */
+const LONGEST = 200;
 
 async function found(said: string): Promise<Uri | undefined> {
   for (const uri of candidates(said)) if (inside(uri) && (await isThere(uri))) return uri;
@@ -29,10 +33,22 @@ async function found(said: string): Promise<Uri | undefined> {
 
 /** An address, a path of this machine, or a way from a folder that is open. */
 function candidates(said: string): Uri[] {
-  const folders = (workspace.workspaceFolders ?? []).map(({ uri }) => uri);
   if (/^[a-z][a-z\d+.-]+:\/\//i.test(said)) return [straight(Uri.parse(said))];
-  const absolute = folders.map((folder) => straight(folder.with({ path: said })));
-  return said.startsWith('/') ? absolute : folders.map((folder) => Uri.joinPath(folder, said));
+  const folders = workspace.workspaceFolders ?? [];
+  const ways = [said, slashed(said)];
+  return [...new Set(ways)].flatMap((way) => folders.flatMap((folder) => within(folder, way)));
+}
+
+/** As another system writes paths: `C:\jobs\wall.perp`. */
+function slashed(said: string): string {
+  return said.replaceAll('\\', '/').replace(/^(?=[a-z]:\/)/i, '/');
+}
+
+/** Where several folders are open, what the editor shows of a file begins with the name of its own. */
+function within({ uri, name }: WorkspaceFolder, way: string): Uri[] {
+  if (way.startsWith('/')) return [straight(uri.with({ path: way }))];
+  const named = way.startsWith(`${name}/`) ? [Uri.joinPath(uri, way.slice(name.length + 1))] : [];
+  return [...named, Uri.joinPath(uri, way)];
 }
 
 /** Without `..`: an editor takes `/jobs/../etc` for a place in `/jobs`. */
@@ -50,8 +66,7 @@ async function isThere(uri: Uri): Promise<boolean> {
   if (workspace.textDocuments.some((document) => document.uri.toString() === uri.toString()))
     return true;
   try {
-    await workspace.fs.stat(uri);
-    return true;
+    return ((await workspace.fs.stat(uri)).type & FileType.Directory) === 0;
   } catch {
     return false;
   }
