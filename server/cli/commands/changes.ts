@@ -1,5 +1,6 @@
 /** perpend changes: the note to the client of what has changed since the quote. */
 import { later, phrase } from '../../../shared/phrase';
+import { leftBlank } from '../../documents/blanks';
 import { changesPaper } from '../../documents/changes/paper';
 import { headOf } from '../../documents/letterhead';
 import { paperJson } from '../../documents/paper/json';
@@ -45,6 +46,7 @@ work in plain words and the price; no costs, no rates and no profit.`,
     );
     if (asJson) deliver(paperJson(paper, opened.shown), given.value(OUT.name), io);
     else deliverPaper(paper, form, given, io);
+    for (const line of leftBlank(job)) io.err(`perpend: ${line}\n`);
     return codeOf({ opened: [opened], unread: [] });
   },
 };

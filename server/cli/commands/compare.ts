@@ -20,7 +20,7 @@ export const SINCE: Option = {
   value: 'REVISION',
   about: later`with JOB as it stood in this revision of git`,
 };
-export const SENT: Option = {
+const SENT: Option = {
   name: '--sent',
   about: later`with what was sent last, as the record says`,
 };

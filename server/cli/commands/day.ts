@@ -1,8 +1,7 @@
 /** perpend day: a job day by day, from when to when each task is done. */
 import { later, phrase, spoken } from '../../../shared/phrase';
 import { takesLonger } from '../../documents/pages/day';
-import type { Day } from '../../engine/labour/timetable';
-import { MOST_DAYS } from '../../engine/labour/timetable';
+import { type Day, MOST_DAYS } from '../../engine/labour/timetable';
 import { showTerm } from '../../engine/views/show';
 import { clockText, minutesIn, timetableOf } from '../../engine/views/timetable';
 import type { Job } from '../../engine/workspace/job';

@@ -5,7 +5,7 @@ import { sheetsToDxf } from '../../documents/dxf';
 import { sheetsToSvg } from '../../documents/svg';
 import { hasDrawing } from '../../documents/work-drawing';
 import { canDraw, VIEWS, type View } from '../../documents/work-sheets';
-import type { Work } from '../../engine/brickwork/needs';
+import type { Work } from '../../engine/brickwork/work';
 import type { Sheet } from '../../engine/drawing';
 import type { Given, Option } from '../args';
 import { FAILED, WrongUse } from '../exits';

@@ -49,6 +49,7 @@ Notes and titles stay as they are: read them before the job goes to anyone else.
     const name = session.nameOfNew(out);
     assertFree(name, out);
     const { job, shown } = session.open(file);
+    if (!job.isJob) throw new WrongUse(phrase`${shown} is no job: there is nothing to begin from.`);
     const wishes = { ...wishesOf(given), reach: reaching(job.file.name, name) };
     const made = nextJob(settled(job), job.scope.files.slice(1), wishes);
     const found = compared(agreedJob(job), session.draft(out, made.text).job);

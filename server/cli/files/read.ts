@@ -2,6 +2,7 @@
 
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { later, phrase, spoken } from '../../../shared/phrase';
+import { isUtf16 } from '../../engine/workspace/encoding';
 import { FileTrouble } from '../exits';
 
 /** More bytes than the most characters that the engine takes can have. */
@@ -74,11 +75,18 @@ function readSome(file: number, into: Buffer): number {
   }
 }
 
+/** Of so many bytes it shows how a text is written. */
+const HEAD = 1024;
+
 /** @throws FileTrouble for what is no UTF-8 */
 export function decoded(bytes: Buffer): string {
   try {
     return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {
-    throw new FileTrouble(phrase`it is not text in UTF-8`);
+    throw new FileTrouble(
+      isUtf16(bytes.toString('latin1', 0, HEAD))
+        ? phrase`it is written in UTF-16, and a job is a text in UTF-8. Save it as UTF-8`
+        : phrase`it is not text in UTF-8`,
+    );
   }
 }

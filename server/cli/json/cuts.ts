@@ -1,6 +1,6 @@
 /** What perpend cuts --json prints. Its shape is promised in shared/json-schema. Lengths are plain numbers, mm. */
 import type { CutPart } from '../../engine/brickwork/cuts/sheet';
-import type { Work } from '../../engine/brickwork/needs';
+import type { Work } from '../../engine/brickwork/work';
 import { type BrickCut, type CutPlace, piecesAt } from '../../engine/setting-out';
 import type { Opened } from '../session';
 import { VERSION } from '../version';

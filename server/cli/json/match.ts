@@ -1,7 +1,7 @@
 /** What perpend match --json prints. Its shape is promised in shared/json-schema. */
 import type { Candidate } from '../../engine/brickwork/matching';
 import { SIDES, type Sides } from '../../engine/brickwork/matching/types';
-import type { Work } from '../../engine/brickwork/needs';
+import type { Work } from '../../engine/brickwork/work';
 import type { Term } from '../../engine/working/term';
 import type { Job } from '../../engine/workspace/job';
 import type { Opened } from '../session';

@@ -5,6 +5,7 @@ import path from 'node:path';
 import { phrase } from '../../../shared/phrase';
 import { templateOf } from '../../engine/life/template';
 import { usesFiles, usesReached, withFirm } from '../../engine/life/template/firm';
+import { FIRM } from '../../engine/resolve/firm-near';
 import { TEMPLATES } from '../../engine/templates';
 import { SourceFile } from '../../engine/workspace/source';
 import { WrongUse } from '../exits';
@@ -44,8 +45,6 @@ function unknown(name: string): string {
     : phrase`There are ${[...TEMPLATES.keys()].join(', ')}.`;
   return phrase`There is no template ${name}. ${hint} A file of your own ends with .perp.`;
 }
-
-const FIRM = 'firm.perp';
 
 /** Its text as it stands in a new file, with the firm’s file where one is found and the template uses none. */
 export function standing({ text, file }: Found, name: string, session: Session) {

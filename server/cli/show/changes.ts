@@ -32,7 +32,7 @@ export function changeLines(change: LineChange, indent: number): string[] {
   return hanging(signOf(change.change), under + changeText(change), indent);
 }
 
-export function changeText(change: LineChange): string {
+function changeText(change: LineChange): string {
   const { what, before, after } = saidChange(change);
   if (change.change === 'moved') return phrase`${what}: its lines stand in another order`;
   if (change.change !== 'changed') return [what, before ?? after].filter(Boolean).join(' ');

@@ -3,11 +3,12 @@ import { phrase } from '../../../shared/phrase';
 import type { FaceChange } from '../../documents/compared';
 import {
   boughtIn,
+  factHead,
   factLinesTold,
   figuresTold,
-  isWhole,
   linesTold,
   quantitiesTold,
+  workHead,
 } from '../../documents/pages/compare/told';
 import type { Comparison, FactChange, FigureChange, WorkChange } from '../../engine/compare';
 import { type Io, paint } from '../io';
@@ -73,27 +74,19 @@ function pieceLines(change: WorkChange, { before, after }: Comparison): string[]
   ];
 }
 
-function pieceHead({ change, before, after }: WorkChange): string {
-  const { kind, name, title } = (after ?? before)!;
-  const said = [kind, name, title !== name && `“${title}”`].filter(Boolean).join(' ');
+function pieceHead(work: WorkChange): string {
+  const { change, before } = work;
+  const said = workHead(work);
   if (change === 'renamed') return phrase`${said}, before: ${before!.name}`;
   return change === 'changed' ? said : `${said}: ${change}`;
 }
 
 function factLines(fact: FactChange): string[] {
-  const line = (fact.after ?? fact.before)!;
-  const file = fact.used
-    ? ` (${line
-        .place()
-        .file.split(/[\\/:]/)
-        .at(-1)})`
-    : '';
   if (fact.change === 'moved')
     return hanging('·', phrase`use: its lines stand in another order`, 2);
-  const said = isWhole(fact) ? line.text : fact.head;
   const change = fact.change === 'changed' ? '' : `: ${fact.change}`;
   return [
-    ...hanging(signOf(fact.change), `${said}${file}${change}`, 2),
+    ...hanging(signOf(fact.change), `${factHead(fact)}${change}`, 2),
     ...factLinesTold(fact).flatMap((each) => changeLines(each, 4)),
   ];
 }

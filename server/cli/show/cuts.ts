@@ -5,7 +5,7 @@ import { cutRow } from '../../engine/brickwork/cuts/rows';
 import type { CutPart } from '../../engine/brickwork/cuts/sheet';
 import { cuttingsText } from '../../engine/brickwork/cuts/text';
 import { lengthText } from '../../engine/brickwork/lengths';
-import type { Work } from '../../engine/brickwork/needs';
+import type { Work } from '../../engine/brickwork/work';
 import type { Env } from '../../engine/resolve/env';
 import { type Row, table } from './table';
 

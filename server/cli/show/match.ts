@@ -1,17 +1,11 @@
 /** The comparison of a repair’s bricks: a ranked table, and under it what it has no room for. */
+
 import { later, phrase, spoken } from '../../../shared/phrase';
 import type { Candidate, Matching } from '../../engine/brickwork/matching';
-import type { Work } from '../../engine/brickwork/needs';
+import { criteriaSaid } from '../../engine/brickwork/matching/rank';
+import type { Work } from '../../engine/brickwork/work';
 import type { Env } from '../../engine/resolve/env';
-import {
-  bedText,
-  costText,
-  driftText,
-  largerText,
-  moreTexts,
-  nearText,
-  stoodText,
-} from '../../engine/views/match';
+import { columnTexts, moreTexts, nearText, stoodText } from '../../engine/views/match';
 import { type Io, paint } from '../io';
 import { table } from './table';
 import { wrapped } from './width';
@@ -35,12 +29,12 @@ export function matchReport(work: Work, env: Env, io: Io): string {
 /** By what they are ranked, and what each column says. */
 function readAs({ order, candidates }: Matching): string {
   const chosen = candidates.some((one) => one.chosen) ? phrase` * is the one that is bought.` : '';
-  return phrase`Ranked by ${order.join(', ')}. Differs by: its length, width and height, more (+) or less (−) than what stands. Bed joint: the one that keeps the gauge. Drift: how far its courses come out too high, or too low (−), at its usual joint. Cost: of all that is short, before overhead, profit and tax.${chosen}`;
+  return phrase`Ranked by ${criteriaSaid(order).join(', ')}. Differs by: its length, width and height, more (+) or less (−) than what stands. Bed joint: the one that keeps the gauge. Drift: how far its courses come out too high, or too low (−), at its usual joint. Cost: of all that is short, before overhead, profit and tax.${chosen}`;
 }
 
 function rowOf(one: Candidate, env: Env): string[] {
   const name = `${one.rank} ${one.brick.name}${one.chosen ? ' *' : ''}`;
-  return [name, largerText(one, env), bedText(one, env), driftText(one, env), costText(one, env)];
+  return [name, ...columnTexts(one, env)];
 }
 
 function underOf(one: Candidate, env: Env, io: Io): string[] {

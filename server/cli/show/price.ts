@@ -49,7 +49,7 @@ function heading({ job, shown }: Opened, io: Io): string[] {
   const block = job.file.blocks.find((b) => b.kind === 'job');
   const values = block?.read.heading?.body ?? [];
   const said = (key: string) =>
-    values.filter((line) => line.kind.key === key).map((line) => wordOf(line.values[key]));
+    values.flatMap((line) => (line.kind.key === key && wordOf(line.values[key])) || []);
   const title = wordOf(block?.read.heading?.values.title) || shown;
   const about = [...said('client'), ...said('site')].join(', ');
   const paper = [...said('ref').map((ref) => phrase`ref ${ref}`), ...said('date'), shown].join(
