@@ -2,6 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import {
+  chmodSync,
   cpSync,
   existsSync,
   mkdirSync,
@@ -24,6 +25,7 @@ const contents = [
   'LICENSE',
   'README.md',
   'client/l10n/bundle.l10n.de.json',
+  'client/l10n/server.de.json',
   'client/media/editor.png',
   'client/media/file-dark.svg',
   'client/media/file-light.svg',
@@ -74,12 +76,12 @@ const contents = [
 
 /**
  * Dates the package by the last commit, so that one commit gives the same bytes wherever it is packaged.
- * Outside a git checkout vsce's own choice stands: the time of packaging.
+ * Outside a git checkout, or one that is another user's, by the time now: the same for both packings.
  */
 function fixDate() {
-  process.env.TZ = 'UTC'; // an archive keeps the time of the place it was packed at
   const asked = spawnSync('git', ['log', '-1', '--format=%ct'], { cwd: root, encoding: 'utf8' });
-  if (asked.status === 0) process.env.SOURCE_DATE_EPOCH ??= asked.stdout.trim();
+  const now = String(Math.floor(Date.now() / 1000));
+  process.env.SOURCE_DATE_EPOCH ??= (asked.status === 0 && asked.stdout.trim()) || now;
 }
 
 function assertContents(files) {
@@ -93,12 +95,21 @@ function assertContents(files) {
 const FOLDERS = ['client/l10n', 'client/media', 'dist', 'grammar/textmate'];
 const AT_TOP = /^(package(\.nls.*)?\.json|README\.md|CHANGELOG\.md|LICENSE)$/;
 
+/** Rights are packed too, and hang on who checked the files out: here the same for everybody. */
+function sameRights(folder) {
+  for (const entry of readdirSync(folder, { withFileTypes: true, recursive: true })) {
+    const runs = entry.isDirectory() || entry.name === 'perpend.cjs';
+    chmodSync(path.join(entry.parentPath ?? entry.path, entry.name), runs ? 0o755 : 0o644);
+  }
+}
+
 /** Copies what may be packed into a folder of its own: vsce looks through all that stands around a manifest. */
 function stage(folder) {
   const names = [...FOLDERS, ...readdirSync(root).filter((name) => AT_TOP.test(name))];
   for (const name of names)
     if (existsSync(path.join(root, name)))
       cpSync(path.join(root, name), path.join(folder, name), { recursive: true });
+  sameRights(folder);
 }
 
 /** vsce 4 asks for Node 22; 3.9 is the newest that runs on Node 20. */
@@ -132,7 +143,21 @@ async function packChecked(file, staged) {
   assertSizes(file);
 }
 
+/** An archive keeps the time of the place it was packed at, and its files stand in the order of its language. */
+const EVERYWHERE = { TZ: 'UTC', LC_ALL: 'C' };
+
+/** The language of a program is settled as it begins. @returns whether it was done by another */
+function doneElsewhere() {
+  if (Object.entries(EVERYWHERE).every(([name, value]) => process.env[name] === value))
+    return false;
+  const env = { ...process.env, ...EVERYWHERE };
+  const done = spawnSync(process.execPath, process.argv.slice(1), { env, stdio: 'inherit' });
+  process.exitCode = done.status ?? 1;
+  return true;
+}
+
 async function main() {
+  if (doneElsewhere()) return;
   if (!process.argv.includes('--built')) await must('.scripts/build.mjs');
   const { version } = JSON.parse(readFileSync(path.join(root, 'package.json'), 'utf8'));
   const name = `out/perpend-${version}.vsix`;

@@ -1,5 +1,5 @@
 // npm run test:axe: the page of the preview in a real window, in every theme and with everything it can show, looked through by axe.
-import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -7,12 +7,13 @@ import { startBrowser } from './browser.mjs';
 import { chooseHost, notRun } from './choose.mjs';
 import { tell } from './counts.mjs';
 import { installHost } from './install.mjs';
+import { remove } from './leave.mjs';
 import { root } from './places.mjs';
 import { startServer } from './server.mjs';
 import { Stage } from './stage.mjs';
 import { FOLLOWS, makeReady, putOn, THEMES } from './themes.mjs';
 
-const WAIT_MS = 60_000;
+const WAIT_MS = 180_000;
 /** It has nothing to measure, so it has nothing to say of it; everything else it shows something of. */
 const JOB = 'whole-life/10-invoiced.perp';
 const axeText = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -43,37 +44,60 @@ async function axe(frame) {
   );
 }
 
-/** Each of them has a title of its own, which the window shows once it is there. */
-async function turnTo(stage, frame, kind) {
+/** Each of them has a title of its own, which its page shows once it is there. */
+async function turnTo(frame, kind) {
   if ((await frame.locator('#show').inputValue()) === kind) return;
-  const tab = stage.page.locator('.tab.active .label-name').last();
-  const before = await tab.textContent();
+  const title = frame.locator('#title');
+  const before = await title.textContent();
   await frame.locator('#show').selectOption(kind);
+  await until(
+    frame,
+    async () => (await title.textContent()) !== before,
+    () => `${kind} is not shown`,
+  );
+  await painted(frame);
+}
+
+async function until(frame, holds, complaint) {
   const limit = Date.now() + WAIT_MS;
-  while ((await tab.textContent()) === before) {
-    if (Date.now() > limit) throw new Error(`${kind} is not shown`);
-    await stage.page.waitForTimeout(20);
+  while (!(await holds())) {
+    if (Date.now() > limit) throw new Error(complaint());
+    await frame.waitForTimeout(20);
   }
-  await frame.evaluate('new Promise((done) => requestAnimationFrame(() => setTimeout(done, 50)))');
+}
+
+const painted = (frame) =>
+  frame.evaluate('new Promise((done) => requestAnimationFrame(() => setTimeout(done, 50)))');
+
+/** The window has the theme on; its pages hear of it a little later. */
+async function dressed(frame, theme) {
+  const { page } = THEMES[theme];
+  await until(
+    frame,
+    async () => (await frame.evaluate('document.body.dataset.vscodeThemeKind')) === page,
+    () => `the page is not told of ${theme}`,
+  );
+  await painted(frame);
 }
 
 /** Papers can be shown as they are printed, in any theme. */
-async function asPaper(stage, frame) {
+async function asPaper(frame) {
   const look = frame.getByRole('button', { name: 'Show as a sheet of paper' });
-  await turnTo(stage, frame, 'quote');
+  await turnTo(frame, 'quote');
   await look.click();
   const faults = await axe(frame);
   await look.click();
   return faults.map((fault) => `quote as a sheet of paper: ${fault}`);
 }
 
-async function inTheme(stage, frame, kinds) {
+async function inTheme(frame, theme, kinds) {
+  await dressed(frame, theme);
   const faults = [];
   for (const kind of kinds) {
-    await turnTo(stage, frame, kind);
+    await turnTo(frame, kind);
     faults.push(...(await axe(frame)).map((fault) => `${kind}: ${fault}`));
   }
-  return [...faults, ...(await asPaper(stage, frame))];
+  return [...faults, ...(await asPaper(frame))];
 }
 
 /** A check that finds nothing proves something only if it would have. */
@@ -98,7 +122,7 @@ async function drive(stage) {
   console.log(`  shown: ${kinds.join(' ')}`);
   for (const theme of Object.keys(THEMES)) {
     await putOn(stage, theme);
-    await check(`${theme}: ${kinds.length} pages`, () => inTheme(stage, frame, kinds));
+    await check(`${theme}: ${kinds.length} pages`, () => inTheme(frame, theme, kinds));
   }
   await check('a page with faults is not let through', () => findsFaults(frame));
 }
@@ -119,10 +143,11 @@ async function main() {
   } finally {
     await browser.stop();
     await server.stop();
-    rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+    await remove(folder);
   }
   tell(results.passed, results.failed);
   process.exitCode = results.failed === 0 ? 0 : 1;
 }
 
 await main();
+process.exit();

@@ -13,8 +13,13 @@ function environment() {
   return { ...process.env, PATH: search, npm_config_nodedir: places.nodeFolder };
 }
 
+/** Once more where it fails: a registry may be out of reach for a moment. */
 function npm(folder, args, env = process.env) {
-  const { status } = spawnSync('npm', args, { cwd: folder, env, stdio: ['ignore', 2, 2] });
+  const done = () => spawnSync('npm', args, { cwd: folder, env, stdio: ['ignore', 2, 2] }).status;
+  const first = done();
+  if (first === 0) return;
+  console.log(`npm ${args.join(' ')} failed (${first}) in ${folder}, and is run again`);
+  const status = done();
   if (status !== 0) throw new Error(`npm ${args.join(' ')} failed (${status}) in ${folder}`);
 }
 

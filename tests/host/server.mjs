@@ -1,31 +1,23 @@
 // VS Code's server and workbench on this machine's own address, for as long as a test or a reader needs it.
 import { spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer } from 'node:net';
+import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
+import { remove } from './leave.mjs';
 import { nodeProgram, serverEntry } from './places.mjs';
 import { writeSettings } from './settings.mjs';
 
-const START_LIMIT_MS = 60_000;
-const STOP_LIMIT_MS = 5_000;
-
-function freePort() {
-  return new Promise((resolve, reject) => {
-    const probe = createServer().once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const { port } = probe.address();
-      probe.close(() => resolve(port));
-    });
-  });
-}
+/** For a machine that is slow and busy: nothing here measures speed. */
+const START_LIMIT_MS = 180_000;
+const STOP_LIMIT_MS = 10_000;
 
 /** Without the driver switch a built workbench ignores the extension and test paths in its address. */
-function flags(port, config, { userFolder, extensionsFolder, development, trusting }) {
+function flags(config, { userFolder, extensionsFolder, development, trusting }) {
   const driver = development ? ['--vscode-option', 'enable-smoke-test-driver'] : [];
   return [
-    ...['--auth', 'none', '--bind-addr', `127.0.0.1:${port}`, '--config', config],
+    // It takes a port that is free, and tells which: one that we had looked for could be another's by now.
+    ...['--auth', 'none', '--bind-addr', '127.0.0.1:0', '--config', config],
     ...['--user-data-dir', userFolder, '--extensions-dir', extensionsFolder],
     ...['--disable-telemetry', '--disable-update-check'],
     ...(trusting ? ['--disable-workspace-trust'] : []),
@@ -58,22 +50,51 @@ async function answers(port) {
   }
 }
 
-async function untilUp(port, { child, log }) {
+const portTold = (text) =>
+  Number(/server listening on http:\/\/127\.0\.0\.1:(\d+)/.exec(text)?.[1]);
+
+/** @returns its port */
+async function untilUp({ child, log }) {
   const limit = Date.now() + START_LIMIT_MS;
   for (;;) {
-    const status = await answers(port);
-    if (status === 200) return;
-    const over = child.exitCode !== null || status >= 500 || Date.now() > limit;
+    const port = portTold(log());
+    const status = port ? await answers(port) : 0;
+    if (status === 200) return port;
+    const over = hasEnded(child) || status >= 500 || Date.now() > limit;
     if (over) throw new Error(`the editor's server did not start (status ${status})\n${log()}`);
     await sleep(50);
   }
 }
 
+const hasEnded = ({ exitCode, signalCode }) => exitCode !== null || signalCode !== null;
+
+/** To it and all that it has started. */
+function signal(child, name) {
+  try {
+    process.kill(-child.pid, name);
+  } catch {
+    // All of them have ended.
+  }
+}
+
+/** What does not end when it is asked to is ended: it must not keep the machine busy for the steps that follow. */
 async function end(child) {
-  if (child.exitCode !== null || child.signalCode) return;
   const gone = new Promise((resolve) => child.once('exit', resolve));
-  process.kill(-child.pid, 'SIGTERM');
-  await Promise.race([gone, sleep(STOP_LIMIT_MS, undefined, { ref: false })]);
+  if (!hasEnded(child)) {
+    signal(child, 'SIGTERM');
+    await Promise.race([gone, sleep(STOP_LIMIT_MS, undefined, { ref: false })]);
+  }
+  signal(child, 'SIGKILL');
+}
+
+/** A server that does not come up is started once more: nothing has been tried in it yet. */
+async function started(run) {
+  try {
+    return await run();
+  } catch (error) {
+    console.log(`perpend: ${error.message}\nperpend: the editor's server is started once more`);
+    return run();
+  }
 }
 
 /**
@@ -90,6 +111,11 @@ export async function startServer({
   development = true,
   trusting = true,
 } = {}) {
+  const more = { userFolder, extensionsFolder, development, trusting };
+  return started(() => startOnce(settings, more));
+}
+
+async function startOnce(settings, { userFolder, extensionsFolder, ...more }) {
   const folder = mkdtempSync(path.join(tmpdir(), 'perpend-host-'));
   const user = userFolder ?? path.join(folder, 'user');
   const extensions = extensionsFolder ?? path.join(folder, 'extensions');
@@ -97,14 +123,13 @@ export async function startServer({
   mkdirSync(extensions, { recursive: true });
   const config = path.join(folder, 'config.yaml');
   writeFileSync(config, '');
-  const port = await freePort();
-  const where = { userFolder: user, extensionsFolder: extensions, development, trusting };
-  const server = launch(flags(port, config, where), folder);
+  const where = { ...more, userFolder: user, extensionsFolder: extensions };
+  const server = launch(flags(config, where), folder);
   const stop = async () => {
     await end(server.child);
-    rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+    await remove(folder);
   };
-  await untilUp(port, server).catch(async (error) => {
+  const port = await untilUp(server).catch(async (error) => {
     await stop();
     throw error;
   });

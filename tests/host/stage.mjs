@@ -6,7 +6,7 @@ import { address, remote } from './server.mjs';
 import { putOn } from './themes.mjs';
 import { openFile, runCommand, waitForHint } from './workbench.mjs';
 
-const WAIT_MS = 60_000;
+const WAIT_MS = 180_000;
 /** An editor shows what a pointer rests on after a while, and moves what it opens. */
 const REST_MS = 1200;
 /** Enough for a window, whose letters are drawn in many greys. */

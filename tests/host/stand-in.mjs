@@ -4,10 +4,12 @@
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { format } from 'node:util';
+import { BEGINS, openSuite } from './begin.mjs';
 import { startBrowser } from './browser.mjs';
 import { address, remote, startServer } from './server.mjs';
 
-const LIMIT_MS = 600_000;
+/** Of the whole suite, on a machine that is slow and busy: reached only where it never ends. */
+const LIMIT_MS = 1_800_000;
 const TIMED_OUT = 124;
 const NOISE =
   /Ignoring fetching|Creating a socket|connection token|AccountPolicyGate|AgentHost|authentication provider|reconnection-grace|Creation of workbench|\[Service Worker\]|additional builtin/;
@@ -30,16 +32,28 @@ function windowAddress(port, { flags, folder }) {
   return address(port, folder, payload);
 }
 
-/** The workbench calls these two when it finds itself driven: what it logs, and the suite's exit code. */
+/**
+ * The workbench calls these two when it finds itself driven: what it logs, and the suite's exit code. Both stand before
+ * the window is opened.
+ * @returns whether the suite has begun, and what its exit code will be
+ */
 async function listen(page) {
+  const heard = { begun: false, code: undefined };
   await page.exposeFunction('codeAutomationLog', (_type, args) => {
     const line = format(...args);
-    if (!NOISE.test(line)) console.log(line);
+    if (line.includes(BEGINS)) heard.begun = true;
+    else if (!NOISE.test(line)) console.log(line);
   });
-  return new Promise((resolve) => {
-    page.exposeFunction('codeAutomationExit', resolve);
+  let exit;
+  heard.code = new Promise((resolve) => {
+    exit = resolve;
     setTimeout(resolve, LIMIT_MS, TIMED_OUT).unref();
   });
+  await page.exposeFunction('codeAutomationExit', (code) => {
+    heard.begun = true;
+    exit(code);
+  });
+  return heard;
 }
 
 async function reportTimeout(page, server) {
@@ -49,9 +63,9 @@ async function reportTimeout(page, server) {
 }
 
 async function runIn(server, browser, wanted) {
-  const ended = listen(browser.page);
-  await browser.page.goto(windowAddress(server.port, wanted));
-  const code = await ended;
+  const heard = await listen(browser.page);
+  await openSuite(browser.page, windowAddress(server.port, wanted), () => heard.begun);
+  const code = await heard.code;
   if (code === TIMED_OUT) await reportTimeout(browser.page, server);
   return code;
 }

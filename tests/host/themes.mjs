@@ -1,14 +1,19 @@
 // The four kinds of theme that an editor has, each by the one that it comes with, and how one is put on.
-const WAIT_MS = 30_000;
+const WAIT_MS = 120_000;
 /** Pages in the window hear of it a little later. */
 const FADE_MS = 600;
 
-/** What the system asks for, and the class by which a window says that it has it on. */
+/** What the system asks for, and the words by which a window and a page in it say that they have it on. */
 export const THEMES = {
-  light: { dark: false, contrast: false, kind: 'vs' },
-  dark: { dark: true, contrast: false, kind: 'vs-dark' },
-  contrast: { dark: true, contrast: true, kind: 'hc-black' },
-  'contrast-light': { dark: false, contrast: true, kind: 'hc-light' },
+  light: { dark: false, contrast: false, kind: 'vs', page: 'vscode-light' },
+  dark: { dark: true, contrast: false, kind: 'vs-dark', page: 'vscode-dark' },
+  contrast: { dark: true, contrast: true, kind: 'hc-black', page: 'vscode-high-contrast' },
+  'contrast-light': {
+    dark: false,
+    contrast: true,
+    kind: 'hc-light',
+    page: 'vscode-high-contrast-light',
+  },
 };
 
 /** Settings of a window that follows what the system asks for. */
@@ -52,8 +57,8 @@ export function makeReady(page) {
 
 /** Puts on one of the themes, and waits until it is to be seen. Whatever is open stays open. */
 export async function putOn(stage, theme) {
-  const { kind, ...wish } = THEMES[theme];
-  await stage.page.evaluate((asked) => globalThis.askForTheme(asked), wish);
+  const { kind, dark, contrast } = THEMES[theme];
+  await stage.page.evaluate((asked) => globalThis.askForTheme(asked), { dark, contrast });
   await stage.page.locator(`.monaco-workbench.${kind}`).waitFor({ timeout: WAIT_MS });
   await stage.page.waitForTimeout(FADE_MS);
   stage.theme = theme;

@@ -22,8 +22,9 @@ function git(...words: string[]): void {
 async function gitApi(): Promise<Api> {
   const found = vscode.extensions.getExtension('vscode.git');
   assert.ok(found, 'the editor has its git extension');
-  const { enabled } = await found.activate();
-  assert.ok(enabled);
+  const git = await found.activate();
+  // It was switched on a moment ago, and looks for a git first.
+  await until('git', () => git.enabled, Boolean);
   return found.exports.getAPI(1);
 }
 
@@ -111,7 +112,7 @@ describe('comparing', () => {
       ),
     );
     assert.equal(diffTab(), undefined);
-    await vscode.workspace.saveAll();
+    assert.ok(await vscode.workspace.saveAll());
     git('commit', '-q', '-a', '-m', 'Sent');
     await run('perpend.compare.sent', uriOf(FILE));
     const [left, right] = await sides();

@@ -37,11 +37,8 @@ describe('a misspelt word', () => {
     assert.equal(document.getText(finding.range), 'lenght');
 
     const asked = () => quickFixes(document.uri, finding.range);
-    const offered = await until(
-      'a fix',
-      asked,
-      (found) => Boolean(found?.some(({ edit }) => edit)),
-      30_000,
+    const offered = await until('a fix', asked, (found) =>
+      Boolean(found?.some(({ edit }) => edit)),
     );
     const fix =
       offered?.find(({ edit, isPreferred }) => edit && isPreferred) ??

@@ -2,6 +2,9 @@ import { writeFileSync } from 'node:fs';
 import Mocha from 'mocha';
 import { FIRST_WAIT_MS, WAIT_MS } from './wait';
 
+/** By this the launcher sees that the window has come as far as this: see stand-in.mjs. */
+const BEGINS = 'PERPEND-BEGINS';
+
 interface Result {
   readonly title: string;
   readonly state: string;
@@ -42,6 +45,7 @@ async function load(mocha: Mocha): Promise<void> {
  * @throws when a test failed
  */
 export async function run(): Promise<void> {
+  console.log(BEGINS);
   const mocha = new Mocha({ ui: 'bdd', timeout: 2 * WAIT_MS + FIRST_WAIT_MS });
   await load(mocha);
   // While one thing is worked on: PERPEND_ONLY="comparing" npm run test:host

@@ -37,8 +37,7 @@ describe('the job view', () => {
     const line = lineOf(document, /^cost skip/);
     edit.replace(document.uri, document.lineAt(line).range, 'cost skip "Skip" 1 at £340');
     await vscode.workspace.applyEdit(edit);
-    const dearer = await until('another price', price, (text) => text !== '£4,050.00');
-    assert.match(dearer ?? '', /^£4,[1-9]/);
+    await until('a higher price', price, (text) => /^£4,[1-9]/.test(text ?? ''));
     assert.ok(partIn(parts(), 'work/north'));
   });
 

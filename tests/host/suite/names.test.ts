@@ -39,13 +39,17 @@ describe('names and files', () => {
 
   it('renames it in all of them', async () => {
     const [document, at] = await brick();
-    const can = await ask<{ placeholder: string }>('vscode.prepareRename', document, at);
+    const can = await until(
+      'leave to rename',
+      () => ask<{ placeholder: string }>('vscode.prepareRename', document, at),
+      Boolean,
+    );
     assert.equal(can.placeholder, 'harwick-red');
-    const edit = await ask<vscode.WorkspaceEdit>(
-      'vscode.executeDocumentRenameProvider',
-      document,
-      at,
-      'harwick-dark',
+    const rename = 'vscode.executeDocumentRenameProvider';
+    const edit = await until(
+      'a rename',
+      () => ask<vscode.WorkspaceEdit>(rename, document, at, 'harwick-dark'),
+      (found) => found?.size > 0,
     );
     const names = edit.entries().map(([uri]) => nameOf(uri));
     assert.ok(names.includes('jobs/firm.perp') && names.length > 2, names.join());
@@ -56,8 +60,14 @@ describe('names and files', () => {
 
   it('says why a word of the notation has no other name', async () => {
     const [document, at] = await brick();
-    const refused = ask('vscode.prepareRename', document, at.with({ character: 3 }));
-    await assert.rejects(Promise.resolve(refused), /word of the notation/);
+    const refused = async () => {
+      const place = at.with({ character: 3 });
+      return Promise.resolve(ask('vscode.prepareRename', document, place)).then(
+        () => 'not refused',
+        String,
+      );
+    };
+    await until('a refusal', refused, (why) => /word of the notation/.test(why));
   });
 
   it('finds things of all files by a few letters', async () => {
@@ -75,18 +85,25 @@ describe('names and files', () => {
 
   it('links to the file that is used, and says so', async () => {
     const document = await open(JOB);
-    const links = await ask<vscode.DocumentLink[]>('vscode.executeLinkProvider', document, 10);
-    const use = links.find(({ range }) => range.start.line === lineOf(document, /^use\b/));
+    const line = lineOf(document, /^use\b/);
+    const ofLine = ({ range }: vscode.DocumentLink) => range.start.line === line;
+    const links = await until(
+      'a link',
+      () => ask<vscode.DocumentLink[]>('vscode.executeLinkProvider', document, 10),
+      (found) => found.some(ofLine),
+    );
+    const use = links.find(ofLine);
     assert.equal(use?.target && nameOf(use.target), 'jobs/firm.perp');
     assert.match(use?.tooltip ?? '', /used/);
   });
 
   it('grows a selection from a word to its block', async () => {
     const [document, at] = await brick();
-    const [found] = await ask<vscode.SelectionRange[]>(
-      'vscode.executeSelectionRangeProvider',
-      document,
-      [at],
+    const command = 'vscode.executeSelectionRangeProvider';
+    const [found] = await until(
+      'selections',
+      () => ask<vscode.SelectionRange[]>(command, document, [at]),
+      (list) => Boolean(list?.[0]?.parent),
     );
     const texts: string[] = [];
     for (let each = found; each; each = each.parent!) texts.push(document.getText(each.range));
@@ -96,7 +113,11 @@ describe('names and files', () => {
 
   it('folds blocks and what lies in them', async () => {
     const document = await open(JOB);
-    const folds = await ask<vscode.FoldingRange[]>('vscode.executeFoldingRangeProvider', document);
+    const folds = await until(
+      'folds',
+      () => ask<vscode.FoldingRange[]>('vscode.executeFoldingRangeProvider', document),
+      (list) => list?.length > 0,
+    );
     const starts = folds.map(({ start }) => document.lineAt(start).text.trim().split(' ')[0]);
     assert.ok(starts.includes('wall') && starts.includes('opening'), starts.join());
   });

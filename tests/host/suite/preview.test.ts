@@ -1,4 +1,3 @@
-import assert from 'node:assert/strict';
 import * as vscode from 'vscode';
 import { JOB, lineOf, open, openText } from './files';
 import { FIRST_WAIT_MS, until } from './wait';
@@ -42,7 +41,8 @@ describe('the preview', () => {
     await goTo(document, /^wall north/);
     await vscode.commands.executeCommand('perpend.preview');
     await shows(/^North boundary$/);
-    assert.equal(vscode.window.activeTextEditor?.document, document, 'the text keeps the focus');
+    const active = () => vscode.window.activeTextEditor?.document === document;
+    await until('the text to keep the focus', active, Boolean);
   });
 
   it('follows the cursor to other work, and to another file', async () => {

@@ -17,21 +17,35 @@ async function ran(task: vscode.Task): Promise<number | undefined> {
 }
 
 async function offered(name: RegExp): Promise<vscode.Task> {
-  const all = await vscode.tasks.fetchTasks({ type: 'perpend' });
-  const task = all.find((each) => name.test(each.name));
-  assert.ok(task, `no task ${name} among ${all.map((each) => each.name)}`);
+  const find = async () => {
+    const all = await vscode.tasks.fetchTasks({ type: 'perpend' });
+    return all.find((each) => name.test(each.name));
+  };
+  const task = await until(`a task ${name}`, find, Boolean);
+  assert.ok(task);
   return task;
 }
 
+const looked = (on?: boolean) =>
+  vscode.workspace
+    .getConfiguration('perpend')
+    .update('findings.folder', on, vscode.ConfigurationTarget.Workspace);
+
 describe('tasks', () => {
-  after(closeAll);
+  // Else the server tells of files that are not open, and nobody could see whether the task does.
+  before(() => looked(false));
+  after(async () => {
+    await looked(undefined);
+    await closeAll();
+  });
 
   it('check all jobs, and what they find stands in the Problems view', async () => {
     const file = uriOf('garden-wall/closed.perp');
     const text = 'perpend 1\n\nuse uk\n\nzzz\n';
     await vscode.workspace.fs.writeFile(file, new TextEncoder().encode(text));
-    assert.equal(await ran(await offered(/check all/)), 1);
     const found = () => vscode.languages.getDiagnostics(file);
+    assert.deepEqual(found(), []);
+    assert.equal(await ran(await offered(/check all/)), 1);
     const errors = await until('a problem', found, (all) =>
       all.some(
         ({ range, severity }) =>

@@ -1,22 +1,30 @@
 // npm run test:web: the extension in a browser's workers, on a folder that is on no disk.
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
+import { BEGINS, openSuite } from '../begin.mjs';
 import { startBrowser } from '../browser.mjs';
 import { chooseHost, notRun } from '../choose.mjs';
 import { tell } from '../counts.mjs';
 import { installHost } from '../install.mjs';
+import { remove } from '../leave.mjs';
 import { address, remote, startServer } from '../server.mjs';
 import { buildForWeb } from './build.mjs';
 
-const LIMIT_MS = 120_000;
+/** Of the whole suite, on a machine that is slow and busy: reached only where it never ends. */
+const LIMIT_MS = 900_000;
+const TIMED_OUT = 124;
+/** What the suite says comes on another way than that it has ended. */
+const LATE_MS = 60_000;
 
 /** @returns what the suite said of itself, and where the window asked for anything */
 async function watch(page) {
-  const heard = { results: undefined, pdf: undefined, asked: [], log: [] };
+  const heard = { begun: false, results: undefined, pdf: undefined, asked: [], log: [] };
   page.on('console', (message) => {
     const text = message.text();
+    if (text.includes(BEGINS)) heard.begun = true;
     const found = /PERPEND-(RESULTS|PDF) (.*)$/s.exec(text);
     if (found?.[1] === 'RESULTS') heard.results = JSON.parse(found[2]);
     else if (found) heard.pdf = Buffer.from(found[2], 'base64');
@@ -24,10 +32,15 @@ async function watch(page) {
   });
   // Of the whole browser: of pages in pages, workers and service workers too.
   page.context().on('request', (request) => heard.asked.push(request.url()));
+  let exit;
   const ended = new Promise((resolve) => {
-    void page.exposeFunction('codeAutomationExit', resolve);
-    setTimeout(resolve, LIMIT_MS, 124).unref();
+    exit = (code) => {
+      heard.begun = true;
+      resolve(code);
+    };
+    setTimeout(resolve, LIMIT_MS, TIMED_OUT).unref();
   });
+  await page.exposeFunction('codeAutomationExit', exit);
   await page.exposeFunction('codeAutomationLog', () => undefined);
   return { heard, ended };
 }
@@ -94,10 +107,14 @@ async function inWindow(folder) {
   const browser = await startBrowser();
   try {
     const { heard, ended } = await watch(browser.page);
-    await browser.page.goto(windowAddress(server.port, built));
+    await openSuite(browser.page, windowAddress(server.port, built), () => heard.begun);
     const code = await ended;
+    for (const limit = Date.now() + LATE_MS; !heard.results && Date.now() < limit; )
+      await sleep(50);
     if (!heard.results?.every(({ state }) => state === 'passed'))
       await tellMore(browser.page, heard, code);
+    // Without numbers: whoever runs this may see that nothing was tried. A suite that never ended is no such case.
+    if (!heard.results && code !== TIMED_OUT) throw new Error('The suite left no results.');
     return [
       ...(heard.results ?? [{ title: 'the suite in the browser', state: 'failed' }]),
       outcome('the PDF of the browser is one, and says what it should', () =>
@@ -117,7 +134,7 @@ async function main() {
   installHost();
   const folder = mkdtempSync(path.join(tmpdir(), 'perpend-web-'));
   const results = await inWindow(folder);
-  rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+  await remove(folder);
   for (const { title, state, error } of results)
     console.log(state === 'passed' ? `  ok    ${title}` : `  FAIL  ${title}\n${error ?? ''}`);
   const failed = results.filter(({ state }) => state !== 'passed').length;
@@ -126,3 +143,4 @@ async function main() {
 }
 
 await main();
+process.exit();
