@@ -45,9 +45,9 @@ describe('package.json', () => {
 
   /** They begin something, and need nothing that is open. */
   const ANYWHERE = ['perpend.new', 'perpend.examples', 'perpend.firm', 'perpend.start'];
-  /** In a job, over the jobs of a folder, on a page of ours; or by other ways than the palette. */
+  /** In a job or its preview, over the jobs of a folder, on a page of ours, once we run; or by other ways than the palette. */
   const GUARD =
-    /^(editorLangId == perpend\b|workspaceFolderCount > 0|resourceScheme == perpend-|false$)/;
+    /^(\(?editorLangId == perpend\b|perpend\.active \|\| editorLangId == perpend$|workspaceFolderCount > 0|resourceScheme == perpend-|false$)/;
 
   test('offers each command in one category, and only where it can run', () => {
     const { commands, menus } = manifest.contributes;

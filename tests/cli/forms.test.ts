@@ -8,7 +8,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import type { Io } from '../../server/cli/io';
 import { run } from '../../server/cli/run';
-import { escaped } from '../../server/documents/html';
+import { escaped } from '../../shared/escaped';
 import { readJson } from '../tree';
 import { FILES, FIRM, JOB } from './jobs';
 import { bundle, folderOf, program as perpend, useCommandLine, usePapers } from './perpend';

@@ -47,7 +47,7 @@ export function useCommandLine(): void {
     const bundle = shipped.find((each) => each.out === 'dist/perpend.cjs')!;
     bundled = path.join(folderOf(), 'perpend.cjs');
     await makeBundle({ ...bundle, out: bundled }, { dev: true });
-  }, 60_000);
+  });
   afterAll(() => {
     for (const folder of folders) rmSync(folder, { recursive: true, force: true });
   });
@@ -60,7 +60,7 @@ export function usePapers(): void {
     const folder = path.dirname(bundled);
     await makeBundle({ ...bundle, out: path.join(folder, 'papers.cjs') }, { dev: true });
     await makeFonts(path.join(folder, 'fonts'));
-  }, 60_000);
+  });
 }
 
 /** The bundle's own file. */

@@ -120,9 +120,9 @@ describe('perpend record', () => {
   });
 
   test('a file without an end of line gets one', () => {
-    const cwd = folder('perpend 1');
+    const cwd = folder('perpend 1\njob "A"');
     expect(record(cwd, 'paid', '£5').code).toBe(0);
-    expect(textIn(cwd)).toBe('perpend 1\n\nrecord\n  paid      2026-03-02 £5\n');
+    expect(textIn(cwd)).toBe('perpend 1\njob "A"\n\nrecord\n  paid      2026-03-02 £5\n');
   });
 
   test('says where it is, as JSON too', () => {

@@ -2,6 +2,9 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { blanks } from '../../client/first/blanks';
+import { pageOf } from '../../server/documents/pages';
+import { markdownOf } from '../../server/documents/paper';
+import { bodyOf } from '../../server/documents/paper/html';
 import { jobOf } from '../engine/world';
 import { root } from '../tree';
 
@@ -23,6 +26,62 @@ describe('a firm’s file with places to fill in', () => {
       const priced = text.match(/^[^#\n]*(£|\$|€)/gm) ?? [];
       expect(priced.length).toBeGreaterThan(5);
       expect(snippet.match(/\$\{\d+:\d/g)).toHaveLength(priced.length);
+    },
+  );
+
+  test.each(['uk', 'us', 'de'])(
+    '%s: who the firm is is marked as still to be filled in, in its quotation marks',
+    (name) => {
+      const text = startOf(name);
+      const { findings } = jobOf(text);
+      const told = findings.filter((each) => each.code === 'blank');
+      const lines = text.split('\n');
+      expect(told.map(({ place }) => lines[place.line]!.trim().split(/\s/)[0])).toEqual([
+        'firm',
+        'address',
+        'address',
+        'phone',
+        'email',
+      ]);
+      // Where one types, the marks stay, and what was to be filled in is gone.
+      expect(blanks(text).match(/"\$\{\d+:\? [^}"]+\}"/g)).toHaveLength(5);
+      expect(findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+    },
+  );
+
+  test.each([
+    [
+      'uk',
+      'length 3 m',
+      'Still to be filled in, and so left out: firm, address, phone, email (firm.perp).',
+    ],
+    [
+      'us',
+      'length 10 ft',
+      'Still to be filled in, and so left out: firm, address, phone, email (firm.perp).',
+    ],
+    [
+      'de',
+      'length 3 m',
+      'Still to be filled in, and so left out: firm, address, phone, email (firm.perp).',
+    ],
+  ])(
+    'with %s as it comes a quote has none of its words, and says what it lacks',
+    (name, length, said) => {
+      const firm = startOf(name);
+      const job = jobOf(
+        `perpend 1\n\njob "A"\n\nuse "firm.perp"\n\nwall a\n  ${length}\n  height 6 courses\n`,
+        { 'firm.perp': firm },
+      );
+      const made = pageOf(job, 'quote', { version: '0' });
+      if (typeof made === 'string') throw new Error(made);
+      const text = [markdownOf(made.paper), bodyOf(made.paper), made.paper.running].join('\n');
+      const words = [...firm.matchAll(/"\? ([^"]+)"/g)].map(([, each]) => each!);
+      expect(words).toHaveLength(5);
+      for (const each of words) expect(text).not.toContain(each);
+      expect(text).not.toContain('?');
+      expect(text).toContain(/terms +"([^"]+)"/.exec(firm)![1]);
+      expect(made.asides).toContain(said);
     },
   );
 

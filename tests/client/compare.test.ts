@@ -3,9 +3,9 @@ import * as compare from '../../client/compare/commands';
 import { type Repository, repositoryOf } from '../../client/compare/git';
 import { Sides } from '../../client/compare/sides';
 import type { MarkdownPages } from '../../client/markdown-pages';
-import { COMPARE, type Compared, USED } from '../../shared/protocol/deeds';
+import { COMPARE, type Compared, USED } from '../../shared/protocol/compare';
 import { serverWith } from './server';
-import { extensions, forget, reader, seen, Uri } from './vscode';
+import { extensions, forget, happens, reader, seen, Uri } from './vscode';
 
 vi.mock('vscode', () => import('./vscode'));
 beforeEach(forget);
@@ -43,6 +43,7 @@ const TEXTS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 
 const repository: Repository = {
   rootUri: Uri.file('/jobs') as never,
+  state: { indexChanges: [] },
   log: async () => COMMITS,
   getCommit: async (ref) => {
     const commit = COMMITS.find(({ hash }) => hash.startsWith(ref));
@@ -96,11 +97,16 @@ describe('where there is no git', () => {
 
   test('what was sent can still be read from the record', async () => {
     extensions.getExtension.mockReturnValue(undefined);
-    reader.answers = ['Show the Note of Changes'];
-    await compare.withSent(bench(), JOB);
-    expect(seen.ran).toEqual([
-      { command: 'perpend.preview', given: [{ uri: JOB.toString(), show: 'changes' }] },
-    ]);
+    const stub = bench({ [COMPARE]: { ...COMPARED, left: '', right: '' } });
+    await compare.withSent(stub, JOB);
+    expect(before(stub)).toEqual({ sent: [] });
+    expect(stub.show).toHaveBeenCalledWith('What changed', '# What changed');
+  });
+
+  test('that nothing was sent is told, and not that there is no git', async () => {
+    extensions.getExtension.mockReturnValue(undefined);
+    await compare.withSent(bench({ [COMPARE]: { refused: 'Nothing was sent.' } }), JOB);
+    expect(seen.messages).toEqual(['Nothing was sent.']);
   });
 });
 
@@ -149,7 +155,36 @@ describe('with the last commit', () => {
       getRepository: () => ({ ...repository, show: async () => Promise.reject(new Error('no')) }),
     });
     await compare.withLastCommit(bench(), JOB);
-    expect(seen.messages).toEqual(['This job is not in the revision last commit.']);
+    expect(seen.messages).toEqual([
+      expect.stringMatching(/^The last commit does not hold this job/),
+    ]);
+  });
+
+  test('a job that git was told to move is found under the name it had', async () => {
+    const change = { originalUri: JOB as never, renameUri: Uri.file('/jobs/moved.perp') as never };
+    const moved = { ...repository, state: { indexChanges: [change] } };
+    withGit({ ...API, getRepository: () => moved });
+    const stub = bench();
+    await compare.withLastCommit(stub, Uri.file('/jobs/moved.perp'));
+    expect(before(stub)).toMatchObject({ text: 'perpend 1\n# head' });
+  });
+
+  test('what is typed counts, in whichever file of a job, and in one that was opened again', async () => {
+    vi.useFakeTimers();
+    const stub = bench();
+    await compare.withLastCommit(stub, JOB);
+    const told: string[] = [];
+    stub.sides.onDidChange((uri) => told.push(uri.fragment));
+    happens.edit.fire({
+      document: { uri: Uri.parse('file:///jobs/firm.perp'), languageId: 'perpend' },
+    });
+    happens.edit.fire({
+      document: { uri: Uri.parse('file:///jobs/a.txt'), languageId: 'plaintext' },
+    });
+    await vi.advanceTimersByTimeAsync(2000);
+    expect(told).toEqual(['left', 'right']);
+    vi.useRealTimers();
+    stub.sides.dispose();
   });
 });
 
@@ -178,6 +213,16 @@ describe('with another revision', () => {
       label: 'bbbbbbb, 2026-03-02',
       files: {},
     });
+  });
+
+  test('the words of a commit draw no picture, and a day is that of the place', async () => {
+    const authorDate = new Date(2026, 2, 2, 0, 30);
+    const log = async () => [{ hash: 'cccccccccc', message: '$(flame) warm', authorDate }];
+    withGit({ ...API, getRepository: () => ({ ...repository, log }) });
+    await compare.withAnother(bench(), JOB);
+    const [item] = seen.picks[0]!.items as { label: string; description: string }[];
+    expect(item!.label).not.toContain('$(');
+    expect(item!.description).toBe('ccccccc, 2026-03-02');
   });
 
   test('who turns away compares nothing', async () => {

@@ -4,7 +4,9 @@ import { next } from '../../client/deeds/next';
 import { record } from '../../client/deeds/record';
 import { share } from '../../client/deeds/share';
 import { take } from '../../client/deeds/take';
-import { NEW, NEXT, RECORD, SHARE, TAKE, TEMPLATES } from '../../shared/protocol/deeds';
+import { NEW, NEXT, TEMPLATES } from '../../shared/protocol/new';
+import { SHARE, TAKE } from '../../shared/protocol/partners';
+import { RECORD } from '../../shared/protocol/record';
 import { serverWith } from './server';
 import { forget, seen, window, workspace } from './vscode';
 
@@ -151,5 +153,5 @@ test('what a partner’s copy says is taken in as an edit', async () => {
   // The server reads no file of theirs: it is handed the text.
   expect(asked[0]!.params).toEqual({ uri: JOB, theirs, names: ['north'], rates: false });
   expect(texts()).toEqual([[JOB, 'record\n']]);
-  expect(seen.messages[0]).toMatch(/Taken: 1 lines.*Not taken: 2/);
+  expect(seen.messages[0]).toMatch(/Taken: one line.*Not taken: 2/);
 });

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { newJob } from '../../client/deeds/new';
 import { firmFile } from '../../client/first/firm';
 import { documentOf, rememberFront } from '../../client/target';
-import { NEW, TEMPLATES } from '../../shared/protocol/deeds';
+import { NEW, TEMPLATES } from '../../shared/protocol/new';
 import { serverWith } from './server';
 import { forget, reader, seen, Uri, window, workspace } from './vscode';
 

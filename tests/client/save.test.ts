@@ -5,7 +5,7 @@ import { openFile, revealFile } from '../../client/papers/written';
 import { base64 } from '../../shared/base64';
 import { EXPORT, type Exported, PAGES, type PageItem } from '../../shared/protocol/pages';
 import { serverWith } from './server';
-import { env, forget, reader, seen, UIKind, Uri, window } from './vscode';
+import { env, forget, reader, seen, UIKind, Uri, window, workspace } from './vscode';
 
 vi.mock('vscode', () => import('./vscode'));
 beforeEach(forget);
@@ -92,6 +92,27 @@ describe('saving a paper', () => {
       to: 'file:///q.pdf',
     });
     expect([seen.messages, seen.files.size]).toEqual([['The price is not complete.'], 0]);
+  });
+
+  test.each([
+    ['NoPermissions', 'q.pdf may not be written there.'],
+    ['FileIsADirectory', 'q.pdf is a folder: nothing is written over it.'],
+    [undefined, 'q.pdf could not be written: Error: full'],
+  ])('a place that takes nothing (%s) is told, and another can be chosen', async (code, said) => {
+    const write = vi.spyOn(workspace.fs, 'writeFile');
+    write.mockRejectedValueOnce(Object.assign(new Error('full'), { code }));
+    reader.answers = ['Save Elsewhere…'];
+    reader.saves = Uri.parse('file:///jobs/b.pdf');
+    const file = await save(serverWith(answers).server, {
+      uri: JOB,
+      page: 'quote',
+      form: 'pdf',
+      to: 'file:///jobs/q.pdf',
+    });
+    write.mockRestore();
+    expect(String(file)).toBe('file:///jobs/b.pdf');
+    expect(seen.messages[0]).toBe(said);
+    expect([...seen.files.keys()]).toEqual(['file:///jobs/b.pdf']);
   });
 
   test('of a file that is no job nothing is asked', async () => {

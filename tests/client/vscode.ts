@@ -151,6 +151,10 @@ export class MarkdownString {
   }
 }
 
+export class TabInputText {
+  constructor(readonly uri: Uri) {}
+}
+
 export class ThemeColor {
   constructor(readonly id: string) {}
 }
@@ -235,6 +239,9 @@ export const happens = {
   selection: new EventEmitter<unknown>(),
   front: new EventEmitter<unknown>(),
   edit: new EventEmitter<unknown>(),
+  created: new EventEmitter<unknown>(),
+  deleted: new EventEmitter<unknown>(),
+  tabs: new EventEmitter<unknown>(),
 };
 
 const nothing = new Disposable(() => undefined);
@@ -256,6 +263,7 @@ export const window = {
   showTextDocument: vi.fn(async () => ({ revealRange: () => undefined })),
   withProgress: (_: unknown, work: Fn) =>
     work({ report: () => undefined } as never, { isCancellationRequested: false } as never),
+  tabGroups: { all: [] as { tabs: { input: unknown }[] }[], onDidChangeTabs: happens.tabs.event },
   onDidChangeActiveTextEditor: happens.front.event,
   onDidChangeTextEditorSelection: happens.selection.event,
 };
@@ -287,6 +295,11 @@ export const workspace = {
   onDidRenameFiles: quiet,
   onDidDeleteFiles: quiet,
   onDidCloseTextDocument: quiet,
+  createFileSystemWatcher: () => ({
+    onDidCreate: happens.created.event,
+    onDidDelete: happens.deleted.event,
+    dispose() {},
+  }),
 };
 
 export const commands = {

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { drawingOf } from '../../server/documents/work-drawing';
-import type { Drawing } from '../../server/engine/drawing';
-import { elevation, mirrored } from '../../server/engine/drawing';
+import { type Drawing, elevation, mirrored } from '../../server/engine/drawing';
 import { pierBricks, seenFrom } from '../../server/engine/drawing/pier-bricks';
 import { setOut, tallyFace } from '../../server/engine/setting-out';
 import { jobOf } from '../engine/world';

@@ -1,8 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { feetText } from '../../server/engine/brickwork/lengths';
-import type { Box, Drawing } from '../../server/engine/drawing';
-import { bricksOf, elevation, LETTER_LANDSCAPE, toSheet } from '../../server/engine/drawing';
+import {
+  type Box,
+  bricksOf,
+  type Drawing,
+  elevation,
+  LETTER_LANDSCAPE,
+  toSheet,
+} from '../../server/engine/drawing';
 import { lengthOn } from '../../server/engine/drawing/lengths';
 import { setOut, tally, tallyFace } from '../../server/engine/setting-out';
 import { coordinatedWall, rudeWall } from '../setting-out/arbitrary';

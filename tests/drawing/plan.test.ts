@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Box, Drawing } from '../../server/engine/drawing';
-import { planOf, toSheets, turnedTo, wallPlans } from '../../server/engine/drawing';
+import {
+  type Box,
+  type Drawing,
+  planOf,
+  toSheets,
+  turnedTo,
+  wallPlans,
+} from '../../server/engine/drawing';
 import { planPlaces } from '../../server/engine/drawing/plan/plan-places';
 import { type PlacedPiece, placeCourse, setOut } from '../../server/engine/setting-out';
 import { plainWall } from '../setting-out/arbitrary';

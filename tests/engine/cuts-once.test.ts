@@ -1,6 +1,6 @@
 /** What the cut list tells is what is bought: each brick that is cut once, with the courses it lies in. */
 import { describe, expect, test } from 'vitest';
-import type { Work } from '../../server/engine/brickwork/needs';
+import type { Work } from '../../server/engine/brickwork/work';
 import { piecesAt, placeCourse } from '../../server/engine/setting-out';
 import type { Term } from '../../server/engine/working/term';
 import { exampleJob, JOBS } from './examples';

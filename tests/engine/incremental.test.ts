@@ -93,9 +93,9 @@ function follows(name: string, times: number, changes: number): void {
 }
 
 describe('after any edit', () => {
-  test.each(JOBS)('%s is as if it had been opened so', (name) => follows(name, 25, 6), 60_000);
+  test.each(JOBS)('%s is as if it had been opened so', (name) => follows(name, 25, 6));
 
-  test('sixty walls are as if they had been opened so', () => follows('sixty.perp', 8, 5), 60_000);
+  test('sixty walls are as if they had been opened so', () => follows('sixty.perp', 8, 5));
 
   test(
     'walls that meet are as if they had been opened so',
@@ -122,6 +122,27 @@ describe('after any edit', () => {
       { seed, numRuns: 30 },
     );
   });
+
+  test('of the firm’s file, its job is as if both had been opened so', () => {
+    const [name, firm] = ['garden-wall/job.perp', 'firm.perp'];
+    fc.assert(
+      fc.property(fc.array(anyChange, { minLength: 1, maxLength: 4 }), (all) => {
+        const workspace = opened(name, TEXTS[name]!);
+        let text = linesOf(TEXTS[firm]!).join('\n');
+        workspace.opened(inRoot(firm), text);
+        for (const any of all) {
+          const change = fitted(any, linesOf(text));
+          text = changed(text, change);
+          workspace.edited(inRoot(firm), [change]);
+          const fresh = workspaceOf({ ...TEXTS, [firm]: text });
+          expect(toldBriefly(workspace.job(inRoot(name))!)).toEqual(
+            toldBriefly(fresh.job(inRoot(name))!),
+          );
+        }
+      }),
+      { seed, numRuns: runs(30) },
+    );
+  }, 60_000);
 
   test('a firm’s file edited beside its job changes the job, and back again', () => {
     const workspace = workspaceOf(TEXTS);
@@ -186,6 +207,21 @@ describe('an edit inside one wall', () => {
     workspace.edited(name, [{ ...at, text: 'brick harwick-red\n  frog 20%\n' }]);
     const after = workspace.job(name)!.works;
     expect(after.some((work) => before.includes(work))).toBe(false);
+  });
+});
+
+describe('an edit of what only the price hangs on', () => {
+  const name = inRoot('sixty.perp');
+  const line = linesOf(SIXTY).indexOf('wall w0 "Wall 0"');
+  const at = { startLine: line, endLine: line, startColumn: 0, endColumn: 0 };
+
+  test('leaves all work the same objects, and changes the price', () => {
+    const workspace = opened('sixty.perp', SIXTY);
+    const { works, price } = workspace.job(name)!;
+    workspace.edited(name, [{ ...at, text: 'price\n  profit 77%\n\n' }]);
+    const job = workspace.job(name)!;
+    expect(job.works.map((work, i) => work === works[i])).toEqual(works.map(() => true));
+    expect(job.price.total.value.gt(price.total.value)).toBe(true);
   });
 });
 

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { drawingOf } from '../../server/documents/work-drawing';
 import { sheetsOf } from '../../server/documents/work-sheets';
-import type { Work } from '../../server/engine/brickwork/needs';
+import type { Work } from '../../server/engine/brickwork/work';
 import { piecesAt } from '../../server/engine/setting-out';
 import type { Term } from '../../server/engine/working/term';
 import type { Job } from '../../server/engine/workspace/job';

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import '../harness/seed';
-import type { Work } from '../../server/engine/brickwork/needs';
+import type { Work } from '../../server/engine/brickwork/work';
 import { type PlacedPiece, placeCourse, type SettingOut } from '../../server/engine/setting-out';
 import { rulesOf } from '../../server/engine/setting-out/place/built';
 import { planOutline } from '../../server/engine/setting-out/place/outline';

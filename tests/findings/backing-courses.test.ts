@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { afterWay, findingsIn, silent, tells } from './tells';
+import { afterWay, findingsOf, silent, tells } from './tells';
 
 const wall = (height: string, more = '') =>
   `perpend 1\nuse "firm.perp"\nwall shed\n  stands held\n  length 4490 mm\n  height ${height}\n  backing block-100 cavity 75 mm\n${more}`;
@@ -26,16 +26,14 @@ describe('backing-courses', () => {
 
   test('each way out clears it', () => {
     const text = wall('16 courses');
-    const [found] = findingsIn(text).filter((f) => f.code === 'backing-courses');
+    const [found] = findingsOf('backing-courses', text);
     for (const way of found!.ways) silent(afterWay(text, way.edits), 'backing-courses');
   });
 
   test('is told of the sill and the head of an opening', () => {
     const window =
       '  opening light\n    from left 1 m\n    width 910 mm\n    sill 5 courses\n    height 8 courses\n';
-    const [found] = findingsIn(wall('18 courses', window)).filter(
-      (f) => f.code === 'backing-courses',
-    );
+    const [found] = findingsOf('backing-courses', wall('18 courses', window));
     expect(found!.message).toContain('75 mm at the sill of light, 75 mm at the head of light');
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { allTerms } from '../engine/evaluate';
 import { jobOf } from '../engine/world';
-import { FIRM, findingsIn, silent, tells } from './tells';
+import { FIRM, findingsOf, silent, tells } from './tells';
 
 describe('bond-broken', () => {
   test('is told where the pattern of the bond does not close on a length in half bricks', () => {
@@ -40,7 +40,7 @@ describe('bond-broken', () => {
 
   test('over a window it is broken at the window, and says why there', () => {
     const text = `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  bond flemish\n  thick 1 brick\n  stands held\n  length 3590 mm\n  height 16 courses\n  opening window\n    from left 1227.5 mm\n    width 910 mm\n    sill 4 courses\n    height 8 courses\n`;
-    const told = findingsIn(text).filter((f) => f.code === 'bond-broken');
+    const told = findingsOf('bond-broken', text);
     const across = told.find((f) => f.message.includes('from the left end to the right end'));
     expect(across!.message).toContain('under or over the opening window. Reverse bond comes first');
   });

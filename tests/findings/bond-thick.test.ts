@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobOfWall } from '../harness/walls';
-import { afterWay, findingsIn, silent, tells } from './tells';
+import { afterWay, findingsOf, silent, tells } from './tells';
 
 const wall = (lines: string) => jobOfWall({ length: '1790 mm', height: '4 courses' }, lines);
 
@@ -25,7 +25,7 @@ describe('bond-thick', () => {
 
   test('where the bond is the default, its way out writes a line', () => {
     const text = wall('  thick 1 brick\n');
-    const [found] = findingsIn(text).filter((f) => f.code === 'bond-thick');
+    const [found] = findingsOf('bond-thick', text);
     expect(found!.message).toContain('need ties');
     expect(found!.ways.map((w) => w.title)).toContain('Build it in english');
     for (const way of found!.ways) silent(afterWay(text, way.edits), 'bond-thick');

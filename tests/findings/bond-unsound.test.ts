@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { proveBond } from '../../server/engine/setting-out';
 import { libraryBonds } from '../setting-out/thick';
-import { findingsIn, silent, tells } from './tells';
+import { findingsIn, findingsOf, silent, tells } from './tells';
 
 const bond = (lines: string) => `perpend 1\nuse uk\nbond ours "Our bond"\n${lines}`;
 
@@ -23,21 +23,23 @@ describe('bond-unsound', () => {
   });
 
   test('of a lap that the courses do not keep, with the one they do', () => {
-    const [found] = findingsIn(
+    const [found] = findingsOf(
+      'bond-unsound',
       bond(
         '  thick 1 brick\n  course stretcher\n  course header from 1/4 brick\n  lap 1/2 brick\n',
       ),
-    ).filter((f) => f.code === 'bond-unsound');
+    );
     expect(found!.message).toContain('by only 1/4 of a brick where it asks for 1/2');
     expect(found!.ways.map((w) => w.title)).toEqual(['Ask for a lap of 1/4 brick']);
   });
 
   test('of Flemish bond begun alike in both courses', () => {
-    const [found] = findingsIn(
+    const [found] = findingsOf(
+      'bond-unsound',
       bond(
         '  thick 1 brick\n  course stretcher, header\n  course stretcher, header\n  lap 1/4 brick\n',
       ),
-    ).filter((f) => f.code === 'bond-unsound');
+    );
     expect(found!.message).toContain('perpends of course 2 stand straight over those of course 1');
     expect(found!.ways.map((w) => w.title)).toContain('Let course 2 begin 3/4 brick from the end');
   });
@@ -62,11 +64,12 @@ describe('bond-unsound', () => {
   });
 
   test('of a back that nothing ties to the headers in front of it', () => {
-    const [found] = findingsIn(
+    const [found] = findingsOf(
+      'bond-unsound',
       bond(
         '  thick 1.5 bricks\n  course header back stretcher\n  course header from 1/4 brick back stretcher from 1/2 brick\n  lap 1/4 brick\n',
       ),
-    ).filter((f) => f.code === 'bond-unsound');
+    );
     expect(found!.message).toContain('from the second half brick of its thickness');
     expect(found!.ways).toEqual([]);
   });
@@ -77,7 +80,7 @@ describe('bond-unsound', () => {
       'bond-unsound',
     );
     const far = `  thick 1 brick\n  course stretcher 40, header\n  course stretcher 40, header from 3/4 brick\n`;
-    const [found] = findingsIn(bond(far)).filter((f) => f.code === 'bond-unsound');
+    const [found] = findingsOf('bond-unsound', bond(far));
     expect(found?.message ?? '').not.toContain('leaves');
   });
 
@@ -106,9 +109,7 @@ describe('bond-unsound', () => {
 
   test('of a back that stands on its like, and of a core that fills nothing', () => {
     const thick = (courses: string) =>
-      findingsIn(bond(`  thick 1.5 bricks\n${courses}  lap 1/4 brick\n`)).filter(
-        (f) => f.code === 'bond-unsound',
-      );
+      findingsOf('bond-unsound', bond(`  thick 1.5 bricks\n${courses}  lap 1/4 brick\n`));
     const face = (back: string) =>
       `  course stretcher, header back ${back}\n  course stretcher, header from 3/4 brick back ${back}\n`;
     const [found] = thick(face('stretcher'));
@@ -124,11 +125,12 @@ describe('bond-unsound', () => {
     const lines = (start: string) =>
       `  thick 1 brick\n  n 3\n  course header from 1/4 brick\n  courses n stretcher${start}\n  lap 1/4 brick\n`;
     silent(bond(lines(' from 1/2 brick')), 'bond-unsound');
-    const [found] = findingsIn(
+    const [found] = findingsOf(
+      'bond-unsound',
       bond(
         '  thick 1 brick\n  n 1\n  course header from 1/4 brick\n  courses n stretcher\n  lap 1/4 brick\n',
       ),
-    ).filter((f) => f.code === 'bond-unsound');
+    );
     expect(found!.message).toContain(
       'does not bond as it is written, where a wall asks for ours 2.',
     );

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
 import { jobOfWall } from '../harness/walls';
-import { afterWay, FIRM, findingsIn, silent, tells } from './tells';
+import { afterWay, FIRM, findingsOf, silent, tells } from './tells';
 
 const wall = (height: string, more = '') => jobOfWall({ length: '2015 mm', height }, more);
 
@@ -58,7 +58,7 @@ describe('courses-whole', () => {
 
   test('its ways out write one course and several as they are spoken', () => {
     const text = wall('1.5 courses');
-    const [found] = findingsIn(text).filter((f) => f.code === 'courses-whole');
+    const [found] = findingsOf('courses-whole', text);
     expect(found!.ways.map((w) => /height .*/.exec(afterWay(text, w.edits))![0])).toEqual([
       'height 1 course',
       'height 2 courses',

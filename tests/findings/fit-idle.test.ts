@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobOfWall } from '../harness/walls';
-import { afterWay, BONDED_IN, findingsIn, silent, tells } from './tells';
+import { afterWay, BONDED_IN, findingsIn, findingsOf, silent, tells } from './tells';
 
 const wall = (length: string, more = '') => jobOfWall({ length, height: '4 courses' }, more);
 const pier = (size: string, more = '') =>
@@ -87,7 +87,7 @@ describe('fit-idle', () => {
 
   test('taken out, nothing but the line is gone', () => {
     const text = wall('2015 mm', '  fit run-7 joints  # as agreed\n  note "Keep"\n');
-    const [found] = findingsIn(text).filter((f) => f.code === 'fit-idle');
+    const [found] = findingsOf('fit-idle', text);
     const after = afterWay(text, found!.ways[0]!.edits);
     expect(after.replace(/\n+/g, '\n')).toBe(wall('2015 mm', '  note "Keep"\n'));
     expect(findingsIn(after).filter((f) => f.severity === 'error')).toEqual([]);

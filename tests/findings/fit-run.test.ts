@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobOfWall } from '../harness/walls';
-import { afterWay, findingsIn, silent, tells } from './tells';
+import { afterWay, findingsIn, findingsOf, silent, tells } from './tells';
 
 const wall = (length: string, more = '') => jobOfWall({ length, height: '4 courses' }, more);
 
@@ -48,7 +48,7 @@ describe('fit-run', () => {
     height 6 courses
 `,
     );
-    const [found, ...more] = findingsIn(job).filter((f) => f.code === 'fit-run');
+    const [found, ...more] = findingsOf('fit-run', job);
     expect(more).toEqual([]);
     // By hand: 325 less 215 and 102.5 is 7.5; a brick and a joint are 225, and 100 are left.
     expect(found!.message).toContain(
@@ -90,7 +90,7 @@ describe('fit-run', () => {
   });
 
   test('the sizes it proposes are brickwork sizes: so many halves, less a joint', () => {
-    const [found] = findingsIn(wall('1840 mm')).filter((f) => f.code === 'fit-run');
+    const [found] = findingsOf('fit-run', wall('1840 mm'));
     const lengths = found!.ways.flatMap((way) => {
       const made = /^Make the wall ([\d.]+) mm/.exec(way.title);
       return made ? [Number(made[1])] : [];
@@ -103,7 +103,7 @@ describe('fit-run', () => {
       '  stands',
       '  bond flemish\n  thick 1 brick\n  stands',
     );
-    const [found] = findingsIn(flemish).filter((f) => f.code === 'fit-run');
+    const [found] = findingsOf('fit-run', flemish);
     const lengths = found!.ways.filter((w) => w.title.startsWith('Make the wall'));
     // By hand: stretchers and headers by turns, a stretcher at both ends, are 3 k + 2 halves; 17 is one, 16 and 18 are none.
     expect([16, 17, 18].filter((halves) => halves % 3 === 2)).toEqual([17]);
@@ -125,7 +125,7 @@ describe('fit-run', () => {
   ])(
     'of %s in whole bricks or with half-bond, at joints nobody accepts, only the nearer is offered',
     (length, bricks, joint) => {
-      const [found] = findingsIn(wall(length)).filter((f) => f.code === 'fit-run');
+      const [found] = findingsOf('fit-run', wall(length));
       const poor = found!.ways.filter((w) => w.title.includes('than anyone would accept'));
       const said = bricks % 1 ? `${Math.floor(bricks)}½ bricks (half-bond)` : `${bricks} bricks`;
       expect(poor.map((w) => w.title)).toEqual([

@@ -1,6 +1,6 @@
 /** What is told of piers on the strip of their wall. */
 import { describe, expect, test } from 'vitest';
-import { BONDED_IN, findingsIn, silent, tells } from './tells';
+import { BONDED_IN, findingsOf, silent, tells } from './tells';
 
 const wall = (lines: string, footing = '450 x 225 mm') => `perpend 1
 use "firm.perp"
@@ -13,7 +13,7 @@ wall north
 ${lines}`;
 const pier = (at: string, size = '1.5 x 1.5 bricks', more = '') =>
   `  pier p\n    at ${at}\n    size ${size}\n${more}`;
-const toldOf = (text: string) => findingsIn(text).filter((f) => f.code === 'footing-pier');
+const toldOf = (text: string) => findingsOf('footing-pier', text);
 
 describe('footing-pier', () => {
   // The strip stands (450 - 102.5) / 2 = 173.75 mm out; round a pier of 327.5 mm it is 327.5 + 2 x 173.75 = 675 mm wide.

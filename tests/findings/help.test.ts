@@ -10,11 +10,13 @@ const FOLDER = 'server/engine/findings/help';
 const NOT_SHOWN: ReadonlySet<string> = new Set([
   'caution',
   'caution-mortar',
+  'file-encoding',
   'file-too-large',
   'not-computed',
   'options-many',
   'output-measured',
   'too-many',
+  'use-encoding',
   'use-too-deep',
   'use-too-large',
 ]);

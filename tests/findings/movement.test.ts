@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
-import { FIRM, findingsIn, silent, tells } from './tells';
+import { FIRM, findingsOf, silent, tells } from './tells';
 
 /** What a firm pays for ties and filler, so that nothing is told but what the texts are about. */
 const PRICED = `${FIRM}material movement-tie
@@ -36,8 +36,7 @@ describe('movement-missing', () => {
   // BDA, Movement joints (2014): 12 m in a straight run; BDA, Designing for movement in brickwork: 6 m from a corner.
   // Free-standing walls as parapets, half of it: NHBC values as read at newbuildinspections.com.
   test('12 m held, 6 m where it stands free, 6 m from a corner', () => {
-    const told = (text: string) =>
-      findingsIn(text, files).filter((f) => f.code === 'movement-missing').length;
+    const told = (text: string) => findingsOf('movement-missing', text, files).length;
     expect(told(wall('11990 mm'))).toBe(0);
     expect(told(wall('12102.5 mm'))).toBe(1);
     expect(told(wall('5840 mm', '', 'free'))).toBe(0);
@@ -84,7 +83,7 @@ describe('movement-place', () => {
 
   test('proposes a place within the wall, at a joint of its bricks', () => {
     const found = (length: string, line: string) =>
-      findingsIn(wall(length, line), files).filter((f) => f.code === 'movement-place');
+      findingsOf('movement-place', wall(length, line), files);
     const ways = (length: string, line: string) =>
       found(length, line).flatMap((f) => f.ways.map((w) => w.title));
     // 17 bricks and their joints, 3815 mm. Four stay right of a joint of 10 mm: 13 x 225 - 10 = 2915, and 2925 + 4 x 225 - 10 = 3815.
@@ -103,7 +102,7 @@ describe('movement-place', () => {
 
   test('and of those beyond the wall, in one another, or closer than anyone parts a wall', () => {
     const told = (line: string) =>
-      findingsIn(wall('8990 mm', line), files).filter((f) => f.code === 'movement-place').length;
+      findingsOf('movement-place', wall('8990 mm', line), files).length;
     expect(told('  movement-joint left 9 m\n')).toBe(1);
     expect(told('  movement-joint left 3 m\n  movement-joint left 3 m\n')).toBe(1);
     expect(told('  movement-joint every 300 mm\n')).toBe(1);

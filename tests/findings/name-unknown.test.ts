@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { findingsIn, silent, tells } from './tells';
+import { findingsOf, silent, tells } from './tells';
 
 describe('name-unknown', () => {
   test('proposes the name that is nearly the same', () => {
@@ -26,7 +26,7 @@ describe('name-unknown', () => {
       'precast 490 x 195 mm nosuch',
     ]) {
       const text = `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 4490 mm\n  height 4 courses\n  coping ${coping}\n`;
-      const told = findingsIn(text).filter((f) => f.code === 'name-unknown');
+      const told = findingsOf('name-unknown', text);
       expect(told.map((f) => f.place.line)).toEqual([7]);
     }
   });

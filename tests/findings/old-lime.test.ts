@@ -1,6 +1,6 @@
 /** New work on old lime: the caution offers the mixes without cement that the firm has prices for. */
 import { describe, expect, test } from 'vitest';
-import { afterWay, findingsIn } from './tells';
+import { afterWay, findingsIn, findingsOf } from './tells';
 
 const job = (lines: string) => `perpend 1
 use "firm.perp"
@@ -8,7 +8,7 @@ repair r
   brick   red
   cut-out 10 bricks
 ${lines}`;
-const told = (text: string) => findingsIn(text).filter((f) => f.code === 'caution-old-lime');
+const told = (text: string) => findingsOf('caution-old-lime', text);
 
 describe('caution-old-lime', () => {
   // NPS Preservation Brief 2: mortar softer than the brick; The Structural Engineer, 2016: only lime in older masonry.

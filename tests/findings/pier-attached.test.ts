@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobOfWall } from '../harness/walls';
-import { afterWay, findingsIn, silent, tells } from './tells';
+import { afterWay, findingsOf, silent, tells } from './tells';
 
 const wall = (lines: string, length = 5390, thick = '1/2 brick', bond = 'stretcher') =>
   jobOfWall(
@@ -73,7 +73,7 @@ describe('pier-flush', () => {
 describe('pier-unbonded', () => {
   test('is told of a pier that stands between the joints of its wall, and where it would not', () => {
     const text = wall(pier('left 2520 mm'), 5390);
-    const [found] = findingsIn(text).filter((f) => f.code === 'pier-unbonded');
+    const [found] = findingsOf('pier-unbonded', text);
     expect(found!.place).toMatchObject({ line: 12, start: 4 });
     // By hand: 22 and 23 half bricks of 112.5 mm.
     expect([22 * 112.5, 23 * 112.5]).toEqual([2475, 2587.5]);
@@ -129,7 +129,7 @@ describe('pier-unbonded', () => {
 
   test('and what it says of a height is written in its line', () => {
     const text = `${wall(pier('left 2250 mm', '    height 22 courses\n', '2 x 1.5 bricks'), 4490, '1 brick', 'english')}  top steps at 2690 mm down 4 courses\n`;
-    const [found] = findingsIn(text).filter((f) => f.code === 'pier-unbonded');
+    const [found] = findingsOf('pier-unbonded', text);
     const after = afterWay(text, found!.ways[0]!.edits);
     expect(after).toContain('    height 16 courses\n');
     silent(after, 'pier-unbonded');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
-import { afterWay, FIRM, findingsIn, silent, tells } from './tells';
+import { afterWay, FIRM, findingsIn, findingsOf, silent, tells } from './tells';
 
 const pier = (size: string, use = '"firm.perp"') =>
   `perpend 1\nuse ${use}\npier g\n  ${use === 'us' ? 'brick modular' : 'brick red'}\n  size ${size}\n  height 4 courses\n`;
@@ -57,7 +57,7 @@ describe('pier-size', () => {
   test('is told of a pier in a wall, which then takes its place by the bricks', () => {
     const text =
       'perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 2015 mm\n  height 8 courses\n  pier p\n    at left\n    size 340 x 327.5 mm\n';
-    const [found] = findingsIn(text).filter((f) => f.code === 'pier-size');
+    const [found] = findingsOf('pier-size', text);
     expect(found!.message).toContain('1.5 x 1.5 bricks make 327.5 x 327.5 mm');
     silent(afterWay(text, found!.ways[0]!.edits), 'pier-size');
   });

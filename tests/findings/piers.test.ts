@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobOfWall } from '../harness/walls';
-import { afterWay, BONDED_IN, findingsIn, silent, tells } from './tells';
+import { afterWay, BONDED_IN, findingsIn, findingsOf, silent, tells } from './tells';
 
 const wall = (lines: string) =>
   jobOfWall(
@@ -135,7 +135,7 @@ describe('cap-overhang', () => {
       `material ${name}\n  size ${size}\n  price £${price} each\n`;
     const goods = `${sold('cap-500', '500 x 500 mm', 40)}${sold('cap-550', '550 x 550 x 75 mm', 55)}${sold('slab-900', '900 x 900 mm', 90)}`;
     const text = `perpend 1\nuse "firm.perp"\n${goods}pier gate\n  brick red\n  size 2 x 2 bricks\n  height 12 courses\n  cap 500 x 500 mm cap-500\n`;
-    const [cap] = findingsIn(text).filter((f) => f.code === 'cap-overhang');
+    const [cap] = findingsOf('cap-overhang', text);
     expect(cap!.ways.map((w) => w.title)).toEqual([
       'A cap of 550 x 550 x 75 mm cap-550',
       'A cap of 530 x 530 mm instead of cap-500',

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../engine/world';
 import { JOB, wallText } from '../harness/walls';
-import { afterWay, BONDED_IN, FIRM, findingsIn, silent, tells } from './tells';
+import { afterWay, BONDED_IN, FIRM, findingsIn, findingsOf, silent, tells } from './tells';
 
 /** A half-brick wall that nothing else is to be told of. */
 const wall = (name: string, more: string, length = '2240 mm') => wallText({ name, length }, more);
@@ -51,8 +51,7 @@ describe('quoin-round', () => {
     ).join('');
 
   test('of three and of five, at right angles; not of four or six', () => {
-    const told = (count: number) =>
-      findingsIn(round(count)).filter((f) => f.code === 'quoin-round').length;
+    const told = (count: number) => findingsOf('quoin-round', round(count)).length;
     expect([2, 3, 4, 5, 6].map(told)).toEqual([1, 1, 0, 1, 0]);
     silent(CORNER, 'quoin-round');
   });
@@ -108,7 +107,7 @@ describe('quoin-unanswered', () => {
 
   test('an end that meets another wall does not answer', () => {
     const three = `${CORNER}${wall('west', '  right quoin east\n')}`;
-    const told = findingsIn(three).filter((f) => f.code === 'quoin-unanswered');
+    const told = findingsOf('quoin-unanswered', three);
     expect(told).toHaveLength(1);
     const [way] = told[0]!.ways;
     expect(way!.title).toBe('Write right quoin west inside in the wall east');
@@ -244,7 +243,7 @@ describe('quoin-unbonded', () => {
       CORNER.replaceAll('brick red', `brick red\n  thick 1 brick\n  bond english-garden-wall ${n}`);
     silent(text(3), 'quoin-unbonded');
     silent(text(5), 'quoin-unbonded');
-    const [told] = findingsIn(text(4)).filter((f) => f.code === 'quoin-unbonded');
+    const [told] = findingsOf('quoin-unbonded', text(4));
     expect(told!.ways.map((w) => w.title)).toContain('Build both walls in english');
   });
 

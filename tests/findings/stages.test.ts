@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { afterWay, FIRM, findingsIn, silent, tells } from './tells';
+import { oneCost, pricedAs } from '../harness/priced';
+import { afterWay, FIRM, findingsOf, silent, tells } from './tells';
 
 /** By hand: one cost of £200, with 20% of VAT as the library has it (GOV.UK, VAT Notice 708) a price of £240. */
-const job = (stages: string) =>
-  `perpend 1\nuse "firm.perp"\njob "A"\ncost skip "Skip hire" 1 at £200\nprice\n${stages}`;
-
 describe('stages-off', () => {
   test('is told of stages that come to less than the price, at the last of them, and adds the rest', () => {
     const [found] = tells(
@@ -26,10 +24,10 @@ describe('stages-off', () => {
   });
 
   test('the stage it adds stands below the others and takes what they leave', () => {
-    const text = job('  stage "Deposit" 25%\n  stage "Half way" £100\n');
-    const [found] = findingsIn(text).filter((f) => f.code === 'stages-off');
+    const text = pricedAs('  stage "Deposit" 25%\n  stage "Half way" £100\n');
+    const [found] = findingsOf('stages-off', text);
     expect(afterWay(text, found!.ways[0]!.edits)).toBe(
-      job('  stage "Deposit" 25%\n  stage "Half way" £100\n  stage "On completion" rest\n'),
+      pricedAs('  stage "Deposit" 25%\n  stage "Half way" £100\n  stage "On completion" rest\n'),
     );
   });
 
@@ -75,9 +73,9 @@ describe('stages-off', () => {
 
   test('where they stand in another file it is told at the job’s heading, and leads and writes there', () => {
     const firm = `${FIRM}price\n  stage "Deposit" 25%\n`;
-    const text = 'perpend 1\nuse "firm.perp"\njob "A"\ncost skip "Skip hire" 1 at £200\n';
+    const text = oneCost();
     const files = { 'firm.perp': firm };
-    const [found] = findingsIn(text, files).filter((f) => f.code === 'stages-off');
+    const [found] = findingsOf('stages-off', text, files);
     expect(found!.place).toMatchObject({ line: 2, start: 0, end: 'job "A"'.length });
     const line = firm.split('\n').indexOf('  stage "Deposit" 25%');
     expect(found!.related.map((r) => [r.place.file, r.place.line])).toEqual([
@@ -89,12 +87,12 @@ describe('stages-off', () => {
   });
 
   test('is not told of stages that make up the price, nor where there are none, nor of a price with gaps', () => {
-    silent(job('  stage "Deposit" 25%\n  stage "On completion" rest\n'), 'stages-off');
-    silent(job('  stage "Deposit" 25%\n  stage "On completion" 75%\n'), 'stages-off');
-    silent(job('  stage "Deposit" £60\n  stage "On completion" £180\n'), 'stages-off');
-    silent(job('  stage "All of it" £240\n  stage "On completion" rest\n'), 'stages-off');
-    silent(job('  profit 0%\n'), 'stages-off');
+    silent(pricedAs('  stage "Deposit" 25%\n  stage "On completion" rest\n'), 'stages-off');
+    silent(pricedAs('  stage "Deposit" 25%\n  stage "On completion" 75%\n'), 'stages-off');
+    silent(pricedAs('  stage "Deposit" £60\n  stage "On completion" £180\n'), 'stages-off');
+    silent(pricedAs('  stage "All of it" £240\n  stage "On completion" rest\n'), 'stages-off');
+    silent(pricedAs('  profit 0%\n'), 'stages-off');
     const open = 'wall north\n  brick red\n  stands held\n  length ?\n  height 4 courses\n';
-    silent(`${job('  stage "Deposit" £10\n')}${open}`, 'stages-off');
+    silent(`${pricedAs('  stage "Deposit" £10\n')}${open}`, 'stages-off');
   });
 });

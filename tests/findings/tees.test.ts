@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { tally } from '../../server/engine/setting-out';
 import { jobOf } from '../engine/world';
 import { JOB, wallText } from '../harness/walls';
-import { afterWay, FIRM, findingsIn, silent, tells } from './tells';
+import { afterWay, FIRM, findingsIn, findingsOf, silent, tells } from './tells';
 
 const PRICED = `${FIRM}material starter-tie
   price  £0.40 each
@@ -66,7 +66,7 @@ describe('tee-place', () => {
 
   test('or into an opening, a movement joint or itself; not where it comes against brickwork', () => {
     const told = (inner: string, north = '') =>
-      findingsIn(job(inner, north), files).filter((f) => f.code === 'tee-place').length;
+      findingsOf('tee-place', job(inner, north), files).length;
     const gate = '  opening gate\n    from left 890 mm\n    width 460 mm\n';
     expect(told('  left tee north 1 m\n')).toBe(0);
     expect(told('  left tee north 1 m\n', gate)).toBe(1);
@@ -137,7 +137,7 @@ describe('tee-unbonded', () => {
     const [backed, faced] = ['  backing block-100 cavity 75 mm\n', ''].map((north) =>
       job('  left tee north 1015 mm bonded\n', north),
     );
-    const [told] = findingsIn(backed!, files).filter((f) => f.code === 'tee-unbonded');
+    const [told] = findingsOf('tee-unbonded', backed!, files);
     expect(told!.message).toContain('This wall stands against that, not against its face.');
     expect(told!.ways.map((w) => w.title)).toEqual(['Tie it: tied']);
     silent(afterWay(backed!, told!.ways[0]!.edits), 'tee-unbonded', files);
@@ -151,14 +151,14 @@ describe('tee-unbonded', () => {
 
   test('of a wall that has a backing itself: its face is not at its own side', () => {
     const own = job('  left tee north 1015 mm bonded\n  backing block-100 cavity 75 mm\n');
-    const [told] = findingsIn(own, files).filter((f) => f.code === 'tee-unbonded');
+    const [told] = findingsOf('tee-unbonded', own, files);
     expect(told!.message).toContain('This wall has a backing.');
   });
 
   test('of two walls near one another the second is tied', () => {
     const second = wall('second', '  left tee north 1350 mm bonded\n', '1125 mm');
     const text = `${job('  left tee north 900 mm bonded\n', '  bond english\n  thick 1 brick\n')}${second}`;
-    const told = findingsIn(text, files).filter((f) => f.code === 'tee-unbonded');
+    const told = findingsOf('tee-unbonded', text, files);
     expect(told.map((f) => f.message)).toEqual([
       expect.stringContaining('Another wall that is bonded into it is too near.'),
     ]);

@@ -54,6 +54,11 @@ export function findingsIn(text: string, files: Files = {}): readonly Finding[] 
   return jobOf(text, { 'firm.perp': FIRM, ...files }).findings;
 }
 
+/** Those of one code. */
+export function findingsOf(code: string, text: string, files: Files = {}): readonly Finding[] {
+  return findingsIn(text, files).filter((each) => each.code === code);
+}
+
 /**
  * Asserts that exactly the marked findings are told, and offered exactly these ways out, each of which clears
  * its finding and leaves a text with no fault that was not there.
@@ -100,7 +105,7 @@ function runOf(finding: Finding): string | undefined {
 
 /** Asserts that this text has no finding of that code. */
 export function silent(text: string, code: string, files: Files = {}): void {
-  expect(findingsIn(text, files).filter((each) => each.code === code)).toEqual([]);
+  expect(findingsOf(code, text, files)).toEqual([]);
 }
 
 /** Ways out of a pier that its wall only butts against: what is told of any such pier beside what a text is about. */

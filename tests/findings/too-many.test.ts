@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { findingsIn } from './tells';
+import { findingsOf } from './tells';
 
 const gates = (count: number) =>
   `perpend 1\nuse "firm.perp"\nwall north\n  brick red\n  stands held\n  length 9000 m\n  height 4 courses\n${Array.from({ length: count }, (_, i) => `  opening g${i}\n    from left ${i * 2250 + 215} mm\n    width 910 mm\n`).join('')}`;
 
-const told = (count: number) => findingsIn(gates(count)).filter((f) => f.code === 'too-many');
+const told = (count: number) => findingsOf('too-many', gates(count));
 
 describe('too-many', () => {
   test('more than a thousand openings in a wall are refused, whatever the file', () => {

@@ -1,7 +1,7 @@
 /** Measures that nobody builds: footings narrower than what they carry, cavities no tie reaches over, bands read backwards. */
 import { describe, expect, test } from 'vitest';
 import { jobOfWall } from '../harness/walls';
-import { findingsIn, silent, tells } from './tells';
+import { findingsIn, findingsOf, silent, tells } from './tells';
 
 const wall = (lines: string, name = 'north') => jobOfWall({ name, height: '12 courses' }, lines);
 
@@ -26,9 +26,7 @@ describe('footing-narrow', () => {
 
   test('holds it against all skins of a wall: 102.5 + 75 + 100 = 277.5 mm', () => {
     const two = '  backing block-100 cavity 75 mm\n';
-    const [found] = findingsIn(wall(`${two}  footing 250 x 225 mm\n`)).filter(
-      (f) => f.code === 'footing-narrow',
-    );
+    const [found] = findingsOf('footing-narrow', wall(`${two}  footing 250 x 225 mm\n`));
     expect(found!.message).toContain('a wall 277.5 mm thick');
     silent(wall(`${two}  footing 300 x 225 mm\n`), 'footing-narrow');
   });
@@ -75,7 +73,7 @@ describe('cavity', () => {
 
   test('is told of a narrower one; is silent of one that is built, and without a cavity', () => {
     const about = (backing: string) => wall(`  backing ${backing}\n`);
-    const found = findingsIn(about('block-100 cavity 20 mm')).filter((f) => f.code === 'cavity');
+    const found = findingsOf('cavity', about('block-100 cavity 20 mm'));
     expect(found.map((f) => f.message.includes('narrower than is built'))).toEqual([true]);
     for (const backing of ['block-100', 'block-100 cavity 50 mm', 'block-100 cavity 300 mm'])
       silent(about(backing), 'cavity');

@@ -189,14 +189,14 @@ describe('every way out edits the text and clears its finding', () => {
       fc.property(wall, (text) => everyWay(text, seen)),
       { numRuns: 50 },
     );
-  }, 120_000);
+  });
 
   test('of random piers that stand alone', () => {
     fc.assert(
       fc.property(pier, (text) => everyWay(text, seen)),
       { numRuns: 80 },
     );
-  }, 120_000);
+  });
 
   test('and each kind of finding came up, with ways out', () => {
     for (const code of ['fit-run', 'fit-coping', 'fit-height', 'height-joints', 'bond-broken'])

@@ -15,9 +15,8 @@ const repair = (lines: string) =>
     .join('')}`;
 const brick = (lines: string) => `brick odd\n${lines}`;
 
-/** Ms of the processor's own time, ten times what was measured for the slowest of these: a machine under load takes longer by the clock. */
-const LIMIT = 10_000;
-const BY_CLOCK = 60_000;
+/** Ms of the processor's own time, forty times what was measured for the slowest of these: processors are slower elsewhere. */
+const LIMIT = 40_000;
 
 function worked(text: string) {
   const before = process.cpuUsage().user;
@@ -169,15 +168,11 @@ describe('an absurd number', () => {
       `defaults\n  crack-stitch slab 1 m every 0 mm raked 35 mm\n${repair('stitch 2 m')}`,
       'incomplete',
     ],
-  ])(
-    '%s',
-    (_, text, code) => {
-      const { told } = worked(text);
-      if (code) expect(told).toContain(code);
-      else expect(told.filter((each) => each === 'incomplete')).toEqual([]);
-    },
-    BY_CLOCK,
-  );
+  ])('%s', (_, text, code) => {
+    const { told } = worked(text);
+    if (code) expect(told).toContain(code);
+    else expect(told.filter((each) => each === 'incomplete')).toEqual([]);
+  });
 });
 
 describe('the most that is taken', () => {
@@ -273,11 +268,7 @@ describe('the most that is taken', () => {
     ['a hundred thousand headings that nobody knows', 'a\n'.repeat(100_000)],
     ['half a million signs without a word', '\u{1F9F1}'.repeat(250_000)],
     ['thirty thousand brackets and quotes', `wall n\n  note ${'"('.repeat(30_000)}\n`],
-  ])(
-    '%s',
-    (_, text) => {
-      worked(text);
-    },
-    BY_CLOCK,
-  );
+  ])('%s', (_, text) => {
+    worked(text);
+  });
 });

@@ -12,8 +12,8 @@ const thick = (text: string) =>
 const many = (n: number, line: (i: number) => string) =>
   Array.from({ length: n }, (_, i) => line(i)).join('');
 
-/** Ms of processor time: twice what was measured for the slowest of these on a machine under load, 5 s. */
-const LIMIT = 10_000;
+/** Ms of processor time: twelve times what was measured for the slowest of these on a machine under load, 5 s. */
+const LIMIT = 60_000;
 
 const CASES: readonly (readonly [string, string])[] = [
   [
@@ -90,15 +90,11 @@ const CASES: readonly (readonly [string, string])[] = [
 ];
 
 describe('walls that meet as none do', () => {
-  test.each(CASES)(
-    '%s',
-    (_, text) => {
-      const start = process.cpuUsage();
-      const job = jobOf(HEAD + text, { 'firm.perp': FIRM });
-      sound(job);
-      expect(job.findings.length).toBeGreaterThan(0);
-      expect(process.cpuUsage(start).user / 1000).toBeLessThan(LIMIT);
-    },
-    60_000,
-  );
+  test.each(CASES)('%s', (_, text) => {
+    const start = process.cpuUsage();
+    const job = jobOf(HEAD + text, { 'firm.perp': FIRM });
+    sound(job);
+    expect(job.findings.length).toBeGreaterThan(0);
+    expect(process.cpuUsage(start).user / 1000).toBeLessThan(LIMIT);
+  });
 });

@@ -84,7 +84,7 @@ describe('a job with something wrong in it', () => {
       }),
       { seed, numRuns: 250 },
     );
-  }, 30_000);
+  });
 });
 
 /** The top-level blocks that are work, with where their lines begin and end. */

@@ -95,7 +95,7 @@ describe('after a word', () => {
       'wall a\n  opening x\nwall b\n  opening y\n  pier p\n    at $0',
       ['y'],
     ],
-    ['materials of a mix', 'mix m\n  parts cement 1, $0', ['cement', 'lime', 'sand']],
+    ['materials of a mix that are not in it yet', 'mix m\n  parts cement 1, $0', ['lime', 'sand']],
     ['libraries', 'use $0', ['uk', 'us', 'de']],
     ['currencies', 'job\n  currency $0', ['GBP', 'EUR', 'USD']],
     ['joining words', 'brick b\n  price £1 $0', ['each', 'per']],

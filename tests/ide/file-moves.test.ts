@@ -37,6 +37,12 @@ describe('a file that is renamed', () => {
       { 'a.perp': 'use "house.perp"' },
     ],
     [
+      'with a line’s end in its name can be named in no line',
+      { 'a.perp': 'use "firm.perp"' },
+      { 'firm.perp': 'fi\nrm.perp' },
+      {},
+    ],
+    [
       'is named so in every file',
       { 'a.perp': 'use "firm.perp"', 'b.perp': 'job "B"\nuse "firm.perp"' },
       { 'firm.perp': 'f.perp' },

@@ -50,6 +50,11 @@ describe('folding', () => {
       'use uk\nuse "a.perp"\njob "A"\nuse "b.perp"\nuse "c.perp"',
       ['imports 0-1', 'imports 3-4'],
     ],
+    [
+      'used files up to one that holds a line',
+      'use uk\nuse "a.perp"\nuse "b.perp"\n  opening o\nuse "c.perp"',
+      ['imports 0-1', 'block 2-3'],
+    ],
     ['Windows line ends', 'wall a\r\n  length 3 m\r\nwall b', ['block 0-1']],
     ['no comment at the end of a line', 'wall a # a\nwall b # b', []],
     ['an option', 'option o\n  change a height 3 m\n  leave-out b', ['block 0-2']],

@@ -310,4 +310,14 @@ describe('on Enter', () => {
     expect(onEnter(file, { line: 0, column: 0 })).toEqual([]);
     expect(onEnter(file, { line: 9, column: 0 })).toEqual([]);
   });
+
+  test('a line that nobody types is left as it is', () => {
+    const text = (letters: number) => `wall a\n    note   "${'x'.repeat(letters)}"\n`;
+    const touched = (letters: number) =>
+      onEnter(new SourceFile('a.perp', text(letters)), { line: 2, column: 0 }).map(
+        (edit) => edit.startLine,
+      );
+    expect(touched(100)).toContain(1);
+    expect(touched(10_000)).not.toContain(1);
+  });
 });

@@ -3,7 +3,7 @@ import { ALL_HINTS, hintsOf } from '../../server/engine/ide/hints';
 import { closerAt } from '../../server/engine/ide/hints/closer';
 import type { Hint, HintKind } from '../../server/engine/ide/types';
 import type { Job } from '../../server/engine/workspace/job';
-import { job, spaced } from './ask';
+import { FIRM, job, spaced } from './ask';
 
 const RANGE = { first: 0, last: 1000 };
 const HEAD = 'perpend 1\njob "Orchard"\nuse "firm.perp"\n';
@@ -238,6 +238,65 @@ describe('looked at closer', () => {
     expect(leads(`${HEAD}${WALL}cost s "Skip" 2 at £240\n`, 'money', 'cost')).toEqual([
       'job.perp:7',
     ]);
+  });
+
+  const RANGED = `${HEAD}${WALL.replace('1790 mm', '1.79..2.69 m')}cost a "A" 1 at £100..£110\n`;
+
+  test('between what and what the price lies tells the ranges, the one that counts most first, and leads to it', () => {
+    const { found } = closer(RANGED, 'range', 'job');
+    const [head, , ...lines] = found.text.split('\n');
+    expect(head).toBe('What the price may move by hangs on:');
+    expect(lines).toHaveLength(2);
+    // By hand: 0.9 m x 0.6 m is some 32 bricks at £1 and their laying, more than £10.
+    expect(lines[0]).toMatch(/^- \*\*\d+%\*\* — `length 1\.79\.\.2\.69 m` .*job\.perp:6/);
+    expect(lines[1]).toMatch(/^- \*\*\d+%\*\* — `cost a "A" 1 at £100\.\.£110` .*job\.perp:8/);
+    expect(leads(RANGED, 'range', 'job')).toEqual(['job.perp:5']);
+  });
+
+  test('of many ranges only those that count most are told', () => {
+    const costs = 'abcdefgh'.split('').map((n) => `cost ${n} "${n}" 1 at £100..£160\n`);
+    const { found } = closer(HEAD + WALL + costs.join(''), 'range', 'job');
+    expect(found.text.split('\n').slice(2)).toHaveLength(6);
+    expect(found.text.endsWith('\n- …')).toBe(true);
+  });
+
+  test('a range tells what hangs on it alone, and leads to its place in the line', () => {
+    const { of, found } = closer(RANGED, 'range', 'length');
+    expect(spaced(found.text)).toMatch(
+      /^\d+% of what the price may move by hangs on this range alone\. Nothing else counts as much: measure it first\. In eight of ten jobs alike the price is £[\d,.]+ to £[\d,.]+\.$/,
+    );
+    const { line, start, end } = found.parts[0]!.place!;
+    expect(of.file.lines[line]!.slice(start, end)).toBe('1.79..2.69 m');
+    expect(spaced(closer(RANGED, 'range', 'cost').found.text)).not.toContain('measure it first');
+  });
+
+  test('of two ranges in a line both are told, and it leads to the one that counts more', () => {
+    const text = `${HEAD}${WALL}  footing 450..460 x 150..300 mm\n`;
+    const { of, found } = closer(text, 'range', 'footing');
+    expect(found.text.match(/hangs on this range alone/g)).toHaveLength(2);
+    const { line, start, end } = found.parts[0]!.place!;
+    expect(of.file.lines[line]!.slice(start, end)).toBe('150..300 mm');
+  });
+
+  test('a range in the firm’s file is told in the job', () => {
+    const files = { 'firm.perp': FIRM.replace('£1 each', '£1..£2 each') };
+    const of = job(HEAD + WALL, files);
+    const hint = hintsOf(of, RANGE, new Set<HintKind>(['range']))[0]!;
+    const found = closerAt(of, hint)!;
+    expect(found.text).toContain('`price £1..£2 each`');
+    expect(found.parts[0]!.place).toMatchObject({ file: '/jobs/firm.perp', line: 6 });
+  });
+
+  test('every hint of a figure tells something, of each kind', () => {
+    const more =
+      '  mix general\n  coping brick-on-edge\ntravel\n  run 2 x 10 miles per day at £0.45 per mile\n';
+    const own = 'mix general "Own"\n  parts cement 1, lime 1, sand 6\n';
+    const text = RANGED.replace('cost', `${more}cost`) + own;
+    const of = job(text);
+    const hints = hintsOf(of, RANGE, ALL_HINTS);
+    expect(new Set(hints.map(({ kind }) => kind))).toEqual(ALL_HINTS);
+    for (const hint of hints)
+      expect(closerAt(of, hint)!.text, `${of.file.lines[hint.line]} | ${hint.text}`).not.toBe('');
   });
 
   test('nothing is told of a hint that says something else by now', () => {

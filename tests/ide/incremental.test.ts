@@ -105,7 +105,7 @@ describe('after any edits', () => {
       }),
       { numRuns: 10 },
     );
-  }, 120_000);
+  });
 
   test('a file that grows too large is not read, and is again when it shrinks', () => {
     const workspace = opened();

@@ -132,6 +132,28 @@ describe('ids', () => {
     expect(new Set(ids(twice)).size).toBe(ids(twice).length);
   });
 
+  test.each([
+    ['copied', `${HEAD}${WALL}${WALL.replace('1790', '2240')}`],
+    [
+      'without a name',
+      `${HEAD}wall\n  length 3 m\nwall\n  length 2 m\npier\npier\nrepair\nrepair\n`,
+    ],
+    ['of several kinds with one name', `${HEAD}wall a\n  length 3 m\npier a\nrepair a\n`],
+  ])('are told apart in work that is %s', (_, text) => {
+    const each = ids(text);
+    expect(each.filter((id, i) => each.indexOf(id) !== i)).toEqual([]);
+  });
+
+  test('work that was copied shows its own amounts, and leads to no figure of the first', () => {
+    const rows = tree(`${HEAD}${WALL}${WALL.replace('1790', '2240')}`)[0]!.children;
+    // 8 courses of 8 bricks and of 10.
+    expect(rows.map(({ text }) => /\d+ bricks/.exec(spaced(text))?.[0])).toEqual([
+      '64 bricks',
+      '80 bricks',
+    ]);
+    expect(rows.map(({ figure }) => figure)).toEqual(['north.price', undefined]);
+  });
+
   test('stay when a number changes, and when another piece of work comes before', () => {
     expect(ids(TEXT.replace('1790', '3590'))).toEqual(ids(TEXT));
     const before = 'wall east\n  brick red\n  length 1790 mm\n  height 8 courses\n';

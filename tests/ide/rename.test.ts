@@ -204,6 +204,19 @@ describe('rename refuses, and says why', () => {
 });
 
 describe('before a rename', () => {
+  test.each<[marked: string, words: RegExp]>([
+    ['use uk\nmaterial ceme$0nt\n  pack 25 kg bag at £6', /The material cement stands in \S*uk/],
+    ['use uk\nbrick engi$0neering\n  price £1 each', /The brick engineering stands in \S*uk/],
+    ['use uk\nwall a\n  bond flem$0ish', /The bond flemish stands in \S*uk/],
+    ['labour\n  ga$0ng 1 mason', /word of the notation/],
+  ])('it is refused as the rename itself would be: %j', (marked, words) => {
+    const { files, file, at } = markedFiles(marked);
+    const { world, jobOf } = aroundOf(files);
+    const found = renamableAt(jobOf(file), at);
+    expect(found).toMatchObject({ refused: expect.stringMatching(words) });
+    expect(done(renamed(jobOf(file), at, 'zz', world))).toEqual(found);
+  });
+
   test.each<[marked: string, name: string]>([
     ['brick «re$0d»', 'red'],
     ['brick red\nwall a\n  brick «re$0d»', 'red'],

@@ -97,7 +97,7 @@ test('of any text', () => {
     ),
     { numRuns: 40 },
   );
-}, 60_000);
+});
 
 test('hints that are held stand within the text, whatever is typed', () => {
   const line = fc.constantFrom(...LINES);
@@ -121,4 +121,4 @@ test('hints that are held stand within the text, whatever is typed', () => {
     ),
     { numRuns: 25 },
   );
-}, 60_000);
+});

@@ -125,7 +125,7 @@ describe('a price that was given', () => {
     // 84 bricks at £1.25; 1.6 h at £47.50.
     expect(said.slice(0, 2)).toEqual(expect.arrayContaining(['cost.red £84.00 £105.00']));
     expect(said).toContain('job.labour £69.60 £76.00');
-    const sizes = moved.parts.map((m) => m.by.abs().toNumber());
+    const sizes = moved.parts.map((m) => m.by!.abs().toNumber());
     expect(sizes).toEqual([...sizes].sort((a, b) => b - a));
     expect(moved.all.map((m) => m.id)).toContain('job.price');
   });
@@ -135,15 +135,25 @@ describe('a price that was given', () => {
     const moved = movedSince(at(sent(), more))!;
     const skip = moved.all.find((m) => m.id === 'job.others')!;
     expect(skip.was).toBeUndefined();
-    expect(skip.by.toNumber()).toBe(90);
+    expect(skip.by!.toNumber()).toBe(90);
     const back = movedSince(at(sent('2026-03-02', more)))!;
-    expect(back.all.find((m) => m.id === 'job.others')!.by.toNumber()).toBe(-90);
+    expect(back.all.find((m) => m.id === 'job.others')!.by!.toNumber()).toBe(-90);
   });
 
   test('what was written by hand tells only of what it has', () => {
     const job = at('  sent 2026-03-02 £300\n    was job.labour £50\n');
     expect(movedSince(job)!.all.map((m) => m.id)).toEqual(['job.labour']);
     expect(movedSince(at('  sent 2026-03-02 £300\n'))!.all).toEqual([]);
+  });
+
+  test('tells nothing of a figure that is the same in another unit, or in none', () => {
+    const ids = (was: string) =>
+      movedSince(at(`  sent 2026-03-02 £300\n    was ${was}\n`))!.all.map((m) => m.id);
+    // 1.6 h (common practice: an hour is 60 min).
+    expect(ids('north.hours 96 min')).toEqual([]);
+    expect(ids('north.hours 97 min')).toEqual(['north.hours']);
+    expect(ids('north.bricks 80')).toEqual([]);
+    expect(ids('north.bricks 79')).toEqual(['north.bricks']);
   });
 
   test('as it is written is read back without a fault and holds, whatever the job', () => {

@@ -70,6 +70,33 @@ describe('a used file on no disk', () => {
     expect(far.uris).toEqual([at('firm.perp')]);
   });
 
+  test('that a job could use is told of in the first answer, and nobody asks again at each key', async () => {
+    const alone = JOB.replace('"firm.perp"', 'uk').replace('red', 'standard');
+    far.files.set(at('firm.perp'), FIRM);
+    await start();
+    const uri = await peer.open(at('job.perp'), alone);
+    for (const text of ['a', 'b', 'c']) {
+      expect(codes(await peer.findings(uri))).toContain('use-firm');
+      await peer.edit(uri, `# ${text}\n`, { line: 7, character: 0 });
+    }
+    expect(far.uris).toEqual([at('firm.perp')]);
+  });
+
+  test('that a job could use and that is not there is asked for once', async () => {
+    const alone = JOB.replace('"firm.perp"', 'uk').replace('red', 'standard');
+    await start();
+    const uri = await peer.open(at('job.perp'), alone);
+    for (const text of ['a', 'b']) {
+      expect(codes(await peer.findings(uri))).toContain('incomplete');
+      expect(codes(await peer.findings(uri))).not.toContain('use-firm');
+      await peer.edit(uri, `# ${text}\n`, { line: 7, character: 0 });
+    }
+    expect(far.uris).toEqual([at('firm.perp')]);
+    far.files.set(at('firm.perp'), FIRM);
+    await changed(at('firm.perp'));
+    expect(codes(await peer.findings(uri))).toContain('use-firm');
+  });
+
   test('that appears is found when the editor tells of it', async () => {
     await start();
     const uri = await peer.open(at('job.perp'), JOB);
@@ -117,13 +144,22 @@ describe('a used file on no disk', () => {
   });
 
   test('an edit while it is on its way makes the answer stale', async () => {
-    far.before = () => new Promise((go) => setTimeout(go, 120));
+    let go = () => {};
+    const onItsWay = new Promise<void>((told) => {
+      far.before = () => {
+        told();
+        return new Promise((come) => {
+          go = come;
+        });
+      };
+    });
     far.files.set(at('firm.perp'), FIRM);
     await start();
     const uri = await peer.open(at('job.perp'), JOB);
     const asked = peer.findings(uri).then(codes, (error) => error.code);
-    await new Promise((go) => setTimeout(go, 60));
+    await onItsWay;
     await peer.edit(uri, '# \n', { line: 7, character: 0 });
+    go();
     expect(await asked).toBe(-32802);
     expect(codes(await peer.findings(uri))).toEqual([]);
   });
@@ -232,7 +268,7 @@ test('the jobs of a firm on no disk are looked through for what they show', asyn
   far.files.set(at('node_modules/x.perp'), firmJob(1));
   await start();
   const uri = await peer.open(at('firm.perp'), FIRM_FILE);
-  for (let i = 0; i < 100; i++) {
+  for (let i = 0; i < 1200; i++) {
     if (codes(await peer.findings(uri)).includes('output-measured')) break;
     await new Promise((go) => setTimeout(go, 50));
   }

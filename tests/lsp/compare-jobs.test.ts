@@ -7,19 +7,10 @@ import {
   LSPErrorCodes,
   ProgressType,
 } from 'vscode-languageserver-protocol/node';
-import {
-  CHECK,
-  COMPARE,
-  type Compared,
-  type CompareParams,
-  EXPLAIN,
-  JOBS,
-  type JobsMade,
-  PRICE,
-  type Refused,
-  type Told,
-  USED,
-} from '../../shared/protocol/deeds';
+import { COMPARE, type Compared, type CompareParams, USED } from '../../shared/protocol/compare';
+import { JOBS, type JobsMade } from '../../shared/protocol/jobs';
+import type { Refused } from '../../shared/protocol/pages';
+import { CHECK, EXPLAIN, PRICE, type Told } from '../../shared/protocol/tools';
 import { FIRM, JOB } from '../cli/jobs';
 import { openedJob } from './opened';
 
@@ -182,7 +173,7 @@ describe('programs', () => {
     expect(files[0].findings[0]).toMatchObject({ severity: 'error', line: 16 });
     expect(counts.error).toBeGreaterThan(0);
     expect(markdown).toMatch(/^Errors: \d+; /);
-    expect(markdown).toContain('- job.perp:16 error');
+    expect(markdown).toMatch(/^- job\.perp:16:\d+ error/m);
   });
 
   test('are told of every file of the folders, by the way to each', async () => {
@@ -202,7 +193,7 @@ describe('programs', () => {
       changes: [{ uri: `file://${encodeURI(path.join(at.peer.folder, name))}`, type: 1 }],
     });
     const { markdown } = await ask(CHECK, {});
-    expect(markdown).toContain('- b \\<img src=x\\> \\!\\[p\\](q) www\\.a.example.perp:16 error');
+    expect(markdown).toContain('- b \\<img src=x\\> \\!\\[p\\](q) www\\.a.example.perp:16:');
     expect(markdown).not.toMatch(/(?<!\\)<|(?<!\\)\[/);
   });
 

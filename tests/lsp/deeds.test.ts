@@ -7,18 +7,17 @@ import {
   NEXT,
   type NewMade,
   type NextMade,
+  TEMPLATES,
+  type TemplateItem,
+} from '../../shared/protocol/new';
+import type { Refused } from '../../shared/protocol/pages';
+import { SHARE, type SharedMade, TAKE, type TakeEdits } from '../../shared/protocol/partners';
+import {
   RECORD,
   RECORD_KINDS,
   type RecordEdits,
   type RecordKind,
-  type Refused,
-  SHARE,
-  type SharedMade,
-  TAKE,
-  type TakeEdits,
-  TEMPLATES,
-  type TemplateItem,
-} from '../../shared/protocol/deeds';
+} from '../../shared/protocol/record';
 import { JOB } from '../cli/jobs';
 import { withEdits } from '../harness/edits';
 import { openedJob } from './opened';

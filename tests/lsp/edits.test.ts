@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { withLines } from '../../server/engine/share/take/lines';
 import { editsIn, editsTo } from '../../server/lsp/own/edits';
-import type { Edits } from '../../shared/protocol/deeds';
+import type { Edits } from '../../shared/protocol/edits';
 import { withEdits } from '../harness/edits';
 import '../harness/seed';
 

@@ -151,6 +151,7 @@ describe('the same questions', () => {
     'hover',
     'definition',
     'documentHighlight',
+    'linkedEditingRange',
     'completion',
     'prepareRename',
   ] as const;

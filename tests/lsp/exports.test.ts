@@ -33,7 +33,7 @@ beforeAll(async () => {
   writeFileSync(path.join(peer.folder, 'sign.png'), DOT);
   await peer.start();
   uri = await peer.open('job.perp', JOB);
-}, 60_000);
+});
 afterAll(() => peer.stop());
 
 const file = (params: Omit<ExportParams, 'uri'>) => peer.ask<Exported>(EXPORT, { uri, ...params });

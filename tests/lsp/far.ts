@@ -1,8 +1,13 @@
 /** Files that are on no disk, as an editor would read them for the server. */
 
 import { base64 } from '../../shared/base64';
-import type { FileRead, FindParams, ReadParams } from '../../shared/protocol/files';
-import { FIND, READ } from '../../shared/protocol/files';
+import {
+  FIND,
+  type FileRead,
+  type FindParams,
+  READ,
+  type ReadParams,
+} from '../../shared/protocol/files';
 import type { Peer } from './peer';
 
 export class Far {

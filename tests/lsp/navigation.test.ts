@@ -7,6 +7,7 @@ import type {
   DocumentLink,
   DocumentSymbol,
   FoldingRange,
+  LinkedEditingRanges,
   Location,
   LocationLink,
   SelectionRange,
@@ -151,6 +152,17 @@ describe('references', () => {
 describe('rename', () => {
   const rename = (uri: string, newName: string, position = RED) =>
     peer.about<WorkspaceEdit>('rename', uri, { position, newName });
+
+  test('is done though something else changes meanwhile, and given up when its own text does', async () => {
+    const uri = await begun();
+    for (let i = 0; i < 200; i++) write(`many/${i}.perp`, JOB);
+    const asked = rename(uri, 'blue');
+    await changed('many/1.perp', 1);
+    expect((await asked)!.documentChanges!.length).toBeGreaterThan(2);
+    const again = rename(uri, 'blue').catch((error: { code: number }) => error.code);
+    await peer.edit(uri, '# x\n', { line: 0, character: 0 });
+    expect(await again).toBe(-32801);
+  });
 
   test('is prepared with the name', async () => {
     const uri = await begun();
@@ -314,6 +326,14 @@ describe('files that are renamed', () => {
     expect(told(await renamed('jobs', 'old/jobs'))).toEqual([['jobs/b.perp', '"../../firm.perp"']]);
   });
 
+  test('are mended though something else changes meanwhile: nobody would ask again', async () => {
+    await begun();
+    for (let i = 0; i < 200; i++) write(`many/${i}.perp`, JOB);
+    const asked = renamed('firm.perp', 'house.perp');
+    for (let i = 0; i < 5; i++) await changed(`many/${i}.perp`, 1);
+    expect(told(await asked)).toContainEqual(['a.perp', '"house.perp"']);
+  });
+
   test('nothing where nobody uses them', async () => {
     await begun();
     expect(await renamed('jobs/b.perp', 'jobs/c.perp')).toBeNull();
@@ -334,6 +354,20 @@ describe('in one file', () => {
     const position = { line: 2, character: 6 };
     const found = await peer.about<{ kind: number }[]>('documentHighlight', uri, { position });
     expect(found.map((h) => h.kind)).toEqual([3]);
+  });
+
+  test('a wall’s name is written in all its places at once, from where it is given', async () => {
+    const uri = await begun();
+    await peer.edit(uri, 'repair r\n  in north\n', { line: 5, character: 0 });
+    const position = { line: 2, character: 6 };
+    const found = await peer.about<LinkedEditingRanges>('linkedEditingRange', uri, { position });
+    expect(found.ranges.map((r) => [r.start.line, r.start.character])).toEqual([
+      [2, 5],
+      [6, 5],
+    ]);
+    expect(new RegExp(`^${found.wordPattern}$`).test('Ødegård-2')).toBe(true);
+    expect(new RegExp(`^${found.wordPattern}$`).test('two words')).toBe(false);
+    expect(await peer.about('linkedEditingRange', uri, { position: RED })).toBeNull();
   });
 
   test('links lead where they are asked to', async () => {

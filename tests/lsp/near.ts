@@ -2,13 +2,16 @@
 import { PassThrough } from 'node:stream';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { inNode } from '../../server/lsp/node/surroundings';
+import { inOrder } from '../../server/lsp/order';
 import { start } from '../../server/lsp/server';
 import type { Ends } from './peer';
 
 /** @param patience how long an answer waits for files on their way, in ms */
-export function near(patience = 2000): Ends {
+export function near(patience = 60_000): Ends {
   const [said, heard] = [new PassThrough(), new PassThrough()];
-  const connection = createConnection(ProposedFeatures.all, heard, said);
+  const connection = createConnection(ProposedFeatures.all, heard, said, {
+    messageStrategy: inOrder(),
+  });
   start(connection, (to) => ({ ...inNode(to), patience })).listen();
   return { said, heard };
 }

@@ -28,6 +28,8 @@ test.each<[title: string, uri: string, type: FileChangeType, wanted: string[]]>(
   ['a name that only begins so', '/jobs/ol', GONE, []],
   ['a folder of another system', 'C:\\j\\x', GONE, ['C:\\j\\x\\c.perp']],
   ['a folder that comes, which may hold what was missed', '/jobs/new', NEW, ['/jobs/new']],
+  ['one that is called by a number', '/jobs/26.041 Orchard', NEW, ['/jobs/26.041 Orchard']],
+  ['one that is called by a year', '/jobs/done.2026', NEW, ['/jobs/done.2026']],
   ['files of others', '/jobs/a.txt', NEW, []],
   ['the same, gone', '/jobs/a.txt', GONE, []],
   ['what stands where nobody looks', '/jobs/.git/refs/heads/main', NEW, []],

@@ -185,7 +185,7 @@ test('a preview has the logo once it is read, tells what is wrong with one, and 
   const shown = async () => (await at.peer.ask<Shown>(PREVIEW, asked)).paper!;
   /** The client is told when it has come, and asks again: here it asks until then. */
   const until = async (is: (paper: PaperShown) => boolean) => {
-    for (let i = 0; i < 40 && !is(await shown()); i++)
+    for (let i = 0; i < 1200 && !is(await shown()); i++)
       await new Promise((resolve) => setTimeout(resolve, 25));
     return shown();
   };

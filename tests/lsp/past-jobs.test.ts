@@ -24,7 +24,7 @@ afterEach(() => peer.stop());
 const codes = async (uri: string) => (await peer.findings(uri)).map(({ code }) => code);
 
 async function until(told: () => Promise<boolean>): Promise<void> {
-  for (let i = 0; i < 200 && !(await told()); i++) await new Promise((go) => setTimeout(go, 50));
+  for (let i = 0; i < 1200 && !(await told()); i++) await new Promise((go) => setTimeout(go, 50));
 }
 
 test('a finding comes up in the firm’s file once its jobs are looked through, and follows them', async () => {

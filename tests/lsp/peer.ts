@@ -1,6 +1,15 @@
 /** A client at the other end of the bundled server’s standard input and output. */
 import { type ChildProcess, spawn } from 'node:child_process';
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -25,11 +34,23 @@ const FOLDER = '.cache/lsp-test';
 export async function bundled(): Promise<string> {
   const bundle = shipped.find(({ entry }) => entry === 'server/lsp/node/main.ts')!;
   const out = `${FOLDER}/server.cjs`;
-  await makeBundle({ ...bundle, out });
-  cpSync(path.join(root, 'server/library'), path.join(root, FOLDER, 'library'), {
-    recursive: true,
-  });
+  // Other workers make the same file, and start it: nobody may find half of one.
+  const own = `${out}.${process.pid}.cjs`;
+  await makeBundle({ ...bundle, out: own });
+  renameSync(path.join(root, own), path.join(root, out));
+  copyLibrary(path.join(root, 'server/library'), path.join(root, FOLDER, 'library'));
   return path.join(root, out);
+}
+
+function copyLibrary(from: string, to: string): void {
+  for (const name of readdirSync(from, { recursive: true, encoding: 'utf8' })) {
+    if (!name.endsWith('.perp')) continue;
+    const [text, file] = [readFileSync(path.join(from, name), 'utf8'), path.join(to, name)];
+    if (existsSync(file) && readFileSync(file, 'utf8') === text) continue;
+    mkdirSync(path.dirname(file), { recursive: true });
+    writeFileSync(`${file}.${process.pid}`, text);
+    renameSync(`${file}.${process.pid}`, file);
+  }
 }
 
 /** What VS Code says it can do, as far as this server asks. */
@@ -162,7 +183,7 @@ export class Peer {
   }
 
   /** Waits until the server has sent this. */
-  async hear(method: string, limitMs = 5000): Promise<unknown> {
+  async hear(method: string, limitMs = 60_000): Promise<unknown> {
     const limit = Date.now() + limitMs;
     for (;;) {
       const found = this.heard.find((each) => each.method === method);

@@ -1,6 +1,11 @@
 import { afterAll, afterEach, expect, test } from 'vitest';
-import type { DocumentDiagnosticReport } from 'vscode-languageserver-protocol/node';
+import type {
+  DocumentDiagnosticReport,
+  Hover,
+  MarkupContent,
+} from 'vscode-languageserver-protocol/node';
 import { speak } from '../../shared/phrase';
+import { readJson } from '../tree';
 import { near } from './near';
 import { Peer } from './peer';
 
@@ -34,3 +39,19 @@ test.each([[undefined], [null], ['de'], [[1]], [{ [ENGLISH]: 5 }]])(
     ]);
   },
 );
+
+test('what an editor in German is told is German', async () => {
+  peer = new Peer(near());
+  await peer.start({ options: { words: readJson('client/l10n/server.de.json') } as never });
+  const job = 'perpend 1\nuse de\nwall nord\n  length 7.4 m\n  height 12 courses\n';
+  const uri = await peer.open('job.perp', job);
+  const report = await peer.about<DocumentDiagnosticReport>('diagnostic', uri);
+  const codes = report.kind === 'full' ? report.items.map((item) => item.message) : [];
+  expect(codes.join('\n')).toMatch(
+    /Der Preis ist nicht vollständig: für Zement ist kein Preis angegeben/,
+  );
+  const { contents } = await peer.about<Hover>('hover', uri, {
+    position: { line: 4, character: 3 },
+  });
+  expect((contents as MarkupContent).value).toMatch(/Höhe in Schichten, oder als Länge/);
+});

@@ -98,6 +98,19 @@ describe('words', () => {
     expect(flemish.labelDetails).toMatchObject({ detail: ' Flemish bond', description: 'uk.perp' });
   });
 
+  test('a block that is put in says that its lines stand as deep as its place', async () => {
+    const uri = await started(`${JOB}  op\n`);
+    const opening = (items: readonly CompletionItem[]) =>
+      items.find((i) => i.label === 'opening …');
+    expect(opening((await words(uri, 8, 4)).items)).not.toHaveProperty('insertTextMode');
+    const able = structuredClone(ABLE);
+    able.textDocument!.completion!.completionItem!.insertTextModeSupport = { valueSet: [1, 2] };
+    peer.stop();
+    peer = new Peer(near());
+    const again = await started(`${JOB}  op\n`, able);
+    expect(opening((await words(again, 8, 4)).items)).toMatchObject({ insertTextMode: 2 });
+  });
+
   test('one is explained when it is looked at, by what the list says of all', async () => {
     const uri = await started(`${JOB}  bond fl\n`);
     const { itemDefaults, items } = await words(uri, 8, 9);

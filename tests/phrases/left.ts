@@ -29,6 +29,9 @@ function addSlot(slot: Slot): void {
 HEADINGS.forEach(addKind);
 for (const { name, also } of UNITS) [name, ...also].forEach(add);
 
+/** The word is one of the notation’s, or a sign. */
+export const isNotation = (word: string) => words.has(word) || SIGNS.test(word);
+
 /** Examples of lines as messages and hovers quote them. */
 const EXAMPLES = HEADINGS.flatMap(function of(kind): string[] {
   return [kind.example, ...(kind.body ?? []).flatMap(of)];
@@ -46,7 +49,7 @@ const BOTH = new Set(
 const SEAM = new RegExp(`(?<=[^A-Za-z-]|^)(?<!, )(?:${[...BOTH].join('|')})(?=[^A-Za-z,-]|$)`, 'g');
 
 /** Code, links, names of files, ids of figures, lengths and what stands in quotation marks are quoted, and not said. */
-function unquoted(text: string): string {
+export function unquoted(text: string): string {
   return text
     .replace(/```[\s\S]*?```|`[^`]*`/g, ' ')
     .replace(/“[^”]*”/g, ' ')
@@ -55,7 +58,7 @@ function unquoted(text: string): string {
     .replace(/[\w./-]+\.perp\b|\b[\w-]+(?:\.[\w-]+)+/g, ' ');
 }
 
-function withoutExamples(text: string): string {
+export function withoutExamples(text: string): string {
   return EXAMPLES.reduce((rest, example) => rest.replaceAll(example, ' '), text);
 }
 

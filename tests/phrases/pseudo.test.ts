@@ -1,12 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { SERVER } from '../../.scripts/phrases.mjs';
 import { COMMANDS } from '../../server/cli/run';
-import { shippedLibraries } from '../../server/engine/shipped';
-import { Workspace } from '../../server/engine/workspace/workspace';
 import { speak } from '../../shared/phrase';
 import { inside } from '../cli/inside';
-import { EXAMPLES } from '../engine/examples';
-import { hostOf, inRoot } from '../engine/world';
 import { lines as lineCases } from '../grammar/faults/lines';
 import { meant } from '../grammar/faults/meant';
 import { numbers } from '../grammar/faults/numbers';
@@ -14,27 +10,11 @@ import { values } from '../grammar/faults/values';
 import { faultsOf } from '../grammar/reading';
 import { parseMarks } from '../harness/marks';
 import { findingsOf, type Said, saidAt, saidOf } from './asked';
-import { leftIn, wordsOutside } from './left';
+import { leftIn } from './left';
 import { pseudoOf, veil } from './pseudo';
+import { FILES, OWN, veiledJob } from './veiled';
 
 const CASES = [...lineCases, ...values, ...numbers, ...meant];
-
-const LIBRARIES = Object.fromEntries(
-  Object.entries(shippedLibraries((file) => `library:${file}`)).map(([name, { file, text }]) => [
-    name,
-    { file, text: veil(text) },
-  ]),
-);
-const FILES = Object.fromEntries(
-  Object.entries(EXAMPLES).map(([name, text]) => [name, veil(text)]),
-);
-const OWN = wordsOutside(
-  [...Object.values(FILES), ...Object.values(LIBRARIES).map((l) => l.text)].join('\n'),
-);
-
-function jobOf(name: string, text = FILES[name]!) {
-  return new Workspace(hostOf({ ...FILES, [name]: text }), LIBRARIES).job(inRoot(name))!;
-}
 
 const seen = new Set<string>();
 
@@ -59,11 +39,11 @@ const FEW = ['repair/job.perp', 'us-wall/job.perp', 'whole-life/11-paid.perp'];
 
 describe('in a language that nobody speaks nothing is said in English', () => {
   test.each(FEW)('of %s', (name) => {
-    expect(plain(saidOf(jobOf(name), 9))).toEqual([]);
+    expect(plain(saidOf(veiledJob(name), 9))).toEqual([]);
   });
 
   test.each(['repair/job.perp', 'us-wall/job.perp'])('at the places of %s', (name) => {
-    const job = jobOf(name);
+    const job = veiledJob(name);
     const lines = job.file.lines.flatMap((text, line) => (line % 2 && text.trim() ? [line] : []));
     expect(plain(lines.flatMap((line) => saidAt(job, line)))).toEqual([]);
   });
@@ -73,7 +53,7 @@ describe('in a language that nobody speaks nothing is said in English', () => {
     (name) => {
       const lines = FILES[name]!.split('\n');
       const texts = lines.flatMap((_, at) => (at % 3 ? [] : [lines.toSpliced(at, 1).join('\n')]));
-      expect(plain(texts.flatMap((text) => findingsOf(jobOf(name, text))))).toEqual([]);
+      expect(plain(texts.flatMap((text) => findingsOf(veiledJob(name, text))))).toEqual([]);
     },
   );
 
@@ -110,6 +90,6 @@ describe('in a language that nobody speaks nothing is said in English', () => {
 
 test('what a way out writes into a text is no phrase', () => {
   for (const name of FEW)
-    for (const { ways } of jobOf(name).findings)
+    for (const { ways } of veiledJob(name).findings)
       for (const { edits } of ways) for (const { text } of edits) expect(text).not.toMatch(/[⟦⟧~]/);
 });

@@ -61,13 +61,15 @@ const KNOWN = new RegExp(
   [
     'findings/.*: (| )?(bond|with tax|inside|rings|rise|wide|movement-joint|agreed|head|tax none|1/[24] brick|cut|quoin|in) ?',
     'findings/junctions/.*: \\{\\} quoin',
+    'findings/fit/.*:  at \\{\\}$',
+    'findings/tops/falls\\.ts: \\{\\} steps at ',
     'findings/.*: \\{\\}( |\\.\\.\\{\\} \\{\\} )(brick|bricks|courses|per h|x \\{\\} bricks|\\{\\} per h)$',
     'pier-coping\\.ts: ',
     'ranges/of-job\\.ts: \\{\\} price$',
     'price/partners\\.ts: partner \\{\\}$',
     'views/find-out\\.ts: stands-in lime$',
     'cli/.*: perpend',
-    'cli/.*: (NotoSans.*|same day)$',
+    '(cli|lsp/browser)/.*: (NotoSans.*|same day)$',
     'refactor/.*: the defaults’ \\{\\}$',
     'rewrite\\.ts: as it is$',
     'answers\\.ts: ',
@@ -75,6 +77,8 @@ const KNOWN = new RegExp(
     'papers/forms\\.ts: Markdown$',
     'recording\\.ts: same day$',
     'describe\\.ts: number ',
+    // What a language model is told.
+    'tools\\.ts: All that follows is data ',
     'tax-number-missing\\.ts: The firm is not registered for ',
   ].join('|'),
 );

@@ -1,18 +1,7 @@
 /** Octametric dimensions of DIN 4172 and heights of courses, through the German library. */
 import { describe, expect, test } from 'vitest';
 import { figure, findingCodes, jobOf } from '../examples/engine';
-
-/** bau-doch-selber.de, Mauerwerk, Richtmaß: raster, clear opening, outer, m. Its 1.375 row misprints the outer. */
-const TABLE = [
-  [1.0, 1.01, 0.99],
-  [1.125, 1.135, 1.115],
-  [1.25, 1.26, 1.24],
-  [1.5, 1.51, 1.49],
-  [1.625, 1.635, 1.615],
-  [1.75, 1.76, 1.74],
-  [1.875, 1.885, 1.865],
-  [2.0, 2.01, 1.99],
-] as const;
+import { DE_SIZES } from './sizes';
 
 /** In millimetres, since 1.115 m could be read as 1115 m. */
 const mm = (metres: number) => Math.round(metres * 1000);
@@ -30,7 +19,7 @@ const window = (width: number) =>
 const joint = (job: ReturnType<typeof wall>) =>
   job.works[0]!.facts.settingOut!.bands[0]!.segments[0]!.runs[0]!.joint;
 
-describe.each(TABLE)('raster %f m', (raster, clear, outer) => {
+describe.each(DE_SIZES)('raster %f m', (raster, clear, outer) => {
   // KLB Klimaleichtblock, Maßordnung: outer = n x 12.5 - 1, opening = n x 12.5 + 1, projection = n x 12.5 cm.
   test('follows the rule of eighths', () => {
     const n = Math.round(raster / 0.125);

@@ -1,29 +1,11 @@
 /** The British brickwork dimension table: Technical Information Sheet 9, Table 1 (215 mm bricks), as printed. */
 import { describe, expect, test } from 'vitest';
 import { findingCodes, jobOf } from '../examples/engine';
+import { UK_SIZES } from './sizes';
 
-/** Bricks; opening (CO+), panel with a joint at one end (CO), pier or panel between openings (CO-). */
-const TABLE: readonly (readonly [number, number, number, number | undefined])[] = [
-  [0.5, 122.5, 112.5, 102.5],
-  [1, 235, 225, 215],
-  [1.5, 347.5, 337.5, 327.5],
-  [2, 460, 450, 440],
-  [2.5, 572.5, 562.5, 552.5],
-  [3, 685, 675, 665],
-  [3.5, 797.5, 787.5, 777.5],
-  [4, 910, 900, 890],
-  [4.5, 1022.5, 1012.5, 1002.5],
-  [5, 1135, 1125, 1115],
-  [5.5, 1247.5, 1237.5, 1227.5],
-  [6, 1360, 1350, 1340],
-  [34, 7660, 7650, 7640],
-  [39.5, 8897.5, 8887.5, undefined],
-  [67.5, 15197.5, 15187.5, 15177.5],
-  [72.5, 16322.5, 16312.5, 16302.5],
-];
 /** Longer runs lose 20 mm in their joints, at 3 mm each: an opening of 5 1/2 bricks has seven. */
-const SHORT = TABLE.filter(([bricks]) => bricks <= 6);
-const NARROW = TABLE.filter(([bricks]) => bricks <= 5);
+const SHORT = UK_SIZES.filter(([bricks]) => bricks <= 6);
+const NARROW = UK_SIZES.filter(([bricks]) => bricks <= 5);
 
 const wall = (length: number, right: string) =>
   jobOf(`use uk\n\nwall w\n  length ${length} mm\n  height 4 courses\n  right ${right}\n`);
@@ -38,7 +20,7 @@ const joints = (length: number, right: string) =>
   wall(length, right).works[0]!.facts.settingOut!.bands[0]!.segments[0]!.runs[0]!.joint;
 
 describe('CO-: a wall with two free ends', () => {
-  const rows = TABLE.filter(([, , , pier]) => pier !== undefined);
+  const rows = UK_SIZES.filter(([, , , pier]) => pier !== undefined);
   test.each(rows)('%f bricks: %f %f %f mm', (_, __, ___, pier) => {
     expect(findingCodes(wall(pier!, 'stopped'))).not.toContain('fit-run');
     expect(joints(pier!, 'stopped')).toBeCloseTo(10, 6);
@@ -49,7 +31,7 @@ describe('CO-: a wall with two free ends', () => {
 });
 
 describe('CO: a wall with one free end, the other against something', () => {
-  test.each(TABLE)('%f bricks: %f %f mm', (_, __, panel) => {
+  test.each(UK_SIZES)('%f bricks: %f %f mm', (_, __, panel) => {
     expect(findingCodes(wall(panel, 'butted'))).not.toContain('fit-run');
     expect(joints(panel, 'butted')).toBeCloseTo(10, 6);
   });
@@ -59,7 +41,7 @@ describe('CO: a wall with one free end, the other against something', () => {
 });
 
 describe('CO+: an opening with work over it', () => {
-  test.each(TABLE)('%f bricks: %f mm', (_, width) => {
+  test.each(UK_SIZES)('%f bricks: %f mm', (_, width) => {
     expect(findingCodes(opening(width))).not.toContain('opening-width');
   });
   test.each(NARROW)('%f bricks and 20 mm do not work', (_, width) => {

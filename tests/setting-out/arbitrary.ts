@@ -1,8 +1,7 @@
 /** Walls of every sort for property tests. */
 import fc from 'fast-check';
 import type { EndKind, OpeningSpec, WallSpec } from '../../server/engine/setting-out';
-import type { BondName } from './fixtures';
-import { BOND_NAMES, BONDS, LIMITS, overAll, wall } from './fixtures';
+import { BOND_NAMES, BONDS, type BondName, LIMITS, overAll, wall } from './fixtures';
 
 export const bondName: fc.Arbitrary<BondName> = fc.constantFrom(...BOND_NAMES);
 const end: fc.Arbitrary<EndKind> = fc.constantFrom('stopped', 'toothed', 'butted');

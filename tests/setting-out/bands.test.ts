@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import type { PierSpec } from '../../server/engine/setting-out';
-import { setOut, sumTallies, tally, tallyPier } from '../../server/engine/setting-out';
+import {
+  type PierSpec,
+  setOut,
+  sumTallies,
+  tally,
+  tallyPier,
+} from '../../server/engine/setting-out';
 import { everyCourse, lapOf } from './expand';
 import { BONDS, overAll, UK, UK_JOINTS, wall } from './fixtures';
 import { sketches } from './sketch';

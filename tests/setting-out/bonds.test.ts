@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { setOut } from '../../server/engine/setting-out';
-import type { BondName } from './fixtures';
-import { BONDS, overAll, wall } from './fixtures';
+import { BONDS, type BondName, overAll, wall } from './fixtures';
 import { sketches } from './sketch';
 
 /**

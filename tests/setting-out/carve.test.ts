@@ -11,6 +11,7 @@ import {
   tally,
   tallyFace,
 } from '../../server/engine/setting-out';
+import { took } from '../harness/took';
 import { BONDS, LIMITS, UK, UK_JOINTS } from './fixtures';
 
 const wall = (bond: keyof typeof BONDS, thickness: 1 | 2, length: number, courses: number) =>
@@ -181,9 +182,8 @@ describe('whatever the wall and the gap', () => {
 
   test('takes no longer for a wall of a million bricks', () => {
     const out = wall('stretcher', 1, 225_000_000 - 10, 100_000);
-    const start = performance.now();
-    const carved = carve(out, [{ course: 50_000, from: 1e8 + 40, to: 1e8 + 1000 }]);
-    expect(performance.now() - start).toBeLessThan(200);
-    expect(carved.bands).toHaveLength(3);
+    const carved = () => carve(out, [{ course: 50_000, from: 1e8 + 40, to: 1e8 + 1000 }]);
+    expect(carved().bands).toHaveLength(3);
+    expect(took(carved, 5)).toBeLessThan(200);
   });
 });

@@ -1,13 +1,16 @@
 /** What goes in comes out: areas to the square millimetre, pieces to wholes, parts to the whole, and a wall to its mirror image. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { LaidRun, SettingOut, Tally, WallSpec } from '../../server/engine/setting-out';
 import {
   bricksNeeded,
+  type LaidRun,
+  type SettingOut,
   setOut,
   sumTallies,
+  type Tally,
   tally,
   tallyFace,
+  type WallSpec,
 } from '../../server/engine/setting-out';
 import { coordinatedWall, plainWall, rudeWall } from './arbitrary';
 import { BONDS, UK } from './fixtures';

@@ -3,8 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { setOut, tally, tallyFace } from '../../server/engine/setting-out';
 import { coordinatedWall } from './arbitrary';
 import { englishBond, flemishBond, fromItsEnd, stretcherBond } from './brute';
-import type { BondName } from './fixtures';
-import { BONDS, ONE_BRICK_BONDS, overAll, wall } from './fixtures';
+import { BONDS, type BondName, ONE_BRICK_BONDS, overAll, wall } from './fixtures';
 
 describe('against a layer that walks the wall brick by brick', () => {
   test('half-brick stretcher bond with any openings in brickwork sizes', () => {

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { CutWay, FitQuestion } from '../../server/engine/setting-out';
-import { fitRun } from '../../server/engine/setting-out';
+import { type CutWay, type FitQuestion, fitRun } from '../../server/engine/setting-out';
 import { bestWithin, cutsTried, nearestSizes } from './fit-search';
 
 /** Runs of any sort: bricks flat or on edge, free or butted, tight limits or slack ones, in tenths of a mm. */

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import highs from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { FitQuestion } from '../../server/engine/setting-out';
-import { fitRun } from '../../server/engine/setting-out';
+import { type FitQuestion, fitRun } from '../../server/engine/setting-out';
 import { LIMITS } from './fixtures';
 
 /**

@@ -4,11 +4,16 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { PlacedPiece, SettingOut } from '../../server/engine/setting-out';
-import { placeCourse, setOut, sumTallies, tally } from '../../server/engine/setting-out';
+import {
+  type PlacedPiece,
+  placeCourse,
+  type SettingOut,
+  setOut,
+  sumTallies,
+  tally,
+} from '../../server/engine/setting-out';
 import { rudeWall } from './arbitrary';
-import type { BondName } from './fixtures';
-import { BONDS, ONE_BRICK_BONDS, wall } from './fixtures';
+import { BONDS, type BondName, ONE_BRICK_BONDS, wall } from './fixtures';
 
 /** Strips that nothing lies in are upright joints; what is open in the others is between leaves. Mm², one course. */
 function openOnPlan(pieces: readonly PlacedPiece[], length: number, depth: number) {

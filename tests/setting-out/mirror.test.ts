@@ -1,8 +1,7 @@
 /** A wall seen from behind is the same wall: what is counted does not know left from right. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Tally, WallSpec } from '../../server/engine/setting-out';
-import { setOut, tally } from '../../server/engine/setting-out';
+import { setOut, type Tally, tally, type WallSpec } from '../../server/engine/setting-out';
 import { builtFace, rulesOf } from '../../server/engine/setting-out/place/built';
 import { proveFace } from '../../server/engine/setting-out/prove';
 import { coordinatedWall, plainWall } from './arbitrary';

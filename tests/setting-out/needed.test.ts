@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { BricksNeeded, Tally } from '../../server/engine/setting-out';
-import { bricksNeeded, setOut, tally } from '../../server/engine/setting-out';
+import {
+  type BricksNeeded,
+  bricksNeeded,
+  setOut,
+  type Tally,
+  tally,
+} from '../../server/engine/setting-out';
 import { BONDS, overAll, UK, wall } from './fixtures';
 
 const none: Tally = {

@@ -4,8 +4,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { SettingOut, WallSpec } from '../../server/engine/setting-out';
-import { setOut } from '../../server/engine/setting-out';
+import { type SettingOut, setOut, type WallSpec } from '../../server/engine/setting-out';
 import { mirrorSpec } from '../../server/engine/setting-out/lay/mirror';
 import { builtFace, rulesOf } from '../../server/engine/setting-out/place/built';
 import { proveFace } from '../../server/engine/setting-out/prove';

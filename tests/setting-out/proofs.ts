@@ -1,10 +1,13 @@
 /** Proofs of whole layouts for tests: both faces and every course on plan. */
-import type { PlacedPiece, SettingOut } from '../../server/engine/setting-out';
-import { placeCourse } from '../../server/engine/setting-out';
+import { type PlacedPiece, placeCourse, type SettingOut } from '../../server/engine/setting-out';
 import { builtBack, builtFace, rulesOf } from '../../server/engine/setting-out/place/built';
 import { planOutline } from '../../server/engine/setting-out/place/outline';
-import type { LayoutFault, PlanOutline } from '../../server/engine/setting-out/prove';
-import { proveFace, provePlan } from '../../server/engine/setting-out/prove';
+import {
+  type LayoutFault,
+  type PlanOutline,
+  proveFace,
+  provePlan,
+} from '../../server/engine/setting-out/prove';
 import type { Box } from './on-plan';
 
 export const facesOf = (out: SettingOut): LayoutFault[] =>

@@ -17,8 +17,11 @@ import {
   wayAt,
 } from '../../server/engine/setting-out';
 import { rulesOf } from '../../server/engine/setting-out/place/built';
-import type { LayoutFault, PlanOutline } from '../../server/engine/setting-out/prove';
-import { provePlan } from '../../server/engine/setting-out/prove';
+import {
+  type LayoutFault,
+  type PlanOutline,
+  provePlan,
+} from '../../server/engine/setting-out/prove';
 import { LIMITS, overAll, wall } from './fixtures';
 import { courseOnGround, onGround, ring } from './on-plan';
 import { area, asPieces } from './proofs';

@@ -13,8 +13,12 @@ import {
   setOut,
 } from '../../server/engine/setting-out';
 import { rulesOf } from '../../server/engine/setting-out/place/built';
-import type { BuiltCourse, LayoutFault } from '../../server/engine/setting-out/prove';
-import { proveFace, provePlan } from '../../server/engine/setting-out/prove';
+import {
+  type BuiltCourse,
+  type LayoutFault,
+  proveFace,
+  provePlan,
+} from '../../server/engine/setting-out/prove';
 import { LIBRARIES } from '../engine/world';
 import { BONDS, EXACT, UK, wall } from './fixtures';
 import { area } from './proofs';

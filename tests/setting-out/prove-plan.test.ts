@@ -1,11 +1,21 @@
 /** On plan: pieces and joints fill each course to the square millimetre, and pieces add up to wholes. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { PlacedPiece, SettingOut, WallSpec } from '../../server/engine/setting-out';
-import { placeCourse, setOut, tally } from '../../server/engine/setting-out';
+import {
+  type PlacedPiece,
+  placeCourse,
+  type SettingOut,
+  setOut,
+  tally,
+  type WallSpec,
+} from '../../server/engine/setting-out';
 import { rulesOf } from '../../server/engine/setting-out/place/built';
-import type { PlanOutline } from '../../server/engine/setting-out/prove';
-import { areaOf, provePlan, slabsOf } from '../../server/engine/setting-out/prove';
+import {
+  areaOf,
+  type PlanOutline,
+  provePlan,
+  slabsOf,
+} from '../../server/engine/setting-out/prove';
 import { coordinatedWall, plainWall } from './arbitrary';
 
 const JOINT = { least: 7, most: 13 };

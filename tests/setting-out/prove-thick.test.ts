@@ -2,8 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import '../harness/seed';
-import type { WallSpec } from '../../server/engine/setting-out';
-import { setOut } from '../../server/engine/setting-out';
+import { setOut, type WallSpec } from '../../server/engine/setting-out';
 import { overAll, wall } from './fixtures';
 import { facesOf, plansOf } from './proofs';
 import { ENGLISH, FLEMISH, libraryBonds, unlike } from './thick';

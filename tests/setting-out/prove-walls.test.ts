@@ -1,11 +1,9 @@
 /** Every layout proved by a checker that knows nothing of how it was made. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { SettingOut, WallSpec } from '../../server/engine/setting-out';
-import { setOut } from '../../server/engine/setting-out';
+import { type SettingOut, setOut, type WallSpec } from '../../server/engine/setting-out';
 import { builtFace, rulesOf } from '../../server/engine/setting-out/place/built';
-import type { LayoutFault } from '../../server/engine/setting-out/prove';
-import { proveFace } from '../../server/engine/setting-out/prove';
+import { type LayoutFault, proveFace } from '../../server/engine/setting-out/prove';
 import { coordinatedWall, crowdedWall, plainWall, rudeWall } from './arbitrary';
 import { BONDS, wall } from './fixtures';
 

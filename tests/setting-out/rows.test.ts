@@ -1,8 +1,16 @@
 /** Walls thicker than a brick: rows behind the face, half a brick or a brick deep. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { BondPattern, PlacedPiece, Thickness } from '../../server/engine/setting-out';
-import { depthsOf, placeCourse, setOut, tally, tallyFace } from '../../server/engine/setting-out';
+import {
+  type BondPattern,
+  depthsOf,
+  type PlacedPiece,
+  placeCourse,
+  setOut,
+  type Thickness,
+  tally,
+  tallyFace,
+} from '../../server/engine/setting-out';
 import { BONDS, overAll, UK, wall } from './fixtures';
 import { ENGLISH, FLEMISH } from './thick';
 

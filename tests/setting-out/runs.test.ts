@@ -1,10 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { FacePiece, SettingOut } from '../../server/engine/setting-out';
-import { setOut, tally, tallyFace } from '../../server/engine/setting-out';
+import {
+  type FacePiece,
+  type SettingOut,
+  setOut,
+  tally,
+  tallyFace,
+} from '../../server/engine/setting-out';
 import { coordinatedWall, plainWall, rudeWall } from './arbitrary';
-import type { Brick } from './expand';
-import { everyCourse } from './expand';
+import { type Brick, everyCourse } from './expand';
 import { UK } from './fixtures';
 
 const NEAR = 6;

@@ -1,6 +1,6 @@
 /** What is not known yet of a repair: its amounts say by themselves how they hang on every range. */
 import { describe, expect, test } from 'vitest';
-import type { Work } from '../../../server/engine/brickwork/needs';
+import type { Work } from '../../../server/engine/brickwork/work';
 import { allFollowable } from '../../../server/engine/ranges/again';
 import type { Term } from '../../../server/engine/working/term';
 import { figure } from '../../examples/engine';

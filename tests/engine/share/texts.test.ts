@@ -1,10 +1,12 @@
 /** Money and names in texts: found in whatever way they are written, and other numbers left alone. */
 import { expect, test } from 'vitest';
-import { cleaned, digitsOf, namesIn } from '../../../server/engine/share/texts';
+import { cleaned, digitsOf, moneyWord, namesIn } from '../../../server/engine/share/texts';
 import { exact } from '../../../shared/exact';
+import { took } from '../../harness/took';
 
 const hidden = {
   codes: new Set(['GBP', 'EUR', 'USD']),
+  moneyWord: moneyWord(['pound', 'pounds', 'quid', 'ein Taler']),
   amounts: new Set([...digitsOf(exact('1450')), ...digitsOf(exact('0.92'))]),
   names: namesIn("Quillbank Growers' Society").sort((a, b) => b.length - a.length),
 };
@@ -25,6 +27,8 @@ test.each([
   '450eur',
   'eight hundred pounds',
   'fifty quid',
+  '50QUID',
+  'für ein  Taler',
   '$50',
   '£\u200b50',
   '６５ £',
@@ -44,6 +48,7 @@ test.each([
   '215 x 102.5 x 65 mm',
   'Gate 1010 mm wide, from the left',
   'Grange wall',
+  'Compound wall',
 ])('“%s” is none', (text) => {
   expect(cleaned(text, hidden)).toBe(text);
 });
@@ -56,7 +61,5 @@ test('a client’s name goes, whole and by its words', () => {
 
 test('a text of digits and signs without end takes no time', () => {
   const long = `${'1,'.repeat(200_000)}${'£ '.repeat(50_000)}`;
-  const start = performance.now();
-  cleaned(long, hidden);
-  expect(performance.now() - start).toBeLessThan(2000);
+  expect(took(() => cleaned(long, hidden), 2)).toBeLessThan(2000);
 });

@@ -1,6 +1,6 @@
 /** What is told of options: lines that change nothing, and what an option brings up. */
 import { describe, expect, test } from 'vitest';
-import { findingsIn, silent, tells } from '../tells';
+import { findingsIn, findingsOf, silent, tells } from '../tells';
 
 describe('change-unknown', () => {
   test('is told where nothing has that name', () => {
@@ -31,7 +31,7 @@ cost post "Post" 1 at £5
 option o
   leave-out post
 `;
-    const [found] = findingsIn(text).filter((f) => f.code === 'change-unknown');
+    const [found] = findingsOf('change-unknown', text);
     expect(found!.message).toMatch(/^2 things are called “post” \(pier and cost\)/);
     expect(found!.place).toMatchObject({ line: 8, start: 12, end: 16 });
     expect(found!.related.map((r) => r.place.line)).toEqual([2, 6]);
@@ -71,7 +71,7 @@ pier post
   ])('and for %s', (line, says) => {
     const wide = 'wall wide\n  brick red\n  length 3590 mm\n  height 2 courses\n';
     const text = `${POST}  note "a"\n  note "b"\n${wide}option o\n  ${line}\n`;
-    const found = findingsIn(text).filter((f) => f.code === 'change-unfit');
+    const found = findingsOf('change-unfit', text);
     expect(found.map((f) => f.message)).toEqual([expect.stringContaining(says)]);
   });
 
@@ -94,7 +94,7 @@ pier post
 
   test('a name in it that no file gives is told there', () => {
     const text = `${POST}option o\n  change post brick rad\n`;
-    const [found] = findingsIn(text).filter((f) => f.code === 'option-error');
+    const [found] = findingsOf('option-error', text);
     expect(found!.place).toMatchObject({ line: 7, start: 20, end: 23 });
     expect(found!.message).toContain('With the option o: No brick is called “rad”');
   });
@@ -149,7 +149,7 @@ wall north
 
   test('an error that comes of it elsewhere is told at the line that brings it', () => {
     const text = `${WALL}  opening gate\n    from   left 450 mm\n    width  670 mm\noption o\n  change north length 900 mm\n`;
-    const found = findingsIn(text).filter((f) => f.code === 'option-error');
+    const found = findingsOf('option-error', text);
     expect(found.length).toBeGreaterThan(0);
     for (const each of found) expect(each.place.line).toBe(11);
     expect(found[0]!.message).toMatch(/^With the option o: /);
@@ -157,7 +157,7 @@ wall north
 
   test('a caution that comes of it is told too', () => {
     const text = `${WALL}option o\n  change north stands retaining\n`;
-    const told = findingsIn(text).filter((f) => f.code === 'option-brings');
+    const told = findingsOf('option-brings', text);
     expect(told.map((f) => f.message)).toEqual([
       expect.stringMatching(/^With the option o: A wall that holds back soil: /),
     ]);
@@ -166,7 +166,7 @@ wall north
 
   test('work that is only done with an option has its own findings, at its own lines', () => {
     const tall = 'wall south\n  brick red\n  length 2240 mm\n  height 30 courses\n';
-    const found = (text: string) => findingsIn(text).filter((f) => f.code === 'height-over');
+    const found = (text: string) => findingsOf('height-over', text);
     const plain = found(WALL + tall);
     const only = found(`${WALL}${tall}  option o\noption o\n`);
     expect(plain).toHaveLength(1);
@@ -204,7 +204,7 @@ describe('options-many', () => {
       (_, i) => `option o-${i}\n  change post height 8 courses\n`,
     ).join('');
     const text = `perpend 1\nuse "firm.perp"\npier post\n  brick red\n  size 1.5 x 1.5 bricks\n  height 6 courses\n${many}`;
-    const found = findingsIn(text).filter((f) => f.code === 'options-many');
+    const found = findingsOf('options-many', text);
     expect(found.map((f) => f.place.line)).toEqual([6 + 64]);
   });
 });

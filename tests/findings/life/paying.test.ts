@@ -1,11 +1,11 @@
 /** What is told of invoices and of money held back: numbers, tax numbers, days. */
 import { describe, expect, test } from 'vitest';
-import { FIRM, findingsIn, silent, tells } from '../tells';
+import { FIRM, findingsOf, silent, tells } from '../tells';
 
 const OWN = { 'firm.perp': `${FIRM}firm "Harrow & Lane"\n` };
 const JOB = 'perpend 1\nuse "firm.perp"\njob "A"\ncost skip "Skip" 1 at £1000\n';
 const found = (code: string, record: string, text = JOB, files = {}) =>
-  findingsIn(`${text}record\n${record}`, files).filter((f) => f.code === code);
+  findingsOf(code, `${text}record\n${record}`, files);
 
 describe('invoice-number-twice', () => {
   test('is told at the second, leads to the first and offers the next that is free', () => {
@@ -124,7 +124,7 @@ describe('tax-number-missing', () => {
     expect(told!.severity).toBe('information');
     expect(told!.fills!.map((way) => way.edits[0]!.text)).toEqual([
       // biome-ignore lint/suspicious/noTemplateCurlyInString: a place to fill in, as editors write it
-      '\n  tax-number "${1:number}"',
+      '\n  tax-number "${1:? number}"',
     ]);
     expect(told!.fills![0]!.edits[0]!.place.file).toMatch(/firm\.perp$/);
   });

@@ -1,7 +1,7 @@
 /** What is told of the record: a price that has moved, days and sums that cannot be, options that exclude each other. */
 import { describe, expect, test } from 'vitest';
 import { applied } from '../../harness/edits';
-import { FIRM, findingsIn, silent, tells } from '../tells';
+import { FIRM, findingsOf, silent, tells } from '../tells';
 
 // 80 bricks and 1.6 h: £218.60, and with 10% and 20% £289 before tax, £346.80 with it.
 const JOB = `perpend 1
@@ -24,7 +24,7 @@ option lower
 `;
 
 const found = (code: string, record: string, text = JOB, files = {}) =>
-  findingsIn(`${text}record\n${record}`, files).filter((f) => f.code === code);
+  findingsOf(code, `${text}record\n${record}`, files);
 
 describe('sent-moved', () => {
   test('is told at the price that was sent, with the price now and what moved', () => {
@@ -111,7 +111,7 @@ describe('sent-moved', () => {
         text,
         way.edits.map((e) => ({ span: e.place, text: e.text })),
       );
-      expect(findingsIn(after).filter((f) => f.code === 'sent-moved')).toEqual([]);
+      expect(findingsOf('sent-moved', after)).toEqual([]);
     }
   });
 

@@ -1,7 +1,7 @@
 /** Mixes that are weaker than their place wants, and mixes sandier than all that the library knows. */
 import { describe, expect, test } from 'vitest';
 import { expectFindings } from '../../harness/marks';
-import { afterWay, findingsIn, silent, tells } from '../tells';
+import { afterWay, findingsIn, findingsOf, silent, tells } from '../tells';
 
 const wall = (lines: string, mix = '') => `perpend 1
 use "firm.perp"
@@ -59,12 +59,11 @@ describe('mix-weak', () => {
 
 /** BS 5628-3, Table 13, from memory; a damp course of engineering brick in (i): manufacturer’s sheet C14. */
 describe('caution-mortar', () => {
-  const told = (lines: string) =>
-    findingsIn(wall(lines)).filter((f) => f.code === 'caution-mortar');
+  const told = (lines: string) => findingsOf('caution-mortar', wall(lines));
 
   /** Of all cautions only this one is held against the marks; each way out of it has to clear it. */
   function mortar(marked: string, ways: readonly string[]): void {
-    const find = (text: string) => findingsIn(text).filter((f) => f.code === 'caution-mortar');
+    const find = (text: string) => findingsOf('caution-mortar', text);
     const { text, found } = expectFindings(marked, find);
     expect(found.flatMap((f) => f.ways.map((w) => w.title))).toEqual(ways);
     for (const { ways: all } of found)
@@ -104,7 +103,7 @@ describe('caution-mortar', () => {
 
   test('of several walls alike it is told once', () => {
     const two = `${wall('  dpc engineering 2 courses\n')}${wall('  dpc engineering 2 courses\n').slice(wall('').indexOf('wall a')).replace('wall a', 'wall b')}`;
-    const found = findingsIn(two).filter((f) => f.code === 'caution-mortar');
+    const found = findingsOf('caution-mortar', two);
     expect(found).toHaveLength(1);
     expect(found[0]!.related.map((r) => r.message)).toContain('Here too');
   });

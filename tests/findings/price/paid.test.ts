@@ -1,8 +1,6 @@
 import { expect, test } from 'vitest';
-import { afterWay, findingsIn, silent, tells } from '../tells';
-
-const job = (price: string) =>
-  `perpend 1\nuse "firm.perp"\njob "A"\ncost skip "Skip hire" 1 at £200\nprice\n${price}`;
+import { pricedAs } from '../../harness/priced';
+import { afterWay, findingsOf, silent, tells } from '../tells';
 
 test('agreed-loss: the price agreed does not pay for the work', () => {
   tells(
@@ -19,14 +17,14 @@ test('agreed-loss: the price agreed does not pay for the work', () => {
     `,
     { ways: ['Agree on £264.00'] },
   );
-  silent(job('  overhead 10%\n  agreed £220\n'), 'agreed-loss');
+  silent(pricedAs('  overhead 10%\n  agreed £220\n'), 'agreed-loss');
 });
 
 test('agreed-loss: with tax, what it would be is with tax too', () => {
-  const text = job('  agreed £200 with tax\n');
-  const [found] = findingsIn(text).filter((f) => f.code === 'agreed-loss');
+  const text = pricedAs('  agreed £200 with tax\n');
+  const [found] = findingsOf('agreed-loss', text);
   expect(found!.message).toContain('leaves a loss of £33.33');
-  expect(afterWay(text, found!.ways[0]!.edits)).toBe(job('  agreed £240 with tax\n'));
+  expect(afterWay(text, found!.ways[0]!.edits)).toBe(pricedAs('  agreed £240 with tax\n'));
 });
 
 test('retention-idle: there are no stages to hold anything back of', () => {
@@ -42,7 +40,7 @@ test('retention-idle: there are no stages to hold anything back of', () => {
     `,
     { ways: ['Add a stage for all of it', 'Take the line out'] },
   );
-  silent(job('  stage "All" rest\n  retention 5%\n'), 'retention-idle');
+  silent(pricedAs('  stage "All" rest\n  retention 5%\n'), 'retention-idle');
 });
 
 test('deduction-unknown: a scheme that no file gives', () => {
@@ -72,5 +70,8 @@ test('reverse-charge-words: no file says what the paper has to say', () => {
       mason $40 per h
       gang  1 mason
   `);
-  silent(job('').replace('job "A"', 'job "A"\n  tax reverse-charge 20%'), 'reverse-charge-words');
+  silent(
+    pricedAs('').replace('job "A"', 'job "A"\n  tax reverse-charge 20%'),
+    'reverse-charge-words',
+  );
 });

@@ -116,6 +116,36 @@ describe('ways out', () => {
     expect(after(BAD, (await resolve(found[0]!)).edit!)).toBe(JOB);
   });
 
+  test('of one of two at the same place are not the other’s', async () => {
+    await editor.begin();
+    // Both runs that do not work are told of at the length.
+    const text = `${HEAD}wall n\n  brick red\n  stands held\n  length 2055 mm\n  height 8 courses\n  opening o\n    from left 440 mm\n    width 910 mm\n    sill 4 courses\n`;
+    const uri = await editor.open('job.perp', text);
+    const told = (await editor.findings(uri)).filter((d) => d.code === 'fit-run');
+    const [first, second] = told.filter((d) => d.range.start.line === 5);
+    expect(second!.range).toEqual(first!.range);
+    const found = await actionsAt(uri, 5, 11, { diagnostics: [first!, second!] });
+    const mine = (one: Diagnostic) =>
+      found.filter((a) => a.diagnostics?.[0]?.message === one.message);
+    for (const one of [first!, second!]) {
+      expect(mine(one).length).toBeGreaterThan(0);
+      expect(mine(one).every((a) => a.diagnostics!.length === 1)).toBe(true);
+      const edit = (await resolve(mine(one)[0]!)).edit!;
+      const left = await editor.findings(await editor.open('after.perp', after(text, edit)));
+      expect(left.map((d) => d.message)).not.toContain(one.message);
+    }
+  });
+
+  test('all at once are not offered where none of them can be mended', async () => {
+    for (const capabilities of [FULL, PLAIN]) {
+      editor.stop();
+      editor = new Editor();
+      await editor.begin({ capabilities });
+      const uri = await editor.open('job.perp', JOB.replace('red', 'nothing-like-it'));
+      expect(await actionsAt(uri, 0, 0, { only: ['source.fixAll'] })).toEqual([]);
+    }
+  });
+
   test('of the second of two are not the first’s', async () => {
     await editor.begin();
     const text = BAD.replace('general', 'generol');
@@ -242,6 +272,25 @@ describe('places to fill in', () => {
     const uri = await editor.open('job.perp', 'perpend 1\nwall n\n');
     const action = (await actionsAt(uri, 1, 1)).find((a) => a.title.startsWith('Add'))!;
     expect(editsOf(action.edit!)[0]!.newText).toBe('\n  length  ?\n  height  ?');
+  });
+
+  test('of a text that is still to be filled in stand within its quotation marks', async () => {
+    await editor.begin();
+    const text = 'perpend 1\nuse uk\nfirm "A"\n  town  "? Your town"\n';
+    const uri = await editor.open('own.perp', text);
+    const [found] = await editor.findings(uri);
+    expect(found).toMatchObject({ code: 'blank', severity: 2 });
+    const end = found!.range.end;
+    const actions = await editor.about<CodeAction[]>('codeAction', uri, {
+      range: { start: end, end },
+      context: { diagnostics: [found], triggerKind: 1 },
+    });
+    expect(actions.map(({ title }) => title)).toEqual(['Take the line out', 'Fill it in']);
+    const { edit } = await editor.ask<CodeAction>('codeAction/resolve', actions[1]);
+    const value = ['"$', '{1:? Your town}"'].join('');
+    expect(edit!.documentChanges).toMatchObject([
+      { edits: [{ range: found!.range, snippet: { kind: 'snippet', value } }] },
+    ]);
   });
 
   test('may stand in the firm’s file, and are not offered where they cannot be filled in', async () => {

@@ -1,5 +1,5 @@
 /** Findings of the files that are not open: all of them, in parts, again only after a change, and never in the way of a key. */
-import { mkdirSync, rmSync } from 'node:fs';
+import { mkdirSync, renameSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import {
@@ -122,6 +122,18 @@ describe('what is asked of all files', () => {
   });
 });
 
+/** How many errors each file has, by its way from the folder. */
+function byWay({ items }: WorkspaceDiagnosticReport): Record<string, number> {
+  const top = editor.uri('').replace(/\/*$/, '/').length;
+  return Object.fromEntries(
+    items.flatMap((each) =>
+      each.kind === 'full'
+        ? [[each.uri.slice(top), each.items.filter((d) => d.severity === 1).length]]
+        : [],
+    ),
+  );
+}
+
 describe('asked again', () => {
   test('there is no answer before something changes', async () => {
     editor.put('a.perp', BAD);
@@ -171,6 +183,45 @@ describe('asked again', () => {
     editor.put('other.perp', FIRM);
     await editor.changed('other.perp');
     expect(saidOf(await asked)).toMatchObject({ 'a.perp': [], 'other.perp': [] });
+  });
+
+  test('a firm’s file that comes is told of in a job that was begun without it', async () => {
+    rmSync(path.join(editor.folder, 'firm.perp'));
+    mkdirSync(path.join(editor.folder, 'in'));
+    editor.put('in/a.perp', `perpend 1\nuse uk\n${WALL.replace('red', 'standard')}`);
+    await editor.begin();
+    const warned = ({ items }: WorkspaceDiagnosticReport) =>
+      items.flatMap((each) => (each.kind === 'full' ? each.items : [])).map(({ code }) => code);
+    const first = await editor.folderReport();
+    expect(warned(first)).not.toContain('use-firm');
+    const asked = editor.folderReport(idsOf(first));
+    editor.put('firm.perp', FIRM);
+    await editor.changed('firm.perp');
+    expect(warned(await asked)).toContain('use-firm');
+  });
+
+  test('what is in a folder that moves is told of at once, though the editor tells of the folder alone', async () => {
+    mkdirSync(path.join(editor.folder, 'in'));
+    editor.put('in/a.perp', BAD);
+    await editor.begin();
+    const moved = (from: string, to: string) => {
+      renameSync(path.join(editor.folder, from), path.join(editor.folder, to));
+      return editor.tell('workspace/didChangeWatchedFiles', {
+        changes: [
+          { uri: editor.uri(from), type: 3 },
+          { uri: editor.uri(to), type: 1 },
+        ],
+      });
+    };
+    const first = await editor.folderReport();
+    const asked = editor.folderReport(idsOf(first));
+    await moved('in', 'done.2026');
+    const second = await asked;
+    expect(byWay(second)).toMatchObject({ 'in/a.perp': 0, 'done.2026/a.perp': 2 });
+    // Back again, while what was walked through is still fresh.
+    const again = editor.folderReport(idsOf(second));
+    await moved('done.2026', 'in');
+    expect(byWay(await again)).toMatchObject({ 'in/a.perp': 2, 'done.2026/a.perp': 0 });
   });
 
   test('a file that is gone has no findings any more', async () => {
@@ -236,7 +287,7 @@ describe('politely', () => {
       const source = new CancellationTokenSource();
       const params = { identifier: 'perpend', previousResultIds: previous };
       const asked = editor.connection.sendRequest('workspace/diagnostic', params, source.token);
-      setTimeout(() => source.cancel(), 20);
+      setTimeout(() => source.cancel(), previous.length ? 20 : 2);
       await expect(asked).rejects.toMatchObject({ code: LSPErrorCodes.RequestCancelled });
     }
   });

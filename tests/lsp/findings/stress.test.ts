@@ -50,6 +50,7 @@ const QUESTIONS: readonly [method: string, params: object][] = [
   ['textDocument/definition', { position: at }],
   ['textDocument/references', { position: at, context: { includeDeclaration: true } }],
   ['textDocument/documentHighlight', { position: at }],
+  ['textDocument/linkedEditingRange', { position: at }],
   ['textDocument/codeAction', { range: { start: at, end: at }, context: { diagnostics: [] } }],
   ['textDocument/formatting', { options: { tabSize: 2, insertSpaces: true } }],
   ['perpend/totals', {}],
