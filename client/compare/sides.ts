@@ -11,8 +11,9 @@ import {
 } from 'vscode';
 import { COMPARE, type Compared } from '../../shared/protocol/compare';
 import type { Before } from '../../shared/protocol/pages';
-import { deed } from '../asking';
+import { deed, patiently } from '../asking';
 import { LANGUAGE } from '../language';
+import { Latest } from '../latest';
 import type { MarkdownPages } from '../markdown-pages';
 import type { Server } from '../server';
 import { shownName } from '../target';
@@ -31,6 +32,7 @@ export class Sides extends Disposable implements TextDocumentContentProvider {
   readonly onDidChange = this.changed.event;
   private readonly pairs = new Map<string, Pair>();
   private readonly listening: Disposable;
+  private readonly latest = new Latest(() => this.again());
   private waiting: ReturnType<typeof setTimeout> | undefined;
   private count = 0;
 
@@ -95,17 +97,27 @@ export class Sides extends Disposable implements TextDocumentContentProvider {
   private edited({ languageId }: TextDocument): void {
     if (!this.pairs.size || languageId !== LANGUAGE) return;
     clearTimeout(this.waiting);
-    this.waiting = setTimeout(() => void this.again(), PAUSE_MS);
+    this.waiting = setTimeout(() => void this.latest.ask(), PAUSE_MS);
   }
 
   private async again(): Promise<void> {
     for (const [key, pair] of this.pairs) {
-      const params = { uri: this.server.uri(pair.document.uri), before: pair.before };
-      const compared = await this.server.ask<Compared>(COMPARE, params);
+      const compared = await this.anew(pair);
       if (!compared || !('right' in compared)) continue;
       const { labels } = pair.compared;
       pair.compared = compared;
       for (const side of SIDES) this.changed.fire(addressOf(key, side, labels[side]));
+    }
+  }
+
+  /** Nothing where it cannot be compared for now: what is shown stays. */
+  private async anew({ document, before }: Pair): Promise<Compared | undefined> {
+    const params = { uri: this.server.uri(document.uri), before };
+    try {
+      return await patiently<Compared>(this.server, COMPARE, params);
+    } catch (error) {
+      this.server.log.debug(`${COMPARE}: ${String(error)}`);
+      return undefined;
     }
   }
 

@@ -26,10 +26,11 @@ import {
   type ToPage,
 } from '../../shared/protocol/preview-page';
 import { LANGUAGE } from '../language';
+import { Latest } from '../latest';
 import type { Server } from '../server';
 import { Choice, type Chosen, chosenBy } from './choice';
 import { besides, editorOf, lineOf, nameOf, opened, renamedTo } from './editors';
-import { Follow, Latest } from './follow';
+import { Follow } from './follow';
 import { pageFolder, pageHtml } from './html';
 import { comesAndGoes, isThere } from './presence';
 
@@ -76,6 +77,8 @@ export class PreviewPanel extends Disposable {
 
   private end(): void {
     this.ready = false;
+    // So an answer that is on its way is to nothing that is wanted.
+    this.choice.choose({ have: undefined });
     this.listening.dispose();
   }
 

@@ -1,6 +1,7 @@
 /** Text and preview beside each other: who leads, who follows, and what is asked for while something is worked out. */
 import { describe, expect, test } from 'vitest';
-import { Follow, Latest } from '../../client/preview/follow';
+import { Latest } from '../../client/latest';
+import { Follow } from '../../client/preview/follow';
 
 const JOB = 'file:///jobs/job.perp';
 const FIRM = 'file:///jobs/firm.perp';
