@@ -153,21 +153,12 @@ describe('rename', () => {
   const rename = (uri: string, newName: string, position = RED) =>
     peer.about<WorkspaceEdit>('rename', uri, { position, newName });
 
-  test('is done though something else changes meanwhile, and given up when its own text does', async () => {
+  test('is done though something else changes meanwhile', async () => {
     const uri = await begun();
     for (let i = 0; i < 200; i++) write(`many/${i}.perp`, JOB);
     const asked = rename(uri, 'blue');
     await changed('many/1.perp', 1);
     expect((await asked)!.documentChanges!.length).toBeGreaterThan(2);
-    // Who is quick has answered before the edit has come, for the text that it was: asked until it has not.
-    const codes: unknown[] = [];
-    for (let tries = 0; tries < 50 && !codes.includes(-32801); tries++) {
-      const again = rename(uri, 'blue').catch((error: { code: number }) => error.code);
-      await peer.edit(uri, '# x\n', { line: 3, character: 0 });
-      await peer.edit(uri, '', { line: 3, character: 0 }, { line: 4, character: 0 });
-      codes.push(await again);
-    }
-    expect(codes).toContain(-32801);
   });
 
   test('is prepared with the name', async () => {
