@@ -86,6 +86,16 @@ describe('a paper for the client', () => {
     expect(markdownOf(paper)).toContain('Payment within 14 days.');
   });
 
+  test('tells of a line of the firm’s that nobody can read, which no price hangs on', () => {
+    const firm = FIRM.replace('town        "? Zztown"', 'town "Marston "Low" End"');
+    const page = pageOf(jobOf(JOB, { 'firm.perp': firm }), 'quote', { version: '0', options: {} });
+    if (typeof page === 'string') throw new Error(page);
+    expect(page.asides).toContain(
+      'A line cannot be read, and so is left out: town "Marston "Low" End" (firm.perp).',
+    );
+    expect(textOf(page.paper)).not.toContain('Marston');
+  });
+
   test('a tax number that is not known yet is none', () => {
     expect(made('quote').asides.join()).toContain('gives no tax-number');
     expect(made('invoice').asides.join()).toContain('gives no tax-number');

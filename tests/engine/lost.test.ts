@@ -42,6 +42,13 @@ describe('a line that cannot be read', () => {
     ]);
   });
 
+  test('of the firm’s address takes no price: none hangs on it', () => {
+    const firm = EXAMPLES['firm.perp']!.replace(/^ {2}address .*$/m, '  address "Low" End"');
+    const without = jobView(exampleJob(NAME, { 'firm.perp': firm }));
+    expect(firm).not.toBe(EXAMPLES['firm.perp']);
+    expect(figure(without, 'job.price')).toEqual(figure(whole, 'job.price'));
+  });
+
   test('said twice takes nothing out: the first holds', () => {
     const twice = text.replace('  footing', '  footing   450 x 225 mm\n  footing');
     expect(figure(jobView(exampleJob(NAME, { [NAME]: twice })), 'job.price').complete).toBe(true);

@@ -1,6 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { shippedLibraries } from '../../server/engine/shipped';
 import { headingWords, SourceFile } from '../../server/engine/workspace/source';
+import { Workspace } from '../../server/engine/workspace/workspace';
+
+test('a library that is open in the editor ships as before, and is no file of the firm’s', () => {
+  const libraries = shippedLibraries((file) => file);
+  const host = { resolve: () => undefined, read: () => undefined };
+  const workspace = new Workspace(host as never, libraries);
+  const { file, text } = libraries.uk!;
+  workspace.opened(file, text);
+  expect(workspace.library('uk')).toBe(workspace.file(file));
+  expect(workspace.library('uk')).toMatchObject({ shipped: true, lazily: false });
+  workspace.opened('job.perp', 'perpend 1\n');
+  expect(workspace.file('job.perp')).toMatchObject({ shipped: false });
+});
 
 /** Blocks of libraries that ship are known by the words of their heading until they are read. */
 describe.each(Object.entries(shippedLibraries((file) => file)))(

@@ -17,10 +17,12 @@ const TAUGHT: Readonly<Record<string, readonly string[]>> = {
   'examples/whole-life/05-revised.perp': ['sent-moved'],
 };
 
-/** A firm's file to fill in: its name, two lines of its address, its telephone and its email. */
-const BLANKS = Array.from({ length: 5 }, () => 'blank');
+/** A firm's file to fill in: its name, two lines of its address, its telephone and its email; where one is usual, a tax number. */
 const TO_FILL = Object.fromEntries(
-  ['uk', 'us', 'de'].map((country) => [`server/library/starts/${country}.perp`, BLANKS]),
+  [['uk', 6] as const, ['us', 5] as const, ['de', 6] as const].map(([country, blanks]) => [
+    `server/library/starts/${country}.perp`,
+    Array.from({ length: blanks }, () => 'blank'),
+  ]),
 );
 
 const files = (folder: string) =>

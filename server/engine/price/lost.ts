@@ -67,8 +67,8 @@ function errorsIn(remarks: readonly Remark[]): Remark[] {
   return remarks.filter((remark) => remark.severity === 'error').slice(0, MOST_LOST);
 }
 
-/** What they say is in no price: an option that is not taken, what has happened. */
-const NOT_PRICED: ReadonlySet<string> = new Set(['option', 'record']);
+/** What they say is in no price: an option that is not taken, what has happened, who the firm and the payer are. */
+const NOT_PRICED: ReadonlySet<string> = new Set(['option', 'record', 'firm', 'bill-to']);
 
 /** Lines of a block that are read to say nothing. */
 function linesLost(block: SourceBlock): Gap[] {

@@ -42,6 +42,11 @@ export class Workspace implements FileStore {
     return file;
   }
 
+  /** The name of the library that stands in that file. */
+  private libraryAt(file: string): string | undefined {
+    return Object.keys(this.shipped).find((key) => this.shipped[key]!.file === file);
+  }
+
   find(from: SourceFile, to: string): SourceFile | 'outside' | 'missing' {
     const name = this.host.resolve(from.name, to);
     if (name === undefined) return 'outside';
@@ -52,7 +57,7 @@ export class Workspace implements FileStore {
   file(name: string): SourceFile | undefined {
     const known = this.open.get(name) ?? this.kept.get(name);
     if (known) return known;
-    const shipped = Object.keys(this.shipped).find((key) => this.shipped[key]!.file === name);
+    const shipped = this.libraryAt(name);
     if (shipped) return this.library(shipped);
     const text = this.host.read(name);
     if (text === undefined) return undefined;
@@ -65,7 +70,9 @@ export class Workspace implements FileStore {
   opened(name: string, text: string): void {
     this.generation += 1;
     this.kept.delete(name);
-    this.open.set(name, new SourceFile(name, text));
+    // A library is the same one in an editor: only that all of it is read there.
+    const ships = this.libraryAt(name) !== undefined;
+    this.open.set(name, new SourceFile(name, text, ships, false));
     this.jobs.delete(name);
   }
 
