@@ -1,7 +1,6 @@
 /** What a paper for the client leaves out, since nobody has filled it in yet, or nobody can read it. */
-import { clipped } from '../../grammar/read/fault';
 import { phrase } from '../../shared/phrase';
-import { blanksIn } from '../engine/resolve/blanks';
+import { blanksIn, unreadIn } from '../engine/resolve/blanks';
 import type { Job } from '../engine/workspace/job';
 import type { SourceBlock } from '../engine/workspace/source';
 
@@ -20,9 +19,7 @@ function toldOf(block: SourceBlock): string[] {
 
 /** No price hangs on such a line of a firm, and so nothing else would tell that it is missing. */
 function unreadOf(block: SourceBlock): string[] {
-  const lines = block.read.faults.filter(({ severity }) => severity === 'error');
-  const texts = new Set(lines.map(({ span }) => clipped(block.lines[span.line]!.trim())));
-  return [...texts].map(
+  return unreadIn(block).map(
     (text) => phrase`A line cannot be read, and so is left out: ${text} (${fileOf(block)}).`,
   );
 }

@@ -1,4 +1,5 @@
 /** Texts for papers that are still to be filled in: `town "? Your town"`. */
+import { clipped } from '../../../grammar/read/fault';
 import type { ReadLine, UnknownValue } from '../../../grammar/read/values';
 import type { SourceBlock } from '../workspace/source';
 
@@ -24,4 +25,10 @@ function blankOf({ kind, values }: ReadLine): UnknownValue | undefined {
     if (value?.kind === 'unknown') return value;
   }
   return undefined;
+}
+
+/** Lines that have an error, as they are written; a long one is cut short. */
+export function unreadIn(block: SourceBlock): string[] {
+  const errors = block.read.faults.filter(({ severity }) => severity === 'error');
+  return [...new Set(errors.map(({ span }) => clipped(block.lines[span.line]!.trim())))];
 }
