@@ -46,6 +46,9 @@ export type Print = (of: { uri: Uri; show: string; work?: string }) => Promise<v
 /** Until a page has said how much room it has, mm. */
 const SMALL: Room = { width: 160, height: 100 };
 
+/** Whether a file that is not there has come. */
+const LOOK_AGAIN_MS = 2000;
+
 export class PreviewPanel extends Disposable {
   private readonly choice: Choice;
   private line: number;
@@ -53,6 +56,9 @@ export class PreviewPanel extends Disposable {
   private ready = false;
   private from: readonly From[] = [];
   private quiet = false;
+  /** What the reader has been told is not there. */
+  private missing: Chosen | undefined;
+  private looking: ReturnType<typeof setTimeout> | undefined;
   /** The file that has come to the front last, while it is asked whether there is anything to show of it. */
   private turning: object | undefined;
   private readonly follow = new Follow();
@@ -79,6 +85,7 @@ export class PreviewPanel extends Disposable {
     this.ready = false;
     // So an answer that is on its way is to nothing that is wanted.
     this.choice.choose({ have: undefined });
+    clearTimeout(this.looking);
     this.listening.dispose();
   }
 
@@ -196,7 +203,9 @@ export class PreviewPanel extends Disposable {
     const there = await isThere(uri);
     if (!there || !(await opened(uri))) return this.tellNothing(asked, there);
     const shown = await this.ask(uri, { line, show, work, pinned, room, have });
+    if (!shown && this.missing) this.lookAgain();
     if (!shown || !choice.took(shown, asked)) return;
+    this.missing = undefined;
     this.quiet = false;
     this.from = shown.from;
     this.panel.title = shown.title;
@@ -207,6 +216,9 @@ export class PreviewPanel extends Disposable {
 
   private tellNothing(asked: Chosen, there: boolean): void {
     if (this.choice.now !== asked) return;
+    this.lookAgain();
+    if (this.missing === asked) return;
+    this.missing = asked;
     const name = nameOf(asked.uri);
     const why = there
       ? l10n.t('{0} cannot be opened.', name)
@@ -215,6 +227,12 @@ export class PreviewPanel extends Disposable {
           name,
         );
     this.post({ say: 'nothing', why });
+  }
+
+  /** Not every folder tells what comes into it, and an editor that has only just heard of a file may not have it yet. */
+  private lookAgain(): void {
+    clearTimeout(this.looking);
+    this.looking = setTimeout(() => this.refresh(), LOOK_AGAIN_MS);
   }
 
   private post(message: ToPage): void {
